@@ -1,0 +1,44 @@
+// What an action may hold when it comes from outside, deed by deed. Hours are whole; an hour left out is midnight.
+import { z } from 'zod';
+import { choiceError, exactly, idField, listOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
+
+/** Meals are given at these hours unless the plan says otherwise. */
+export const USUAL_MEALS_H = [8, 12, 16];
+
+const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'base', 'salt', 'iron', 'exchange', 'stock', 'takeFish', 'plant', 'cut', 'power'] as const;
+/** Named by the plan format, computed by a later version of the model. */
+const LATER_DEEDS = ['backwash', 'topUp', 'heater', 'light', 'setting'] as const;
+
+const when = {
+  day: wholeFrom(0, 1000, '').optional(),
+  every_d: wholeFrom(1, 1000, 'days').optional(),
+  from: wholeFrom(0, 1000, '').optional(),
+  to: wholeFrom(0, 1000, '').optional(),
+  hour: wholeFrom(0, 23, '').default(0),
+};
+const grams = () => numberFrom(0, 100000, 'g');
+const gramsADay = () => numberFrom(0, 1000000, 'g/d');
+const species = () => oneOf(['tilapia']);
+const base = () => oneOf(['Ca(OH)2', 'KHCO3']);
+
+export const stockingSchema = strict({
+  tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), day: wholeFrom(0, 1000, '').default(0),
+});
+
+export const actionSchema = z.discriminatedUnion('do', [
+  strict({ ...when, do: exactly('feed'), tank: idField(), g_d: gramsADay(), meals_h: listOf(wholeFrom(0, 23, ''), 1, 24, 'hours').default(USUAL_MEALS_H) }),
+  strict({ ...when, do: exactly('air'), stage: idField(), L_min: numberFrom(0, 10000, 'L/min') }),
+  strict({ ...when, do: exactly('pump'), on: yesNo() }),
+  strict({ ...when, do: exactly('flow'), flow_m3_h: numberFrom(0, 1000, 'm³/h') }),
+  strict({ ...when, do: exactly('drain'), stage: idField() }),
+  strict({ ...when, do: exactly('rinse'), stage: idField() }),
+  strict({ ...when, do: exactly('base'), g_d: gramsADay(), targetPH: numberFrom(4, 10, '').optional(), base: base().optional() }),
+  strict({ ...when, do: exactly('salt'), stage: idField(), g: grams() }),
+  strict({ ...when, do: exactly('iron'), stage: idField(), g: grams() }),
+  strict({ ...when, do: exactly('exchange'), stage: idField(), fraction: numberFrom(0, 1, '') }),
+  strict({ ...when, do: exactly('stock'), tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g') }),
+  strict({ ...when, do: exactly('takeFish'), tank: idField(), number: wholeFrom(1, 100000, 'fish') }),
+  strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(['lettuce']), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
+  strict({ ...when, do: exactly('cut'), stage: idField() }),
+  strict({ ...when, do: exactly('power'), on: yesNo() }),
+], { error: choiceError('do', DEEDS, LATER_DEEDS) });

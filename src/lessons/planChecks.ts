@@ -1,0 +1,137 @@
+// What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
+import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
+import type { Problem } from './lesson';
+import { describe, PROBLEMS_MAX } from './problems';
+
+export interface CheckOptions {
+  /** Parts that may stand in the loop but do not stand there yet; they may be named, and the loop may be incomplete. */
+  shelf?: readonly StageSpec[];
+}
+
+type Kind = StageSpec['kind'] | SideSpec['kind'];
+type Report = (path: string, got: unknown, expected: string) => void;
+type Part = { id: string; kind: Kind; media_m3?: number };
+
+/** Sludge can be let out of these. */
+const DRAINED: readonly Kind[] = ['radialFlowSettler', 'mineralisationTank'];
+/** What these let out can go on to mineralisation. */
+const GIVES_SLUDGE: readonly Kind[] = ['radialFlowSettler', 'fineFilter'];
+const HOLDS_NO_WATER: readonly Kind[] = ['returnPump', 'baseDosing'];
+// A litre: below it, a vessel belongs on a bench.
+const SMALLEST_m3 = 0.001;
+
+const canBeRinsed = (part: Part): boolean => part.kind === 'fineFilter' || (part.media_m3 ?? 0) > 0;
+
+/** All problems found, at most PROBLEMS_MAX; none means the plan can be run. */
+export function checkPlan(plan: Plan, options: CheckOptions = {}): Problem[] {
+  const problems: Problem[] = [];
+  const report: Report = (path, got, expected) => {
+    problems.push({ path, got: describe(got), expected });
+  };
+  const shelf = options.shelf ?? [];
+  const parts = new Map<string, Part>();
+  checkNames(plan, shelf, parts, report);
+  checkLoop(plan, shelf.length > 0, report);
+  checkSides(plan.side, parts, report);
+  plan.fish.forEach((stocking, index) => {
+    needs(parts, `fish[${index}].tank`, stocking.tank, 'a fish tank of the loop', (part) => part.kind === 'fishTank', report);
+  });
+  plan.actions.forEach((action, index) => {
+    checkWhen(action, `actions[${index}]`, report);
+    checkDeed(action, `actions[${index}]`, plan, parts, report);
+  });
+  return problems.slice(0, PROBLEMS_MAX);
+}
+
+function checkNames(plan: Plan, shelf: readonly StageSpec[], parts: Map<string, Part>, report: Report): void {
+  const add = (part: Part, path: string): void => {
+    if (parts.has(part.id)) report(path, part.id, 'a name no other stage has');
+    else parts.set(part.id, part);
+  };
+  plan.loop.forEach((stage, index) => add(stage, `loop[${index}].id`));
+  plan.side.forEach((stage, index) => add(stage, `side[${index}].id`));
+  shelf.forEach((stage, index) => add(stage, `shelf[${index}].id`));
+}
+
+function checkLoop(plan: Plan, open: boolean, report: Report): void {
+  plan.loop.forEach((stage, index) => {
+    const room = stage.volume_m3 ?? (stage.area_m2 ?? 0) * (stage.depth_m ?? 0);
+    if ((stage.media_m3 ?? 0) > room && stage.kind !== 'returnPump') report(`loop[${index}].media_m3`, stage.media_m3, `no more media than the ${room} m³ of its tank`);
+    if (plan.rig === null && stage.kind !== 'returnPump' && room < SMALLEST_m3) report(`loop[${index}].${stage.volume_m3 === undefined ? 'area_m2' : 'volume_m3'}`, stage.volume_m3 ?? stage.area_m2, `room for at least ${SMALLEST_m3} m³ outside a rig`);
+  });
+  if (plan.rig !== null) {
+    if (plan.loop.every((stage) => HOLDS_NO_WATER.includes(stage.kind))) report('loop', plan.loop, 'at least one stage that holds water');
+    return;
+  }
+  plan.loop.forEach((stage, index) => {
+    if (stage.kind === 'mineralisationTank') report(`loop[${index}].kind`, stage.kind, 'a stage the whole flow passes; a mineralisationTank stands at the side (side), or alone in a rig');
+  });
+  if (plan.loop[0]?.kind !== 'fishTank') report('loop[0].kind', plan.loop[0]?.kind, 'fishTank: a loop begins at its fish tank');
+  plan.loop.forEach((stage, index) => {
+    if (stage.kind === 'fishTank' && index > 0 && plan.loop[0]?.kind === 'fishTank') report(`loop[${index}].kind`, stage.kind, 'one fish tank only (identical units are given by count)');
+  });
+  const pumps = plan.loop.flatMap((stage, index) => (stage.kind === 'returnPump' ? [index] : []));
+  pumps.slice(1).forEach((index) => report(`loop[${index}].kind`, 'returnPump', 'one return pump only'));
+  if (pumps.length === 0) report('loop', plan.loop, open ? 'a returnPump among the fixed stages' : 'a returnPump: the water must be lifted back to the fish tank');
+}
+
+/** Reports a named stage that is missing or of a kind that cannot do what is asked. */
+function needs(parts: Map<string, Part>, path: string, id: string, what: string, able: (part: Part) => boolean, report: Report): void {
+  const part = parts.get(id);
+  if (part === undefined) report(path, id, `${what}; no stage has this name (there are ${[...parts.keys()].join(', ')})`);
+  else if (!able(part)) report(path, `${id} (${part.kind})`, what);
+}
+
+function checkSides(sides: readonly SideSpec[], parts: Map<string, Part>, report: Report): void {
+  const inLoop = (part: Part): boolean => !HOLDS_NO_WATER.includes(part.kind) && part.kind !== 'mineralisationTank';
+  sides.forEach((side, index) => {
+    if (side.kind === 'baseDosing') {
+      needs(parts, `side[${index}].into`, side.into, 'a tank of the loop', inLoop, report);
+      if (sides.findIndex((other) => other.kind === 'baseDosing') < index) report(`side[${index}].kind`, side.kind, 'one baseDosing only');
+      return;
+    }
+    if (sides.findIndex((other) => other.kind === 'mineralisationTank') < index) report(`side[${index}].kind`, side.kind, 'one mineralisationTank only');
+    side.takes.forEach((id, at) => needs(parts, `side[${index}].takes[${at}]`, id, 'a stage that lets out sludge (radialFlowSettler, fineFilter)', (part) => GIVES_SLUDGE.includes(part.kind), report));
+    needs(parts, `side[${index}].returnsTo`, side.returnsTo, 'a tank of the loop', inLoop, report);
+  });
+}
+
+function checkWhen(action: Action, path: string, report: Report): void {
+  if (action.every_d === undefined) {
+    if (action.day === undefined) report(`${path}.day`, undefined, 'a day, or every_d for something done again and again');
+    if (action.from !== undefined) report(`${path}.from`, action.from, 'from only together with every_d');
+    if (action.to !== undefined) report(`${path}.to`, action.to, 'to only together with every_d');
+    return;
+  }
+  if (action.day !== undefined) report(`${path}.day`, action.day, 'either a day or every_d, not both');
+  if (action.to !== undefined && action.to < (action.from ?? 0)) report(`${path}.to`, action.to, `no day before ${action.from ?? 0}, where it begins`);
+}
+
+function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, Part>, report: Report): void {
+  const stage = (id: string, what: string, able: (part: Part) => boolean): void => needs(parts, `${path}.stage`, id, what, able, report);
+  switch (action.do) {
+    case 'feed': case 'stock': case 'takeFish':
+      needs(parts, `${path}.tank`, action.tank, 'a fish tank of the loop', (part) => part.kind === 'fishTank', report);
+      break;
+    case 'drain':
+      stage(action.stage, `a stage that can be drained (${DRAINED.join(', ')})`, (part) => DRAINED.includes(part.kind));
+      break;
+    case 'rinse':
+      stage(action.stage, 'a fineFilter or a tank with media, which can be rinsed', canBeRinsed);
+      break;
+    case 'plant': case 'cut':
+      stage(action.stage, 'a raftBed', (part) => part.kind === 'raftBed');
+      break;
+    case 'air': case 'salt': case 'iron': case 'exchange':
+      stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
+      break;
+    case 'pump': case 'flow':
+      if (!plan.loop.some((part) => part.kind === 'returnPump')) report(`${path}.do`, action.do, 'a returnPump in the loop to act on');
+      break;
+    case 'base':
+      if (!plan.side.some((part) => part.kind === 'baseDosing')) report(`${path}.do`, action.do, 'a baseDosing among the side stages to act on');
+      break;
+    case 'power':
+      break;
+  }
+}

@@ -1,0 +1,81 @@
+// One well-mixed piece of water: what it is (sizes) and what is done to it until the next cut (forcing).
+
+export interface Cell {
+  readonly index: number;
+  readonly stage: string;
+  readonly kind: string;
+  /** m³ of water, all parallel units together; fixed between cuts */
+  volume: number;
+  /** m²: open to the air; floor or cone under the sludge; film on walls, media and roots */
+  surface: number;
+  readonly floor: number;
+  film: number;
+  /** m³ of sludge that the cone or floor can hold before it washes out; 0 where nothing rests */
+  readonly sludgeRoom: number;
+  readonly cone: boolean;
+  /** m, depth of the air stones */
+  readonly depth: number;
+  /** share of the bed under a crop: 1 in beds, 0 elsewhere */
+  readonly bed: boolean;
+  readonly fish: boolean;
+  readonly filter: boolean;
+  readonly mediaArea: number;
+
+  // --- forcing, refreshed at every cut
+  /** m³/d of water through the cell */
+  flow: number;
+  /** m³/d of air through the stones */
+  air: number;
+  /** gas transfer, m³/d (kLa × volume) */
+  kO2: number; kCO2: number; kH2S: number; kCH4: number; kNH3: number; kN2: number;
+  /** what the gas transfer was last worked out for */
+  gasFor: { air: number; fall: number; flow: number; T_C: number };
+  /** settling and capture of coarse, fine, superfine, m³/d of water cleared */
+  settle0: number; settle1: number; settle2: number;
+  catch0: number; catch1: number; catch2: number;
+  /** 1/d: coarse broken by air; sludge stirred up; caught solids let go */
+  shear: number; stir: number; release: number;
+  /** sludge bed: its volume m³, thickness m */
+  bedVolume: number; bedThickness: number; bedArea: number;
+  /** growth the light and leaf area allow with no other limit, g dry/d at mean light; root health without the water's share */
+  growth: number;
+  rootTarget: number;
+  /** g/d of base given */
+  doseCa: number; doseK: number;
+  /** ids of the processes that can run here, and the same sorted by how the inner loop treats them */
+  active: Int32Array;
+  work: WorkLists;
+}
+
+/** The active processes of a cell by how they are applied; made by network/workLists.ts. */
+export interface WorkLists {
+  all: Int32Array;
+  /** applied by their columns one by one */
+  generic: Int32Array;
+  /** those with derivatives to the dense block */
+  slotted: Int32Array;
+  /** solved alone before and after the dense block (methane; nitrogen gas); solids have code of their own */
+  before: Int32Array;
+  after: Int32Array;
+  /** families with the same products: number of the family and its members that are active */
+  families: readonly { products: Int32Array; coefficients: Float64Array; members: Int32Array; reactants: Int32Array }[];
+}
+
+export const NO_WORK: WorkLists = { all: new Int32Array(0), generic: new Int32Array(0), slotted: new Int32Array(0), before: new Int32Array(0), after: new Int32Array(0), families: [] };
+
+/** Sizes a stage gives its cells; all forcing starts at zero. */
+export interface CellSizes {
+  volume: number; surface: number; floor: number; film: number; sludgeRoom: number; cone: boolean; depth: number;
+  bed?: boolean; fish?: boolean; filter?: boolean; mediaArea?: number;
+}
+
+export function makeCell(index: number, stage: string, kind: string, sizes: CellSizes): Cell {
+  return {
+    index, stage, kind, volume: sizes.volume, surface: sizes.surface, floor: sizes.floor, film: sizes.film,
+    sludgeRoom: sizes.sludgeRoom, cone: sizes.cone, depth: sizes.depth, bed: sizes.bed ?? false, fish: sizes.fish ?? false,
+    filter: sizes.filter ?? false, mediaArea: sizes.mediaArea ?? 0,
+    flow: 0, air: 0, kO2: 0, kCO2: 0, kH2S: 0, kCH4: 0, kNH3: 0, kN2: 0, gasFor: { air: -1, fall: 0, flow: 0, T_C: 0 },
+    settle0: 0, settle1: 0, settle2: 0, catch0: 0, catch1: 0, catch2: 0, shear: 0, stir: 0, release: 0,
+    bedVolume: 0, bedThickness: 0, bedArea: 0, growth: 0, rootTarget: 1, doseCa: 0, doseK: 0, active: NO_WORK.all, work: NO_WORK,
+  };
+}

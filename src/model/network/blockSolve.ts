@@ -1,0 +1,127 @@
+// Solves (d I − W) u = rhs cell by cell down the loop. W keeps whole process columns times chosen derivatives, so every
+// conserved sum stays conserved. Order in a cell: methane alone, the dense block of eight, solids alone by size, then the rest.
+// Links that run back (the return) are closed by a conservative correction of the cell they enter.
+import { CH4, FAST, FLOWING, N2, O2, STATES } from '../components';
+import { backSubstitute, factorise } from '../../numerics/dense';
+import { PROCESSES, SLOTS } from '../processes/catalogue';
+import type { LoopData } from './loopData';
+import { breakCoarse } from './slope';
+import { moveDiagonal, solveMoves } from './solidsMoves';
+
+const BLOCK = FAST * FAST;
+
+/** Gathers W's dense blocks and lone diagonals from the derivatives of stage 0. */
+export function gather(data: LoopData): void {
+  const { cells, matrix, g, w, own } = data;
+  const { start, dense, rows, coefficients, slots, slotRows } = matrix;
+  w.fill(0);
+  own.fill(0);
+  for (let l = 0; l < data.links.length; l++) {
+    const { from, flow } = data.links[l];
+    if (from < 0) continue;
+    const rate = flow / cells[from].volume;
+    const o = from * STATES;
+    for (let i = 0; i < FLOWING; i++) own[o + i] += rate;
+  }
+  for (let c = 0; c < cells.length; c++) {
+    const { slotted, before, after } = cells[c].work;
+    const o = c * STATES;
+    const go = c * PROCESSES * SLOTS;
+    const wo = c * BLOCK;
+    for (let a = 0; a < before.length; a++) own[o + CH4] += g[go + before[a] * SLOTS];
+    for (let a = 0; a < after.length; a++) own[o + N2] += g[go + after[a] * SLOTS];
+    moveDiagonal(cells[c], 1 / cells[c].volume, own, o);
+    for (let a = 0; a < slotted.length; a++) {
+      const p = slotted[a];
+      const n = slots[p];
+      for (let k = 0; k < n; k++) {
+        const derivative = g[go + p * SLOTS + k];
+        if (derivative === 0) continue;
+        const column = slotRows[p * SLOTS + k];
+        for (let e = start[p]; e < dense[p]; e++) w[wo + rows[e] * FAST + column] += coefficients[e] * derivative;
+      }
+    }
+  }
+}
+
+/** Factorises for one d. @returns false where a block is singular. */
+export function factorBlocks(data: LoopData, d: number): boolean {
+  const { cells, w, lu, own, inverse } = data;
+  for (let c = 0; c < cells.length; c++) {
+    const o = c * STATES;
+    const wo = c * BLOCK;
+    for (let i = 0; i < BLOCK; i++) lu[wo + i] = -w[wo + i];
+    for (let i = 0; i < FAST; i++) lu[wo + i * FAST + i] += d + own[o + i];
+    if (data.holdO2 >= 0) for (let j = 0; j < FAST; j++) lu[wo + O2 * FAST + j] = j === O2 ? d : 0;
+    if (!factorise(lu, wo, FAST)) return false;
+    for (let i = FAST; i < STATES; i++) inverse[o + i] = 1 / (d + own[o + i]);
+  }
+  return true;
+}
+
+/** Processes of one component solved alone: what their sink moves goes to the rows after it. */
+function solveAlone(data: LoopData, c: number, list: Int32Array, row: number, rhs: Float64Array, delta: Float64Array): void {
+  const { start, rows, coefficients } = data.matrix;
+  const o = c * STATES;
+  const u = rhs[o + row] * data.inverse[o + row];
+  for (let a = 0; a < list.length; a++) {
+    const p = list[a];
+    const moved = data.g[(c * PROCESSES + p) * SLOTS] * u;
+    delta[c * PROCESSES + p] = moved;
+    for (let e = start[p]; e < start[p + 1]; e++) if (rows[e] !== row) rhs[o + rows[e]] += coefficients[e] * moved;
+  }
+}
+
+/** Solves down the loop; `delta` receives each process's W·u part, for the extents; `hold` what a held oxygen adds to balance them. */
+export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float64Array, delta: Float64Array, hold: Float64Array): void {
+  const { cells, links, matrix, g, lu, inverse } = data;
+  const { start, dense, rows, coefficients, slots, slotRows } = matrix;
+  for (let c = 0; c < cells.length; c++) {
+    const { slotted, before, after } = cells[c].work;
+    const o = c * STATES;
+    const ro = c * PROCESSES;
+    const go = c * PROCESSES * SLOTS;
+    for (let l = 0; l < links.length; l++) {
+      const link = links[l];
+      if (link.to !== c || link.from < 0 || link.from >= c) continue;
+      const from = link.from * STATES;
+      const rate = link.flow / cells[link.from].volume;
+      for (let i = 0; i < FLOWING; i++) rhs[o + i] += rate * u[from + i];
+      if (link.shear > 0) breakCoarse(link, rate, u, from, rhs, o);
+    }
+    // Methane alone, since its oxidation takes oxygen from the dense block.
+    solveAlone(data, c, before, CH4, rhs, delta);
+    // The dense block.
+    for (let i = 0; i < FAST; i++) u[o + i] = rhs[o + i];
+    let held = 0;
+    if (data.holdO2 >= 0) {
+      held = -u[o + O2];
+      u[o + O2] = 0;
+    }
+    backSubstitute(lu, c * BLOCK, FAST, u, o);
+    for (let b = 0; b < slotted.length; b++) {
+      const p = slotted[b];
+      const n = slots[p];
+      let moved = 0;
+      for (let k = 0; k < n; k++) moved += g[go + p * SLOTS + k] * u[o + slotRows[p * SLOTS + k]];
+      delta[ro + p] = moved;
+      for (let e = dense[p]; e < start[p + 1]; e++) rhs[o + rows[e]] += coefficients[e] * moved;
+      if (data.holdO2 >= 0) for (let e = start[p]; e < dense[p]; e++) if (rows[e] === O2) held -= coefficients[e] * moved;
+    }
+    if (data.holdO2 >= 0) hold[c] += held;
+    // Solids, coarse first, each alone: what fish and films gave them is in their right-hand sides by now.
+    solveMoves(cells[c], data.moves, 1 / cells[c].volume, rhs, inverse, o, delta, ro);
+    solveAlone(data, c, after, N2, rhs, delta);
+    for (let i = FAST; i < STATES; i++) u[o + i] = rhs[o + i] * inverse[o + i];
+  }
+  // Links that run back: what their derivative takes from one cell it gives to the other.
+  for (let l = 0; l < links.length; l++) {
+    const link = links[l];
+    if (link.from < 0 || link.to < 0 || link.from < link.to) continue;
+    const a = link.from * STATES;
+    const b = link.to * STATES;
+    const rate = link.flow / cells[link.from].volume / d;
+    for (let i = 0; i < FLOWING; i++) u[b + i] += rate * u[a + i];
+    if (link.shear > 0) breakCoarse(link, rate, u, a, u, b);
+  }
+}

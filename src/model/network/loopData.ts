@@ -1,0 +1,59 @@
+// Everything the inner loop of a season works on: cells, links, matrix, and flat work arrays. Allocated once a season.
+import type { Cell } from '../cell';
+import { FAST, FLOWING, STATES } from '../components';
+import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
+import { PROCESSES, SLOTS } from '../processes/catalogue';
+import type { Saturation } from '../processes/gas';
+import type { Kinetics } from '../processes/kineticsAt';
+import type { Matrix } from './matrix';
+import type { MoveNumbers } from './solidsMoves';
+
+/** Water from one cell to another, m³/d; −1 stands for outside (a rig's inflow or outlet). */
+export interface Link {
+  from: number; to: number; flow: number;
+  /** share of coarse solids broken on the way (a pump), and of that the superfine share */
+  shear: number; superfine: number;
+}
+
+export interface LoopData {
+  cells: readonly Cell[];
+  links: Link[];
+  matrix: Matrix;
+  kinetics: Kinetics;
+  moves: MoveNumbers;
+  saturation: Saturation;
+  /** conditional constants, CONDITIONAL_LENGTH a cell */
+  constants: Float64Array;
+  /** warm start of the pH of each cell, at the first and second stage of a step */
+  h: Float64Array; h1: Float64Array;
+  /** outside inflow concentrations, FLOWING, g/m³ */
+  inflow: Float64Array;
+  /** held oxygen g/m³ (< 0: free) and held h (0: free) of a rig */
+  holdO2: number; holdH: number;
+  /** light now against its daily mean, given t in days */
+  light: (t: number) => number;
+  /** rates at the two stages; kept derivatives; corrections W·u by process at the two stages */
+  r0: Float64Array; r1: Float64Array; g: Float64Array; gScratch: Float64Array; d0: Float64Array; d1: Float64Array;
+  /** dense blocks before and after factorising; inverted diagonals of the rows solved alone */
+  w: Float64Array; lu: Float64Array; own: Float64Array; inverse: Float64Array;
+  /** extents since they were last emptied; [cells][processes], and what a hold added, g O2 a cell */
+  extents: Float64Array; held: Float64Array; holdRate0: Float64Array; holdRate1: Float64Array;
+  /** water moved by each link, and outside inflow and outflow of every flowing component since last emptied */
+  received: Float64Array; released: Float64Array; outRate0: Float64Array; outRate1: Float64Array;
+  /** absolute tolerances per state and cell; what clipping at zero added, per component */
+  tolerance: Float64Array; clipped: Float64Array;
+}
+
+export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matrix, kinetics: Kinetics, saturation: Saturation, moves: MoveNumbers): LoopData {
+  const n = cells.length;
+  const array = (length: number): Float64Array => new Float64Array(length);
+  return {
+    cells, links, matrix, kinetics, saturation, moves,
+    constants: array(n * CONDITIONAL_LENGTH), h: array(n).fill(1e-4), h1: array(n).fill(1e-4), inflow: array(FLOWING), holdO2: -1, holdH: 0, light: () => 0,
+    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(n * PROCESSES * SLOTS), d0: array(n * PROCESSES), d1: array(n * PROCESSES),
+    w: array(n * FAST * FAST), lu: array(n * FAST * FAST), own: array(n * STATES), inverse: array(n * STATES),
+    extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n),
+    received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING),
+    tolerance: array(n * STATES), clipped: array(STATES),
+  };
+}

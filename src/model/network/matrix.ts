@@ -1,0 +1,49 @@
+// The stoichiometric matrix laid flat for the inner loop: state rows first, outside reservoirs apart, and which derivatives are kept.
+import { ALL, FAST, STATES } from '../components';
+import type { Column } from '../continuity';
+import { PROCESSES } from '../processes/catalogue';
+import { DEFINITIONS } from '../processes/definitions';
+
+export interface Matrix {
+  /** entries of process p are start[p] … start[p+1]−1: state rows and coefficients; within them the dense rows come first, up to dense[p] */
+  start: Int32Array; dense: Int32Array; rows: Int32Array; coefficients: Float64Array;
+  /** processes with derivatives to the dense block: how many, and to which rows (SLOTS a process) */
+  slots: Int32Array; slotRows: Int32Array;
+  /** component solved alone by a process, or −1 */
+  alone: Int32Array;
+  /** full columns, outside reservoirs included, for the ledger */
+  columns: readonly Column[];
+}
+
+export function layMatrix(columns: readonly Column[]): Matrix {
+  const start = new Int32Array(PROCESSES + 1);
+  const dense = new Int32Array(PROCESSES);
+  const rows: number[] = [];
+  const coefficients: number[] = [];
+  const slots = new Int32Array(PROCESSES);
+  const slotRows = new Int32Array(PROCESSES * 3);
+  const alone = new Int32Array(PROCESSES).fill(-1);
+  columns.forEach((column, p) => {
+    start[p] = rows.length;
+    const entries = Array.from(column.rows, (row, i) => [row, column.coefficients[i]] as const).filter(([row]) => row < STATES);
+    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); }
+    dense[p] = start[p] + entries.filter(([row]) => row < FAST).length;
+    const definition = DEFINITIONS[p];
+    const fast = definition.fast ?? [];
+    slots[p] = fast.length;
+    fast.forEach((row, k) => { slotRows[p * 3 + k] = row; });
+    if (definition.alone !== undefined) alone[p] = definition.alone;
+  });
+  start[PROCESSES] = rows.length;
+  return { start, dense, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), slots, slotRows, alone, columns };
+}
+
+/** Amounts of one extent vector as components, outside reservoirs included: Σ column × extent. */
+export function yieldOf(matrix: Matrix, extents: Float64Array, from: number): Float64Array {
+  const out = new Float64Array(ALL);
+  matrix.columns.forEach((column, p) => {
+    const extent = extents[from + p];
+    if (extent !== 0) column.rows.forEach((row, i) => { out[row] += column.coefficients[i] * extent; });
+  });
+  return out;
+}

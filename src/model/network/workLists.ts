@@ -1,0 +1,52 @@
+// Sorts a cell's active processes by how the inner loop applies them. Families share all products and differ in one reactant.
+import type { WorkLists } from '../cell';
+import { CF, CH4, N2, UI } from '../components';
+import { ID } from '../processes/catalogue';
+import type { Matrix } from './matrix';
+
+/** Settling, catching and shear are written out in solidsMoves.ts. */
+const isMove = (p: number): boolean => (p >= ID.settleCoarseFast && p <= ID.catchSuperfineInert) || (p >= ID.shearFast && p <= ID.shearInert);
+
+/** What a process gives and takes but for a reactant used up one for one, as a text that equal families share. */
+function signature(matrix: Matrix, p: number): { reactant: number; text: string } | null {
+  if (matrix.slots[p] > 0 || matrix.alone[p] >= 0) return null;
+  let reactant = -1;
+  const rest: string[] = [];
+  for (let e = matrix.start[p]; e < matrix.start[p + 1]; e++) {
+    if (matrix.coefficients[e] === -1 && matrix.rows[e] >= CF && reactant < 0) reactant = matrix.rows[e];
+    else rest.push(`${matrix.rows[e]}:${matrix.coefficients[e]}`);
+  }
+  return reactant >= 0 && rest.length > 2 ? { reactant, text: rest.join(' ') } : null;
+}
+
+/** @param active ids of the processes that can run in the cell */
+export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
+  const generic: number[] = [], slotted: number[] = [], before: number[] = [], after: number[] = [];
+  const groups = new Map<string, { first: number; members: number[]; reactants: number[] }>();
+  for (const p of active) {
+    if (matrix.slots[p] > 0) slotted.push(p);
+    if (matrix.alone[p] === CH4) before.push(p);
+    else if (matrix.alone[p] === N2) after.push(p);
+    else if (matrix.alone[p] >= CF && matrix.alone[p] <= UI && !isMove(p)) throw new Error(`process ${p} is solved alone but has no code for it`);
+    if (isMove(p)) continue;
+    const sign = signature(matrix, p);
+    if (!sign) {
+      generic.push(p);
+      continue;
+    }
+    const group = groups.get(sign.text) ?? { first: p, members: [], reactants: [] };
+    group.members.push(p);
+    group.reactants.push(sign.reactant);
+    groups.set(sign.text, group);
+  }
+  const families = [...groups.values()].map(({ first, members, reactants }) => {
+    const rows: number[] = [], coefficients: number[] = [];
+    for (let e = matrix.start[first]; e < matrix.start[first + 1]; e++) {
+      if (matrix.rows[e] === reactants[0]) continue;
+      rows.push(matrix.rows[e]);
+      coefficients.push(matrix.coefficients[e]);
+    }
+    return { products: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), members: Int32Array.from(members), reactants: Int32Array.from(reactants) };
+  });
+  return { all: active, generic: Int32Array.from(generic), slotted: Int32Array.from(slotted), before: Int32Array.from(before), after: Int32Array.from(after), families };
+}

@@ -1,0 +1,33 @@
+// What light and leaf area let a crop grow, with no other limit; and how water temperature and pH trim it.
+import { exp } from '../../../numerics/elementary';
+import type { Values } from '../../parameters/values';
+
+/** mol of photosynthetic photons per MJ of photosynthetically active radiation (daylight). */
+const MOL_PER_MJ = 4.57;
+
+/** Between two limits 0–1–1–0, straight sides. */
+export function plateau(x: number, stop: number, low: number, high: number, hot: number): number {
+  if (x <= stop || x >= hot) return 0;
+  if (x < low) return (x - stop) / (low - stop);
+  return x > high ? (hot - x) / (hot - high) : 1;
+}
+
+/**
+ * Growth by light alone, g dry/m²/d, at the day's mean light.
+ * @param leaf_g_m2 standing leaf dry mass
+ * @param dli_mol_m2_d daily light integral of the day
+ */
+export function lightGrowth(values: Values, leaf_g_m2: number, dli_mol_m2_d: number, T_C: number): number {
+  const c = values.lettuce;
+  const use = c.radiationUse / (1 + dli_mol_m2_d / c.radiationHalf);
+  const covered = 1 - exp(-c.extinction * c.leafAreaPerMass * leaf_g_m2);
+  return use * (dli_mol_m2_d / MOL_PER_MJ) * covered * plateau(T_C, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop);
+}
+
+/** What pH leaves of growth: 1 at the optimum, falling evenly above it, and below pH 4.8 by the square. */
+export function acidityFactor(values: Values, pH: number): number {
+  const c = values.lettuce;
+  const above = Math.max(0, pH - c.pHOptimum);
+  const below = Math.max(0, 4.8 - pH);
+  return Math.max(0.2, 1 - c.pHLoss * above) * Math.max(0, 1 - below * below);
+}

@@ -1,0 +1,56 @@
+// What things are made of: feed, fish, faeces, solids, films, leaves. Contents per gram or per gram COD.
+import type { ParameterGroup } from './parameter';
+
+export const matter = {
+  feedCOD: { value: 1.17, unit: 'g COD/g feed', low: 1.1, high: 1.3, source: '32 % protein grower feed, 80 % organic matter (Boyd, Chatvijitkul & Davis, Global Seafood Advocate)', flag: 'derived' },
+  feedN: { value: 0.051, unit: 'g N/g feed', low: 0.045, high: 0.058, source: '32 % crude protein × 0.16 g N/g protein', flag: 'derived' },
+  feedC: { value: 0.39, unit: 'g C/g feed', low: 0.37, high: 0.43, source: 'about 40 % C (Boyd, Chatvijitkul & Davis, Global Seafood Advocate)', flag: 'published' },
+  feedP: { value: 0.0105, unit: 'g P/g feed', low: 0.008, high: 0.013, source: '0.9 % (Boyd & Queiroz) to 1.2 %; grower feeds', flag: 'published' },
+  feedK: { value: 0.009, unit: 'g K/g feed', low: 0.006, high: 0.012, source: 'grower feeds, from memory', flag: 'memory' },
+  feedCa: { value: 0.0125, unit: 'g Ca/g feed', low: 0.009, high: 0.018, source: 'grower feeds, from memory', flag: 'memory' },
+  feedS: { value: 0.0036, unit: 'g S/g feed', low: 0.003, high: 0.0045, source: 'sulfur amino acids of 32 % protein, from memory', flag: 'memory' },
+  feedFe: { value: 0.0002, unit: 'g Fe/g feed', low: 0.0001, high: 0.0004, source: '200 mg/kg, grower feeds, from memory', flag: 'memory' },
+
+  fishCOD: { value: 0.45, unit: 'g COD/g wet', low: 0.38, high: 0.55, source: '25 % dry matter (Boyd & Queiroz) at 1.8 g COD/g', flag: 'derived' },
+  fishN: { value: 0.0256, unit: 'g N/g wet', low: 0.022, high: 0.028, source: '16 % protein of wet mass; 9 % N of dry matter gives 0.0225 (Boyd & Queiroz)', flag: 'derived' },
+  fishC: { value: 0.13, unit: 'g C/g wet', low: 0.11, high: 0.15, source: 'half of dry matter', flag: 'memory' },
+  fishP: { value: 0.0065, unit: 'g P/g wet', low: 0.0045, high: 0.008, source: '2.7 % of dry matter (Boyd & Queiroz)', flag: 'published' },
+  fishK: { value: 0.003, unit: 'g K/g wet', low: 0.002, high: 0.004, source: 'whole fish, from memory', flag: 'memory' },
+  fishCa: { value: 0.0095, unit: 'g Ca/g wet', low: 0.007, high: 0.013, source: 'whole fish, from memory', flag: 'memory' },
+  fishS: { value: 0.002, unit: 'g S/g wet', low: 0.0015, high: 0.0025, source: 'whole fish, from memory', flag: 'memory' },
+
+  faecesCOD: { value: 0.30, unit: 'g COD/g eaten', low: 0.24, high: 0.36, source: '0.25–0.3 kg solids per kg feed (Timmons & Ebeling; Stechey & Trudell 1990) at 1.07 g COD/g', flag: 'derived' },
+  faecesLeachCOD: { value: 0.10, unit: 'share', low: 0.04, high: 0.14, source: 'Chen et al. 2003, J. Appl. Ichthyol. 19:114: 4–14 % of faecal C at once', flag: 'published' },
+  faecesInert: { value: 0.375, unit: 'share of COD', low: 0.35, high: 0.40, source: 'assumed; 10–60 % mineralised in digesters (Delaide et al. 2018)', flag: 'assumption' },
+  faecesFast: { value: 0.23, unit: 'share of degradable COD', low: 0.16, high: 0.30, source: 'solved from the daily against weekly clean-out of Stewart et al. 2006 (TOC 51 %)', flag: 'derived' },
+  faecesCoarse: { value: 0.70, unit: 'share', low: 0.55, high: 0.8, source: 'settling fractions of Davidson & Summerfelt 2005 (0.76/0.16/0.08 at the settler after some breakage)', flag: 'derived' },
+  faecesFine: { value: 0.20, unit: 'share', low: 0.14, high: 0.3, source: 'as faecesCoarse', flag: 'derived' },
+
+  fastN: { value: 0.049, unit: 'g N/g COD', low: 0.035, high: 0.06, source: 'share of releasable N that leaves fast, 0.37 (Stewart et al. 2006)', flag: 'derived' },
+  slowN: { value: 0.025, unit: 'g N/g COD', low: 0.018, high: 0.032, source: 'rest of 6.7 g N faecal N per kg feed', flag: 'derived' },
+  inertN: { value: 0.010, unit: 'g N/g COD', low: 0.005, high: 0.015, source: 'assumed share of faecal N that stays', flag: 'assumption' },
+  fastP: { value: 0.0079, unit: 'g P/g COD', low: 0.005, high: 0.01, source: 'share of releasable P that leaves fast, 0.10 (Stewart et al. 2006)', flag: 'derived' },
+  slowP: { value: 0.0205, unit: 'g P/g COD', low: 0.014, high: 0.026, source: 'rest of 4.5–5 g P faecal P per kg feed, 40 % of it inert', flag: 'derived' },
+  inertP: { value: 0.0165, unit: 'g P/g COD', low: 0.01, high: 0.02, source: 'calcium phosphates of faeces, 40 % of faecal P', flag: 'assumption' },
+  fastS: { value: 0.0024, unit: 'g S/g COD', low: 0.0015, high: 0.0032, source: 'organic S 0.4 % of dry sludge', flag: 'assumption' },
+  slowS: { value: 0.0045, unit: 'g S/g COD', low: 0.003, high: 0.006, source: 'organic S 0.4 % of dry sludge', flag: 'assumption' },
+  inertS: { value: 0.003, unit: 'g S/g COD', low: 0.002, high: 0.004, source: 'organic S 0.4 % of dry sludge', flag: 'assumption' },
+  inertCa: { value: 0.026, unit: 'g Ca/g COD', low: 0.015, high: 0.035, source: 'undigested calcium of feed, about 3 g per kg feed', flag: 'assumption' },
+  inertFe: { value: 0.0013, unit: 'g Fe/g COD', low: 0.0008, high: 0.0015, source: 'about three quarters of feed iron stays in faeces', flag: 'assumption' },
+  organicC: { value: 0.33, unit: 'g C/g COD', low: 0.31, high: 0.37, source: 'between lipid-rich faeces (0.27, Chen et al. 2003) and carbohydrate (0.375)', flag: 'derived' },
+  organicDry: { value: 0.70, unit: 'g dry/g COD', low: 0.65, high: 0.75, source: '1.42 g COD per g volatile solids (C5H7NO2)', flag: 'published' },
+  inertDry: { value: 1.32, unit: 'g dry/g COD', low: 1.1, high: 1.6, source: 'carries the 25 % ash of faeces', flag: 'derived' },
+
+  filmN: { value: 0.087, unit: 'g N/g COD', low: 0.08, high: 0.09, source: 'C5H7NO2: 0.124 g N/g VSS, 1.42 g COD/g VSS', flag: 'published' },
+  filmC: { value: 0.375, unit: 'g C/g COD', low: 0.36, high: 0.39, source: 'C5H7NO2', flag: 'derived' },
+
+  leafCOD: { value: 1.12, unit: 'g COD/g dry', low: 1.0, high: 1.25, source: 'plant dry matter near carbohydrate', flag: 'memory' },
+  leafC: { value: 0.40, unit: 'g C/g dry', low: 0.38, high: 0.43, source: 'leaf dry matter, from memory', flag: 'memory' },
+  leafN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.05, source: 'Nemali, Purdue: lettuce 4.5 % N', flag: 'published' },
+  leafP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.006, source: 'Nemali, Purdue: lettuce 0.5 % P', flag: 'published' },
+  leafK: { value: 0.04, unit: 'g K/g dry', low: 0.03, high: 0.06, source: 'Nemali, Purdue: lettuce 5 % K; deficiency below about 3 % (memory)', flag: 'published' },
+  leafCa: { value: 0.005, unit: 'g Ca/g dry', low: 0.004, high: 0.012, source: 'Nemali, Purdue: lettuce 0.5 % Ca', flag: 'published' },
+  leafS: { value: 0.003, unit: 'g S/g dry', low: 0.002, high: 0.004, source: 'Nemali, Purdue: lettuce 0.3 % S', flag: 'published' },
+  leafFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00015, source: '100 mg/kg, from memory', flag: 'memory' },
+  leafDryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
+} as const satisfies ParameterGroup;

@@ -1,0 +1,37 @@
+// The numbers a run uses: every parameter's value, or the one drawn or given in its place.
+import { kinetics } from './kinetics';
+import { lettuce, tilapia } from './life';
+import { matter } from './matter';
+import type { ParameterGroup } from './parameter';
+
+type Numbers<G> = { [Key in keyof G]: number };
+
+export interface Values {
+  matter: Numbers<typeof matter>;
+  kinetics: Numbers<typeof kinetics>;
+  tilapia: Numbers<typeof tilapia>;
+  lettuce: Numbers<typeof lettuce>;
+}
+
+export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, tilapia, lettuce };
+
+/**
+ * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`.
+ * @throws RangeError where a name is unknown or a value is not finite.
+ */
+export function valuesWith(replaced: Readonly<Record<string, number>> = {}): Values {
+  const out: Record<string, Record<string, number>> = {};
+  for (const [group, parameters] of Object.entries(GROUPS)) {
+    const numbers: Record<string, number> = {};
+    for (const [name, parameter] of Object.entries(parameters)) numbers[name] = parameter.value;
+    out[group] = numbers;
+  }
+  for (const [path, value] of Object.entries(replaced)) {
+    const [group = '', name = ''] = path.split('.');
+    const numbers = out[group];
+    if (!numbers || !(name in numbers)) throw new RangeError(`parameter ${path} is not known`);
+    if (!Number.isFinite(value)) throw new RangeError(`parameter ${path}: got ${value}, expected a finite number`);
+    numbers[name] = value;
+  }
+  return out as unknown as Values;
+}

@@ -1,0 +1,107 @@
+// Films: ammonia and nitrite oxidisers, heterotrophs, and what they oxidise beside: sulfide, methane.
+// Growth at full yield and conversion; film beyond a guild's capacity leaves as fine solids (Zhu & Chen 1999; Ling & Chen 2005).
+import { ALK, BA, BH, BN, CH4, FF, FS, IC, MF, MI, MS, N2, NO2, NO3, O2, P, S2, SO4, SS, TAN } from '../components';
+import { ID, SLOTS } from './catalogue';
+import type { Definition } from './definition';
+import type { Kinetics } from './kineticsAt';
+import type { Workspace } from './workspace';
+
+const guilds = [['AmmoniaOxidisers', BA], ['NitriteOxidisers', BN], ['Heterotrophs', BH]] as const;
+
+export const filmDefinitions: readonly Definition[] = [
+  { id: 'nitritation', unit: 'g N', fixed: (v) => [[NO2, 1], [BA, v.kinetics.aobYield]], unknowns: [TAN, O2, IC, ALK], fast: [TAN, O2] },
+  { id: 'nitriteOxidation', unit: 'g N', fixed: (v) => [[NO3, 1], [BN, v.kinetics.nobYield]], unknowns: [NO2, O2, IC, ALK], fast: [NO2, O2] },
+  { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2] },
+  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield * 0.85], [TAN, -0.85 * v.kinetics.hetYield * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3] },
+  ...guilds.flatMap(([name, film]): Definition[] => [
+    { id: `slough${name}`, unit: 'g COD', fixed: () => [[film, -1], [FF, 0.7], [FS, 0.3]], unknowns: [TAN, P, SO4, O2, IC, ALK] },
+    { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK] },
+  ]),
+  { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2] },
+  { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4 },
+];
+
+/** Rates of every film process in the cell, and of sulfide in the open water; per day. */
+export function filmRates(w: Workspace, k: Kinetics): void {
+  const { y, o, r, ro, g, go, cell, perVolume: v } = w;
+  const area = cell.film;
+  const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
+  const tan = y[o + TAN] > 0 ? y[o + TAN] * v : 0;
+  const no2 = y[o + NO2] > 0 ? y[o + NO2] * v : 0;
+  const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;
+  const ss = y[o + SS] > 0 ? y[o + SS] * v : 0;
+  const aob = y[o + BA] > 0 ? y[o + BA] : 0;
+  const nob = y[o + BN] > 0 ? y[o + BN] : 0;
+  const het = y[o + BH] > 0 ? y[o + BH] : 0;
+  const perArea = area > 0 ? 1 / area : 0;
+
+  // What solids and heterotrophs leave of a nitrifying film.
+  const caught = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * perArea;
+  const crowding = 1 / ((1 + (het * perArea) / k.hetShading) * (1 + caught / k.smothering));
+
+  // Heterotrophs first: they take their oxygen at the film's outside.
+  const tanKeeps = tan / (tan + 0.005);
+  const fSS = ss / (k.hetSubstrate + ss);
+  const fO = o2 / (k.hetO2 + o2);
+  const hetMax = (k.hetGrowth / k.hetYield) * het * tanKeeps;
+  const aerobic = hetMax * fSS * fO;
+  r[ro + ID.heterotrophsAerobic] = aerobic;
+  const hetDemand = aerobic * (1 - k.hetYield) * perArea; // g O2/m²/d
+  const seen = o2 - hetDemand / k.filmTransfer;
+  const filmO2 = seen > 0 ? seen : 0;
+  const anoxia = k.hetO2 / (k.hetO2 + filmO2);
+  const fN = no3 / (k.hetNO3 + no3);
+  const anoxicMax = hetMax * k.hetAnoxic * anoxia;
+  const anoxic = anoxicMax * fSS * fN;
+  r[ro + ID.heterotrophsAnoxic] = anoxic;
+
+  // Nitrifiers.
+  const fA = tan / (k.aobTAN + tan);
+  const fAO = filmO2 / (k.aobO2 + filmO2);
+  const aobMax = (k.aobGrowth / k.aobYield) * aob * w.nitrifying;
+  const ammonia = aobMax * fA * fAO;
+  r[ro + ID.nitritation] = ammonia;
+  const fN2 = no2 / (k.nobNO2 + no2);
+  const fNO = filmO2 / (k.nobO2 + filmO2);
+  const nobMax = (k.nobGrowth / k.nobYield) * nob * w.nitrifying * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3)) * tanKeeps;
+  const nitrite = nobMax * fN2 * fNO;
+  r[ro + ID.nitriteOxidation] = nitrite;
+
+  // Film beyond capacity, and decay, leave as fine solids; without phosphorus or sulfate to build those, as dissolved organics.
+  const phosphate = y[o + P] > 0 ? y[o + P] * v : 0;
+  const sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
+  const builds = (phosphate / (phosphate + 0.002)) * (sulfate / (sulfate + 0.01)) * (o2 / (o2 + 0.05));
+  const sloughA = aob > 0 ? ammonia * k.aobYield * aob / (k.aobCapacity * area * crowding) + k.aobDecay * aob : 0;
+  const sloughN = nob > 0 ? nitrite * k.nobYield * nob / (k.nobCapacity * area * crowding) + k.nobDecay * nob : 0;
+  const sloughH = het > 0 ? (aerobic + anoxic) * k.hetYield * het / (k.hetCapacity * area) + k.hetDecay * het : 0;
+  r[ro + ID.sloughAmmoniaOxidisers] = sloughA * builds;
+  r[ro + ID.lysisAmmoniaOxidisers] = sloughA * (1 - builds);
+  r[ro + ID.sloughNitriteOxidisers] = sloughN * builds;
+  r[ro + ID.lysisNitriteOxidisers] = sloughN * (1 - builds);
+  r[ro + ID.sloughHeterotrophs] = sloughH * builds;
+  r[ro + ID.lysisHeterotrophs] = sloughH * (1 - builds);
+
+  const sulfide = y[o + S2] > 0 ? y[o + S2] * v : 0;
+  const fS = o2 / (o2 + 0.1);
+  const reach = k.sulfideFilm * area + k.sulfideWater * cell.volume; // m³/d
+  r[ro + ID.sulfideOxidation] = reach * sulfide * fS;
+  const methane = k.methaneFilm * area * fS;
+  r[ro + ID.methaneOxidation] = methane * y[o + CH4] * v;
+
+  let s = go + ID.heterotrophsAerobic * SLOTS;
+  g[s] = hetMax * fO * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
+  g[s + 1] = hetMax * fSS * k.hetO2 / ((k.hetO2 + o2) * (k.hetO2 + o2)) * v;
+  s = go + ID.heterotrophsAnoxic * SLOTS;
+  g[s] = anoxicMax * fN * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
+  g[s + 1] = anoxicMax * fSS * k.hetNO3 / ((k.hetNO3 + no3) * (k.hetNO3 + no3)) * v;
+  s = go + ID.nitritation * SLOTS;
+  g[s] = aobMax * fAO * k.aobTAN / ((k.aobTAN + tan) * (k.aobTAN + tan)) * v;
+  g[s + 1] = seen > 0 ? aobMax * fA * k.aobO2 / ((k.aobO2 + filmO2) * (k.aobO2 + filmO2)) * v : 0;
+  s = go + ID.nitriteOxidation * SLOTS;
+  g[s] = nobMax * fNO * k.nobNO2 / ((k.nobNO2 + no2) * (k.nobNO2 + no2)) * v;
+  g[s + 1] = seen > 0 ? nobMax * fN2 * k.nobO2 / ((k.nobO2 + filmO2) * (k.nobO2 + filmO2)) * v : 0;
+  s = go + ID.sulfideOxidation * SLOTS;
+  g[s] = reach * fS * v;
+  g[s + 1] = reach * sulfide * 0.1 / ((o2 + 0.1) * (o2 + 0.1)) * v;
+  g[go + ID.methaneOxidation * SLOTS] = methane * v;
+}

@@ -1,0 +1,35 @@
+// The kinetic constants at one water temperature, ready for the rate functions. Made once per change of temperature.
+import { exp, pow } from '../../numerics/elementary';
+import type { Values } from '../parameters/values';
+
+const LN10 = 2.302585092994046;
+
+/**
+ * @param values all numbers of the run
+ * @param T_C water temperature, °C
+ * @returns rates per day and half-saturation constants at that temperature; units as in the parameter records
+ */
+export function kineticsAt(values: Values, T_C: number) {
+  const k = values.kinetics;
+  const film = pow(k.nitrifierTheta, T_C - 27.2);
+  const capacity = pow(k.filmTheta / k.nitrifierTheta, T_C - 27.2);
+  const het = pow(k.hetTheta, T_C - 20);
+  return {
+    aobGrowth: k.aobGrowth * film, aobYield: k.aobYield, aobDecay: k.aobGrowth * k.aobDecayShare * film, aobCapacity: k.aobCapacity * capacity, aobTAN: k.aobTAN, aobO2: k.aobO2,
+    nobGrowth: k.nobGrowth * film, nobYield: k.nobYield, nobDecay: k.nobGrowth * k.nobDecayShare * film, nobCapacity: k.nobCapacity * capacity, nobNO2: k.nobNO2, nobO2: k.nobO2,
+    nobFreeAmmonia: k.nobFreeAmmonia,
+    lowH: exp(LN10 * (3 - k.nitrifierLowPH)), highH: exp(LN10 * (3 - k.nitrifierHighPH)), alkalinity: k.nitrifierAlkalinity,
+    hetGrowth: k.hetGrowth * het, hetYield: k.hetYield, hetDecay: k.hetDecay * het, hetSubstrate: k.hetSubstrate, hetO2: k.hetO2, hetNO3: k.hetNO3, hetAnoxic: k.hetAnoxic,
+    hetCapacity: k.hetCapacity, hetShading: k.hetShading, filmTransfer: k.filmTransfer, smothering: k.smothering,
+    sulfideFilm: k.sulfideFilm * het, sulfideWater: k.sulfideWater * het, methaneFilm: k.methaneFilm * het,
+    hydrolysisFast: k.hydrolysisFast * het, hydrolysisSlow: k.hydrolysisSlow * het, hydrolysisAnaerobic: k.hydrolysisAnaerobic,
+    diffusion: k.sludgeDiffusion, demand: k.sludgeDemand * het, half: k.sludgeHalf, anoxic: k.sludgeAnoxic, sulfate: k.sludgeSulfate, sulfateHalf: k.sludgeSulfateHalf,
+    methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
+    rootHalf: k.rootHalf, rootRelax: 1 / k.rootRelax, rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half, rootSulfide: k.rootSulfide,
+    organicDry: values.matter.organicDry, inertDry: values.matter.inertDry,
+    digestion: values.tilapia.digestion * pow(1.06, T_C - 28), basal: values.tilapia.basal * pow(1.06, T_C - 25), respirationO2: values.tilapia.respirationO2,
+    halfN: values.lettuce.halfN, halfP: values.lettuce.halfP, halfK: values.lettuce.halfK, halfCa: values.lettuce.halfCa, halfFe: values.lettuce.halfFe, halfS: values.lettuce.halfS,
+  };
+}
+
+export type Kinetics = ReturnType<typeof kineticsAt>;

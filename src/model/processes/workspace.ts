@@ -1,0 +1,26 @@
+// Where a cell's rates are worked out: views into the state, rates and derivatives, and the water's acid-base state.
+import type { Cell } from '../cell';
+import { SLOTS } from './catalogue';
+
+/** Everything a rate function reads and writes. One object, moved from cell to cell; nothing is allocated in a step. */
+export interface Workspace {
+  cell: Cell;
+  /** state of all cells and where this cell begins */
+  y: Float64Array; o: number;
+  /** rates, per day, and derivatives; where this cell's begin */
+  r: Float64Array; ro: number;
+  g: Float64Array; go: number;
+  /** 1/volume */
+  perVolume: number;
+  /** acid-base state: h = 10^(3−pH) mol/m³; un-ionised shares of TAN and sulfide; CO2 mol/m³ with its derivatives to IC and ALK concentration */
+  h: number; nh3: number; h2s: number; co2: number; co2IC: number; co2ALK: number;
+  /** 0–1: what pH and alkalinity leave of nitrification */
+  nitrifying: number;
+  /** light now against its daily mean, 0 at night */
+  light: number;
+}
+
+/** Writes the derivative of process p to its slot's component, as d(rate)/d(mass). */
+export function slot(w: Workspace, p: number, k: number, value: number): void {
+  w.g[w.go + p * SLOTS + k] = value;
+}

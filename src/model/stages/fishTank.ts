@@ -1,0 +1,29 @@
+// Fish tank: keeps the fish; cleans itself by turnover and its outlet, better from the bottom than over the rim.
+import type { StageType } from './stageType';
+import { airShear } from './stageType';
+
+export const fishTank: StageType = {
+  kind: 'fishTank', group: 'keepFish', controls: ['feed', 'air'], airMax_L_min: 120, cautions: ['mains', 'openWater', 'fishWelfare', 'permits', 'weight'],
+  defaults: { volume_m3: 1, air_L_min: 30, outlet: 'bottomLift', count: 1 }, cells: 1,
+  volume: (s) => (s.volume_m3 ?? 1) * (s.count ?? 1),
+  cell(s) {
+    const volume = this.volume(s);
+    const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));
+    const floor = volume / depth;
+    return { volume, surface: floor, floor, film: floor * 2.5, sludgeRoom: floor * 0.05, cone: false, depth: depth * 0.9, fish: true };
+  },
+  vessel(s) {
+    const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));
+    return { depth_m: depth, width_m: Math.sqrt((s.volume_m3 ?? 1) / depth) * 1.13, height_m: depth + 0.12 };
+  },
+  solids(cell, c) {
+    // Fish and inflow keep solids moving; a bottom outlet leaves little behind.
+    const k = c.values.kinetics;
+    const still = cell.flow > 0 ? (c.outlet === 'bottomLift' ? 0.01 : 0.06) : 0.2;
+    cell.settle0 = k.settleCoarse * cell.floor * still;
+    cell.settle1 = k.settleFine * cell.floor * still;
+    cell.settle2 = k.settleSuperfine * cell.floor * still;
+    cell.stir = cell.flow > 0 ? (c.outlet === 'bottomLift' ? 6 : 2) : 0.5;
+    cell.shear = airShear(c);
+  },
+};

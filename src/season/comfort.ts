@@ -1,0 +1,41 @@
+// Limits that turn a number into a mark, from the species, the crop, chloride and temperature; none is fixed.
+import { nitriteLC50 } from '../model/organisms/fish/comfort';
+import { plateau } from '../model/organisms/plants/growth';
+import { valuesWith } from '../model/parameters/values';
+import type { Plan } from './plan';
+
+export interface Band { applies: 'fish' | 'roots'; variable: string; watchBelow?: number; actBelow?: number; watchAbove?: number; actAbove?: number }
+
+/** Shares of the way from safe to harm at which a mark begins: watch where discomfort begins, act a third of the way. */
+const ACT = 0.33;
+
+/** Comfort bands of a plan's fish and roots. Variables are those of the trajectory. */
+export function comfortOf(plan: Plan): Band[] {
+  const values = valuesWith();
+  const f = values.tilapia;
+  const between = (safe: number, harm: number): number => safe + ACT * (harm - safe);
+  const no2 = nitriteLC50(values, plan.source.Cl_mg_L ?? 0);
+  const bands: Band[] = [
+    { applies: 'fish', variable: 'NH3_mgN_L', watchAbove: f.nh3Safe, actAbove: between(f.nh3Safe, f.nh3Harm) },
+    { applies: 'fish', variable: 'NO2_mgN_L', watchAbove: f.no2Safe * no2, actAbove: between(f.no2Safe, f.no2Harm) * no2 },
+    { applies: 'fish', variable: 'O2_mg_L', watchBelow: f.o2Safe, actBelow: between(f.o2Safe, f.o2Harm) },
+    { applies: 'fish', variable: 'CO2_mg_L', watchAbove: f.co2Safe, actAbove: between(f.co2Safe, f.co2Harm) },
+    { applies: 'fish', variable: 'H2S_ug_L', watchAbove: 1000 * f.h2sSafe, actAbove: 1000 * between(f.h2sSafe, f.h2sHarm) },
+    { applies: 'fish', variable: 'pH', watchBelow: f.pHSafe, actBelow: between(f.pHSafe, f.pHHarm), watchAbove: f.pHHighSafe, actAbove: between(f.pHHighSafe, f.pHHighHarm) },
+    { applies: 'fish', variable: 'solids', watchAbove: f.solidsSafe, actAbove: between(f.solidsSafe, f.solidsHarm) },
+  ];
+  // Roots: where health falls by a twentieth, and by a third.
+  const k = values.kinetics;
+  const fall = (share: number): number => Math.sqrt(1 / (1 - share) - 1);
+  bands.push(
+    { applies: 'roots', variable: 'O2_mg_L', watchBelow: 3.5 * k.rootO2Half, actBelow: 1.8 * k.rootO2Half },
+    { applies: 'roots', variable: 'H2S_ug_L', watchAbove: 1000 * k.rootSulfide * fall(0.05), actAbove: 1000 * k.rootSulfide * fall(0.33) },
+    { applies: 'roots', variable: 'rootMat_g_m2', watchAbove: k.rootHalf * fall(0.1), actAbove: k.rootHalf * fall(0.33) },
+    { applies: 'roots', variable: 'rootHealth', watchBelow: 0.8, actBelow: 0.6 },
+  );
+  const T = plan.climate.water_C ?? plan.climate.air_C.mean;
+  const c = values.lettuce;
+  // A pH that is fine for bacteria and fish costs leaves a little; it is marked only where it costs them much.
+  bands.push({ applies: 'roots', variable: 'pH', watchBelow: 5.2, actBelow: 4.6, watchAbove: plateau(T, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop) > 0 ? 7.8 : 7.6, actAbove: 8.3 });
+  return bands;
+}

@@ -1,0 +1,147 @@
+// What a person does, done: each deed changes settings or moves matter at a cut, and is told as an event.
+import { CL, FE, FISH, GUT, LEAF, MF, MI, MS, NA, ROOT, STATES } from '../model/components';
+import type { Deed } from './plan';
+import type { FishState, RunState } from './runState';
+import type { Runtime } from './runtime';
+import { disturb, drain, exchange, put, rinse, take } from './transfers';
+import type { EventKind, SeasonEvent } from './trajectory';
+
+export interface Place { hour: number; byPerson: boolean; events: SeasonEvent[] }
+
+/** Does one deed. Unknown stages were refused when the plan was read; here they are passed over. */
+export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Place): void {
+  const tell = (kind: EventKind, stage: string, amount: number): void => { place.events.push({ hour: place.hour, kind, stage, amount, byPerson: place.byPerson }); };
+  const cellsOf = (id: string): number[] => {
+    const stage = runtime.assembly.stages.find((entry) => entry.id === id);
+    return stage ? Array.from({ length: stage.cells }, (_, i) => stage.first + i) : [];
+  };
+  switch (deed.do) {
+    case 'feed': {
+      const feed = { tank: deed.tank, g_d: deed.g_d, meals_h: deed.meals_h?.length ? [...deed.meals_h] : [8, 12, 16] };
+      state.feeds = [...state.feeds.filter((other) => other.tank !== deed.tank), feed];
+      return tell('fed', deed.tank, deed.g_d);
+    }
+    case 'air':
+      state.air[deed.stage] = deed.L_min;
+      return tell('airSet', deed.stage, deed.L_min);
+    case 'pump':
+    case 'power': {
+      const ran = running(state);
+      if (deed.do === 'pump') state.pumpOn = deed.on;
+      else state.powerOn = deed.on;
+      // Water set moving again stirs the beds that lay still.
+      if (!ran && running(state)) for (const cell of runtime.assembly.cells) if (cell.bedThickness > 0) disturb(runtime, state, cell.index);
+      return tell(deed.do === 'pump' ? (deed.on ? 'pumpOn' : 'pumpOff') : deed.on ? 'powerOn' : 'powerOff', '', deed.on ? 1 : 0);
+    }
+    case 'flow':
+      state.flow_m3_d = deed.flow_m3_h * 24;
+      return tell('flowSet', '', deed.flow_m3_h);
+    case 'drain': {
+      let volume = 0;
+      for (const cell of cellsOf(deed.stage)) volume += drain(runtime, state, cell);
+      return tell('drained', deed.stage, volume * 1000);
+    }
+    case 'rinse': {
+      let volume = 0;
+      for (const cell of cellsOf(deed.stage)) volume += rinse(runtime, state, cell);
+      return tell('rinsed', deed.stage, volume * 1000);
+    }
+    case 'base':
+      state.base = { kind: deed.base ?? state.base.kind, g_d: deed.g_d, targetPH: deed.targetPH ?? state.base.targetPH, level: state.base.level };
+      return tell('baseSet', runtime.assembly.dosing?.id ?? '', deed.g_d);
+    case 'salt':
+      for (const cell of cellsOf(deed.stage).slice(0, 1)) {
+        put(state, cell, NA, deed.g * 0.3934);
+        put(state, cell, CL, deed.g * 0.6066);
+      }
+      return tell('salted', deed.stage, deed.g);
+    case 'iron':
+      for (const cell of cellsOf(deed.stage).slice(0, 1)) put(state, cell, FE, deed.g);
+      return tell('ironAdded', deed.stage, deed.g);
+    case 'exchange': {
+      let volume = 0;
+      for (const cell of cellsOf(deed.stage)) volume += exchange(runtime, state, cell, Math.min(1, Math.max(0, deed.fraction)));
+      return tell('exchanged', deed.stage, volume * 1000);
+    }
+    case 'stock':
+      return stock(runtime, state, deed.tank, deed.number, deed.mass_g, tell);
+    case 'takeFish':
+      return takeFish(state, deed.tank, deed.number, tell);
+    case 'plant':
+      return plant(runtime, state, deed.stage, deed.plants_m2, deed.replant, place.hour / 24, tell);
+    case 'cut':
+      return cutBed(runtime, state, deed.stage, tell);
+  }
+}
+
+export const running = (state: RunState): boolean => state.pumpOn && state.powerOn;
+
+type Tell = (kind: EventKind, stage: string, amount: number) => void;
+
+function stock(runtime: Runtime, state: RunState, tank: string, number: number, mass_g: number, tell: Tell): void {
+  const stage = runtime.assembly.stages.find((entry) => entry.id === tank);
+  if (!stage) return;
+  let group: FishState | undefined = state.fish.find((fish) => fish.tank === tank);
+  if (!group) {
+    group = { tank, cell: stage.first, number: 0, stocked: 0, stockedMass: 0, takenMass: 0, idealMass: 0, idealTaken: 0, welfareHours: 0, hours: 0, welfareNow: 1, eatenToday: 0, eatenYesterday: 0 };
+    state.fish.push(group);
+  }
+  const all = number * stage.count;
+  put(state, stage.first, FISH, all * mass_g);
+  group.number += all;
+  group.stocked += all;
+  group.stockedMass += all * mass_g;
+  group.idealMass += all * mass_g;
+  tell('stocked', tank, all);
+}
+
+function takeFish(state: RunState, tank: string, number: number, tell: Tell): void {
+  const group = state.fish.find((fish) => fish.tank === tank);
+  if (!group || group.number <= 0) return;
+  const share = Math.min(1, number / group.number);
+  const mass = state.y[group.cell * STATES + FISH] * share;
+  take(state, group.cell, FISH, mass);
+  take(state, group.cell, GUT, state.y[group.cell * STATES + GUT] * share);
+  group.takenMass += mass;
+  group.idealTaken += group.idealMass * share;
+  group.idealMass *= 1 - share;
+  tell('fishTaken', tank, group.number * share);
+  group.number *= 1 - share;
+}
+
+/** Plants a bed anew; what stands is cut first. */
+export function plant(runtime: Runtime, state: RunState, id: string, plants_m2: number, replant: boolean, day: number, tell: Tell): void {
+  const stage = runtime.assembly.stages.find((entry) => entry.id === id);
+  if (!stage) return;
+  let bed = state.beds.find((it) => it.stage === id);
+  if (bed) cutBed(runtime, state, id, tell, false);
+  else {
+    bed = { stage: id, first: stage.first, cells: stage.cells, plants: 0, replant, ideal: 0, idealCut: 0, cut: 0, planted: day };
+    state.beds.push(bed);
+  }
+  const area = runtime.assembly.cells[stage.first].floor * stage.cells;
+  bed.plants = plants_m2 * area;
+  bed.replant = replant;
+  bed.planted = day;
+  const each = (bed.plants / stage.cells) * runtime.values.lettuce.transplant;
+  for (let c = 0; c < stage.cells; c++) put(state, stage.first + c, LEAF, each);
+  if (bed.ideal === 0) bed.ideal = bed.plants * runtime.values.lettuce.transplant;
+  tell('planted', id, bed.plants);
+}
+
+/** Cuts a bed's leaves; roots and what sits on them go with the old plants. */
+export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell, told = true): void {
+  const bed = state.beds.find((it) => it.stage === id);
+  if (!bed) return;
+  let dry = 0;
+  for (let c = bed.first; c < bed.first + bed.cells; c++) {
+    const amount = state.y[c * STATES + LEAF];
+    take(state, c, LEAF, amount);
+    dry += amount;
+    for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * 0.6);
+    state.y[c * STATES + ROOT] = 1;
+  }
+  bed.cut += dry;
+  state.work_h += 0.3;
+  if (told) tell('cut', id, dry / runtime.values.matter.leafDryShare / 1000);
+}

@@ -1,0 +1,101 @@
+// The plan: what fixes a season. Plain types; the schema that guards data from outside lives in lessons.
+// Units stand in the names. Same plan, same bits.
+
+export const PLAN_FORMAT = 'loopwright.plan/1';
+export const MODEL_REVISION = '1.0';
+
+export type StageKind =
+  | 'fishTank' | 'radialFlowSettler' | 'fineFilter' | 'degassingTank' | 'raftBed' | 'sump' | 'returnPump'
+  | 'mineralisationTank' | 'baseDosing';
+
+export type BaseKind = 'Ca(OH)2' | 'KHCO3';
+export type SpeciesKind = 'tilapia';
+export type CropKind = 'lettuce';
+
+export interface Climate {
+  air_C: { mean: number; daySwing: number; yearSwing: number; dayOfYear: number };
+  /** Daily light integral of photosynthetic light at the leaves, mol/m²/d. */
+  light_mol_m2_d: number;
+  dayLength_h: number;
+  /** 0 = the same light every day, 1 = strongly varying. */
+  weather: number;
+  /** If given, pins the water temperature, °C. */
+  water_C?: number;
+}
+
+/** Composition of a water: what a person would measure. Everything not given is zero. */
+export interface Composition {
+  pH?: number; alkalinity_meq_L?: number; DIC_mmol_L?: number;
+  O2_mg_L?: number; TAN_mgN_L?: number; NO2_mgN_L?: number; NO3_mgN_L?: number; PO4_mgP_L?: number;
+  K_mg_L?: number; Ca_mg_L?: number; Cl_mg_L?: number; SO4_mgS_L?: number; Fe_mg_L?: number;
+  sulfide_mgS_L?: number; CH4_mgCOD_L?: number; organics_mgCOD_L?: number;
+  solidsCoarse_mg_L?: number; solidsFine_mg_L?: number; solidsSuperfine_mg_L?: number;
+}
+
+export interface CropPlan { kind: CropKind; plants_m2: number; plantedDay: number; replant: boolean }
+
+/** One stage of the loop. Which sizes a kind takes stands in its file in model/stages. */
+export interface StageSpec {
+  id: string;
+  kind: StageKind;
+  count?: number;
+  volume_m3?: number;
+  area_m2?: number;
+  depth_m?: number;
+  air_L_min?: number;
+  media_m3?: number;
+  outlet?: 'bottomLift' | 'surface';
+  flow_m3_h?: number;
+  crop?: CropPlan;
+}
+
+export interface MineralisationSide { id: string; kind: 'mineralisationTank'; volume_m3: number; air_L_min: number; takes: string[]; returnsTo: string }
+export interface BaseDosingSide { id: string; kind: 'baseDosing'; into: string; base: BaseKind; g_d: number; targetPH: number }
+export type SideSpec = MineralisationSide | BaseDosingSide;
+
+export interface Stocking { tank: string; species: SpeciesKind; number: number; mass_g: number; day: number }
+
+/** When an action is done: once (day, hour) or every so many days from a day to a day. Hours are whole, 0–23. */
+export interface When { day?: number; hour?: number; every_d?: number; from?: number; to?: number }
+
+export type Deed =
+  | { do: 'feed'; tank: string; g_d: number; meals_h?: number[] }
+  | { do: 'air'; stage: string; L_min: number }
+  | { do: 'pump'; on: boolean }
+  | { do: 'flow'; flow_m3_h: number }
+  | { do: 'drain'; stage: string }
+  | { do: 'rinse'; stage: string }
+  | { do: 'base'; g_d: number; targetPH?: number; base?: BaseKind }
+  | { do: 'salt'; stage: string; g: number }
+  | { do: 'iron'; stage: string; g: number }
+  | { do: 'exchange'; stage: string; fraction: number }
+  | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number }
+  | { do: 'takeFish'; tank: string; number: number }
+  | { do: 'plant'; stage: string; crop: CropKind; plants_m2: number; replant: boolean }
+  | { do: 'cut'; stage: string }
+  | { do: 'power'; on: boolean };
+
+export type Action = When & Deed;
+
+/** A bench experiment: the stages run once-through with a pinned inflow and, if wanted, pinned conditions. */
+export interface Rig {
+  inflow: Composition;
+  flow_m3_d: number;
+  hold?: { T_C?: number; pH?: number; O2_mg_L?: number };
+}
+
+export interface Plan {
+  format: typeof PLAN_FORMAT;
+  model: string;
+  title: string;
+  seed: string;
+  days: number;
+  climate: Climate;
+  source: Composition;
+  start: { water: 'source' | Composition; biofilm: 'bare' | 'seeded' | 'mature' };
+  loop: StageSpec[];
+  side: SideSpec[];
+  fish: Stocking[];
+  actions: Action[];
+  rig: Rig | null;
+}

@@ -1,0 +1,54 @@
+// All that a season carries from day to day: copied whole into a checkpoint, so that a restart is bit-identical.
+import type { BaseKind } from './plan';
+
+export interface FishState {
+  tank: string; cell: number; number: number; stocked: number;
+  /** g put in, g taken out alive, and what they would have gained with nothing limiting */
+  stockedMass: number; takenMass: number; idealMass: number; idealTaken: number;
+  /** sums over hours: welfare × number, number */
+  welfareHours: number; hours: number;
+  welfareNow: number; eatenToday: number; eatenYesterday: number;
+}
+export interface BedState {
+  stage: string; first: number; cells: number; plants: number; replant: boolean;
+  /** g dry: what the bed would bear with every water factor at 1, now and cut so far; g dry cut from the real one */
+  ideal: number; idealCut: number; cut: number; planted: number;
+}
+export interface FeedState { tank: string; g_d: number; meals_h: number[] }
+
+export interface RunState {
+  day: number;
+  y: Float64Array; h: Float64Array;
+  /** first accepted step of each segment, by the hour it began */
+  firstSteps: Float64Array;
+  T_C: number;
+  air: Record<string, number>;
+  pumpOn: boolean; powerOn: boolean; flow_m3_d: number;
+  feeds: FeedState[];
+  base: { kind: BaseKind; g_d: number; targetPH: number; level: number };
+  fish: FishState[];
+  beds: BedState[];
+  /** gas that left each cell's bed in the last segment, L/d */
+  gas: Float64Array;
+  /** extents of the whole season so far, summed over cells */
+  extents: Float64Array;
+  /** amounts put in and taken out by hand, per component; held oxygen */
+  put: Float64Array; taken: Float64Array; held: number; clipped: Float64Array;
+  water: { put: number; taken: number };
+  waterUsed: number; discharged: { nitrogen: number; solids: number };
+  energy_kWh: number; work_h: number;
+  steps: number; rejections: number;
+  warned: string[];
+}
+
+/** A deep copy; typed arrays are copied, not shared. */
+export function copyState(state: RunState): RunState {
+  return copy(state) as RunState;
+}
+
+function copy(value: unknown): unknown {
+  if (value instanceof Float64Array) return value.slice();
+  if (Array.isArray(value)) return value.map(copy);
+  if (value !== null && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, copy(inner)]));
+  return value;
+}

@@ -1,0 +1,87 @@
+// Scores as they accrue: fish health, harvest against what the same climate and feed would yield, stewardship.
+import { FISH, GUT, LEAF, STATES } from '../model/components';
+import { lightGrowth } from '../model/organisms/plants/growth';
+import { idealGain } from './meals';
+import type { Plan } from './plan';
+import type { RunState } from './runState';
+import type { Runtime } from './runtime';
+import type { Scores } from './trajectory';
+
+/** Fish health = 100 × survival × mean welfare. */
+export const fishHealthScore = (survival: number, meanWelfare: number): number => 100 * survival * meanWelfare;
+
+/**
+ * Harvest = 100 × (w·plants/plants* + (1 − w)·gain/gain*), each share between 0 and 1; a part with no ideal counts nothing.
+ * @param plantsWeight w, 0–1
+ */
+export function harvestScore(s: Pick<Scores, 'plants_kg' | 'plantsIdeal_kg' | 'gain_kg' | 'gainIdeal_kg'>, plantsWeight: number): number {
+  const share = (real: number, ideal: number): number => (ideal > 0 ? Math.min(1, Math.max(0, real / ideal)) : 0);
+  return 100 * (plantsWeight * share(s.plants_kg, s.plantsIdeal_kg) + (1 - plantsWeight) * share(s.gain_kg, s.gainIdeal_kg));
+}
+
+/** The weight of plants where nobody set one: half, or all or nothing where a plan grows only one of the two. */
+export function usualPlantsWeight(plan: Plan): number {
+  const grows = plan.loop.some((stage) => stage.crop !== undefined) || plan.actions.some((action) => action.do === 'plant');
+  const keeps = plan.fish.length > 0 || plan.actions.some((action) => action.do === 'stock');
+  return grows && keeps ? 0.5 : grows ? 1 : 0;
+}
+
+/** Lets the ideal fish and the ideal beds live one more day. */
+export function liveIdealDay(runtime: Runtime, state: RunState, light: number): void {
+  const { values, assembly } = runtime;
+  for (const fish of state.fish) {
+    const feed = state.feeds.find((it) => it.tank === fish.tank)?.g_d ?? 0;
+    fish.idealMass = Math.max(0, fish.idealMass + idealGain(runtime, fish, feed, state.T_C, fish.stocked));
+  }
+  for (const bed of state.beds) {
+    const area = assembly.cells[bed.first].floor * bed.cells;
+    // In six steps, since a young crop doubles in days.
+    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(values, bed.ideal / area, light, state.T_C) * area) / 6;
+    const ripe = bed.plants * values.lettuce.ripe;
+    if (bed.ideal < ripe) continue;
+    if (!bed.replant) bed.ideal = ripe;
+    else {
+      bed.idealCut += bed.ideal;
+      bed.ideal = bed.plants * values.lettuce.transplant;
+    }
+  }
+}
+
+export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: number): Scores {
+  const { values, assembly } = runtime;
+  const fresh = (dry: number): number => dry / values.matter.leafDryShare / 1000;
+  let stocked = 0, alive = 0, welfareHours = 0, hours = 0, gain = 0, ideal = 0;
+  for (const fish of state.fish) {
+    stocked += fish.stocked;
+    const left = state.y[fish.cell * STATES + FISH];
+    // Fish taken alive count as survivors: they leave the number and the count alike.
+    alive += fish.number;
+    stocked -= fish.idealTaken > 0 && fish.idealMass + fish.idealTaken > 0 ? (fish.stocked * fish.idealTaken) / (fish.idealMass + fish.idealTaken) : 0;
+    welfareHours += fish.welfareHours;
+    hours += fish.hours;
+    gain += left + fish.takenMass - fish.stockedMass;
+    ideal += fish.idealMass + fish.idealTaken - fish.stockedMass;
+  }
+  let plants = 0, plantsIdeal = 0;
+  for (const bed of state.beds) {
+    plants += bed.cut;
+    for (let c = bed.first; c < bed.first + bed.cells; c++) plants += state.y[c * STATES + LEAF];
+    plantsIdeal += bed.idealCut + bed.ideal;
+  }
+  const survival = stocked > 0 ? Math.min(1, alive / stocked) : 1;
+  const meanWelfare = hours > 0 ? welfareHours / hours : 1;
+  const volume = assembly.cells.reduce((sum, cell) => sum + cell.volume, 0);
+  const days = Math.max(1, state.day);
+  const parts = { plants_kg: fresh(plants), plantsIdeal_kg: fresh(plantsIdeal), gain_kg: gain / 1000, gainIdeal_kg: ideal / 1000 };
+  // Stewardship: water against 3 % of the loop a day, nitrogen let go against nitrogen fed, energy against 1 kWh/m³/d.
+  const water = 1 / (1 + state.waterUsed / days / (0.03 * volume));
+  const fedN = state.put[GUT] * values.matter.feedN;
+  const nitrogen = fedN > 0 ? Math.max(0, 1 - state.discharged.nitrogen / fedN) : 1;
+  const energy = 1 / (1 + state.energy_kWh / days / volume);
+  return {
+    fishHealth: fishHealthScore(survival, meanWelfare), survival, meanWelfare,
+    harvest: harvestScore(parts, plantsWeight), ...parts,
+    stewardship: (100 * (water + nitrogen + energy)) / 3,
+    waterUsed_L: state.waterUsed * 1000, nitrogenDischarged_g: state.discharged.nitrogen, solidsDischarged_g: state.discharged.solids, energy_kWh: state.energy_kWh, work_h: state.work_h,
+  };
+}

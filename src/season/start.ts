@@ -1,0 +1,46 @@
+// The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
+import { BA, BH, BN, FLOWING, ROOT, STATES } from '../model/components';
+import { ALL } from '../model/components';
+import { PROCESSES } from '../model/processes/catalogue';
+import { pow } from '../numerics/elementary';
+import { stream } from '../numerics/streams';
+import type { RunState } from './runState';
+import type { Runtime } from './runtime';
+import { concentrationsOf } from './water';
+
+/** Share of capacity that a seeded and a mature film begin with. */
+const SEEDED = 0.02;
+const MATURE = 0.75;
+
+export function startState(runtime: Runtime): RunState {
+  const { plan, assembly, values, data } = runtime;
+  const cells = assembly.cells;
+  const y = new Float64Array(cells.length * STATES);
+  const water = plan.rig ? data.inflow : plan.start.water === 'source' ? runtime.source
+    : concentrationsOf({ ...plan.source, ...plan.start.water }, runtime.startT_C, data.saturation, values);
+  const draw = stream(plan.seed, 'inoculum');
+  const k = values.kinetics;
+  const share = plan.start.biofilm === 'bare' ? k.inoculumBare : plan.start.biofilm === 'seeded' ? SEEDED : MATURE;
+  cells.forEach((cell, c) => {
+    const o = c * STATES;
+    for (let i = 0; i < FLOWING; i++) y[o + i] = water[i] * cell.volume;
+    // Chance of first settlers: within a factor of 1.5 either way where the film is bare.
+    const luck = plan.start.biofilm === 'bare' ? pow(1.5, 2 * draw() - 1) : 1;
+    y[o + BA] = share * luck * k.aobCapacity * cell.film;
+    y[o + BN] = share * luck * k.nobCapacity * cell.film;
+    y[o + BH] = (plan.start.biofilm === 'bare' ? 0.01 : plan.start.biofilm === 'seeded' ? 0.1 : 0.3) * cell.film;
+    y[o + ROOT] = cell.bed ? 1 : 0;
+  });
+  if (plan.rig?.hold?.O2_mg_L !== undefined) cells.forEach((cell, c) => { y[c * STATES] = (plan.rig?.hold?.O2_mg_L ?? 0) * cell.volume; });
+  const air: Record<string, number> = {};
+  for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
+  const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  return {
+    day: 0, y, h: new Float64Array(cells.length).fill(1e-4), firstSteps: new Float64Array(96), T_C: runtime.startT_C,
+    air, pumpOn: true, powerOn: true, flow_m3_d: plan.rig ? plan.rig.flow_m3_d : (pump?.flow_m3_h ?? 1) * 24,
+    feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0 },
+    fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),
+    put: new Float64Array(ALL), taken: new Float64Array(ALL), held: 0, clipped: new Float64Array(STATES), water: { put: 0, taken: 0 },
+    waterUsed: 0, discharged: { nitrogen: 0, solids: 0 }, energy_kWh: 0, work_h: 0, steps: 0, rejections: 0, warned: [],
+  };
+}

@@ -1,0 +1,151 @@
+// Water and matter moved by hand at a cut: drained, rinsed, exchanged, topped up. Every gram is booked.
+import { BA, BH, BN, CLOG, FLOWING, MF, MI, MS, PO, PS, S2, SF, SI, SL, SS, STATES } from '../model/components';
+import type { RunState } from './runState';
+import type { Runtime } from './runtime';
+
+const offset = (cell: number): number => cell * STATES;
+
+/** Takes an amount of one component out of a cell and books it as gone. */
+export function take(state: RunState, cell: number, component: number, amount: number): void {
+  state.y[offset(cell) + component] -= amount;
+  state.taken[component] += amount;
+}
+
+/** Puts an amount of one component into a cell from outside. */
+export function put(state: RunState, cell: number, component: number, amount: number): void {
+  state.y[offset(cell) + component] += amount;
+  state.put[component] += amount;
+}
+
+/** Element content of what a person discharges, for stewardship. */
+function discharge(runtime: Runtime, state: RunState, component: number, amount: number): void {
+  state.discharged.nitrogen += runtime.content[component][1] * amount;
+  state.discharged.solids += (runtime.dry[component] ?? 0) * amount;
+}
+
+/** Removes a volume of a cell's water (m³), to the drain or into another cell; the cell's own volume is left to be refilled. */
+function drawOff(runtime: Runtime, state: RunState, cell: number, volume: number, into: number): void {
+  const share = volume / runtime.assembly.cells[cell].volume;
+  for (let i = 0; i < FLOWING; i++) {
+    const amount = state.y[offset(cell) + i] * share;
+    if (into >= 0) {
+      state.y[offset(cell) + i] -= amount;
+      state.y[offset(into) + i] += amount;
+    } else {
+      take(state, cell, i, amount);
+      discharge(runtime, state, i, amount);
+    }
+  }
+}
+
+/** Fills a volume back from upstream, stage by stage to the sump, which is topped up with source water. */
+export function refill(runtime: Runtime, state: RunState, cell: number, volume: number): void {
+  const { order, sump, cells } = runtime.assembly;
+  let at = order.indexOf(cell);
+  let here = cell;
+  // Upstream along the loop until the sump; where there is none, or to the side, source water enters here.
+  while (at >= 0 && sump >= 0 && here !== sump) {
+    at = (at - 1 + order.length) % order.length;
+    const above = order[at];
+    const share = volume / cells[above].volume;
+    for (let i = 0; i < FLOWING; i++) {
+      const amount = state.y[offset(above) + i] * share;
+      state.y[offset(above) + i] -= amount;
+      state.y[offset(here) + i] += amount;
+    }
+    here = above;
+  }
+  topUp(runtime, state, here, volume);
+}
+
+/** Source water into a cell, m³. */
+export function topUp(runtime: Runtime, state: RunState, cell: number, volume: number): void {
+  for (let i = 0; i < FLOWING; i++) put(state, cell, i, runtime.source[i] * volume);
+  state.water.put += volume;
+  state.waterUsed += volume;
+}
+
+/** Opens a cone's valve: the sludge and a little water leave, to the drain or the mineralisation tank. @returns m³ drained */
+export function drain(runtime: Runtime, state: RunState, cell: number): number {
+  const { assembly, values } = runtime;
+  const it = assembly.cells[cell];
+  const o = offset(cell);
+  const dry = values.matter.organicDry * (state.y[o + SF] + state.y[o + SL]) + values.matter.inertDry * state.y[o + SI];
+  const volume = Math.min(0.6 * it.volume, dry / (values.kinetics.sludgeDensity * 1000) + Math.min(0.01, 0.05 * it.volume));
+  const takes = assembly.mineral?.takes.includes(it.stage) ?? false;
+  const mineral = takes ? assembly.stages.find((stage) => stage.id === assembly.mineral?.id)?.first ?? -1 : -1;
+  disturb(runtime, state, cell);
+  drawOff(runtime, state, cell, volume, mineral);
+  for (const component of [SF, SL, SI, PO, PS]) {
+    const amount = state.y[o + component] * 0.97;
+    if (mineral >= 0) {
+      state.y[o + component] -= amount;
+      state.y[offset(mineral) + component] += amount;
+    } else {
+      take(state, cell, component, amount);
+      discharge(runtime, state, component, amount);
+    }
+  }
+  refill(runtime, state, cell, volume);
+  if (mineral < 0) state.water.taken += volume;
+  else displace(runtime, state, mineral, volume);
+  state.work_h += 0.1;
+  return volume;
+}
+
+/** What a side tank receives pushes as much of its water back into the loop; the loop's sump spills what it cannot hold. */
+function displace(runtime: Runtime, state: RunState, mineral: number, volume: number): void {
+  const { assembly } = runtime;
+  const target = assembly.stages.find((stage) => stage.id === assembly.mineral?.returnsTo);
+  if (!target) return;
+  drawOff(runtime, state, mineral, volume, target.first);
+  // The refill brought source water for the same volume: as much now leaves the receiving stage to the drain.
+  drawOff(runtime, state, target.first, volume, -1);
+  state.water.taken += volume;
+}
+
+/** A share of the pore water of a disturbed bed gets into the water above it. */
+export function disturb(runtime: Runtime, state: RunState, cell: number): void {
+  const o = offset(cell);
+  const share = runtime.values.kinetics.disturbance;
+  const organics = state.y[o + PO] * share;
+  const sulfide = state.y[o + PS] * share;
+  state.y[o + PO] -= organics;
+  state.y[o + SS] += organics;
+  state.y[o + PS] -= sulfide;
+  state.y[o + S2] += sulfide;
+}
+
+/** Rinses a filter: caught solids leave with half its water; some film goes too. @returns m³ used */
+export function rinse(runtime: Runtime, state: RunState, cell: number): number {
+  const it = runtime.assembly.cells[cell];
+  const o = offset(cell);
+  const volume = 0.5 * it.volume;
+  drawOff(runtime, state, cell, volume, -1);
+  state.water.taken += volume;
+  for (const [component, share] of [[MF, 0.92], [MS, 0.92], [MI, 0.92], [BA, 0.15], [BN, 0.15], [BH, 0.3]] as const) {
+    const amount = state.y[o + component] * share;
+    take(state, cell, component, amount);
+    discharge(runtime, state, component, amount);
+  }
+  state.y[o + CLOG] *= 0.08;
+  refill(runtime, state, cell, volume);
+  state.work_h += 0.25;
+  return volume;
+}
+
+/** Swaps a share of a cell's water for source water. */
+export function exchange(runtime: Runtime, state: RunState, cell: number, share: number): number {
+  const volume = runtime.assembly.cells[cell].volume * share;
+  drawOff(runtime, state, cell, volume, -1);
+  state.water.taken += volume;
+  topUp(runtime, state, cell, volume);
+  state.work_h += 0.2;
+  return volume;
+}
+
+/** Pure water leaves as vapour and source water makes it up, at the sump (or the given cell). */
+export function evaporate(runtime: Runtime, state: RunState, cell: number, volume: number): void {
+  state.water.taken += volume;
+  topUp(runtime, state, cell, volume);
+}

@@ -1,0 +1,42 @@
+// What the lesson command does: checks a lesson file, then plays its reference, its mistakes and an idle player.
+import { buildPlan } from '../lessons/buildPlan';
+import type { Build, Lesson } from '../lessons/lesson';
+import { readLesson } from '../lessons/readLesson';
+import type { Plan } from '../season/plan';
+import type { Trajectory } from '../season/trajectory';
+import { CommandError, readText, refused } from './planText';
+import { playedText, playLesson } from './playLesson';
+
+const HELP = `Checks a lesson file and plays it.
+
+  npm run -s lesson -- levels/NN-name.json               (or - for standard input)
+  npm run -s lesson -- levels/NN-name.json --plan KEY    prints the plan of the reference or of a mistake instead
+
+Exit code 0: the reference earns three marks, every listed mistake shows its consequences, an idle player earns no mark;
+1: something of that fails, or the file cannot be used; 2: the command cannot be understood.
+`;
+
+function buildNamed(lesson: Lesson, key: string | undefined): Build {
+  const build = key === 'reference' ? lesson.reference : lesson.mistakes.find((mistake) => mistake.key === key);
+  if (build === undefined) throw new CommandError(`--plan: got ${key ?? 'nothing'}; expected one of ${['reference', ...lesson.mistakes.map((mistake) => mistake.key)].join(', ')}`, 2);
+  return build;
+}
+
+/** Runs the command and returns its exit code. */
+export function lessonCommand(words: readonly string[], print: (text: string) => void, run: (plan: Plan) => Trajectory): number {
+  if (words.includes('--help') || words.includes('-h')) {
+    print(HELP);
+    return 0;
+  }
+  const asksPlan = words[1] === '--plan';
+  if (words.length === 0 || words.length > (asksPlan ? 3 : 1)) throw new CommandError(`got "${words.join(' ')}"; expected one lesson file\n\n${HELP}`, 2);
+  const read = readLesson(readText(words[0]));
+  if ('problems' in read) throw refused(words[0], read.problems);
+  if (asksPlan) {
+    print(`${JSON.stringify(buildPlan(read.lesson, buildNamed(read.lesson, words[2])), null, 2)}\n`);
+    return 0;
+  }
+  const played = playLesson(read.lesson, run);
+  print(`${read.lesson.title}\n${playedText(played)}`);
+  return played.every((one) => one.passes) ? 0 : 1;
+}

@@ -1,0 +1,51 @@
+// How the commands get a plan or lesson: from a file or standard input, from the examples kept with the tests.
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { problemText } from '../lessons/problems';
+import type { Problem } from '../lessons/lesson';
+
+const EXAMPLES = fileURLToPath(new URL('../../tests/season/plans/', import.meta.url));
+
+/** What a command says instead of a result. Code 1: the input is at fault; 2: the command line is. */
+export class CommandError extends Error {
+  constructor(message: string, readonly exitCode: 1 | 2 = 1) {
+    super(message);
+  }
+}
+
+/** Reads a file, or standard input for "-". */
+export function readText(name: string): string {
+  try {
+    return readFileSync(name === '-' ? 0 : name, 'utf8');
+  } catch (failure) {
+    const code = failure instanceof Error && 'code' in failure ? String(failure.code) : 'unknown';
+    const reason = code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'a folder, not a file' : `cannot be read (${code})`;
+    throw new CommandError(`${name}: ${reason}`);
+  }
+}
+
+export function refused(name: string, problems: readonly Problem[]): CommandError {
+  return new CommandError([`${name === '-' ? 'standard input' : name} cannot be used:`, ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
+}
+
+/** Names of the example plans, sorted. */
+export function exampleNames(): string[] {
+  return readdirSync(EXAMPLES).filter((name) => name.endsWith('.json')).map((name) => name.slice(0, -'.json'.length)).sort();
+}
+
+export function exampleText(name: string): string {
+  if (!exampleNames().includes(name)) throw new CommandError(`no example plan "${name}"; there are ${exampleNames().join(', ')}`, 2);
+  return readText(`${EXAMPLES}${name}.json`);
+}
+
+/** Runs a command's body; what goes wrong is one message on standard error and an exit code, never a stack. */
+export function runCommand(body: () => number): void {
+  // A reader that has seen enough (head) closes the pipe: that is no fault.
+  process.stdout.on('error', (failure: NodeJS.ErrnoException) => process.exit(failure.code === 'EPIPE' ? 0 : 1));
+  try {
+    process.exitCode = body();
+  } catch (failure) {
+    process.stderr.write(`${failure instanceof Error ? failure.message : String(failure)}\n`);
+    process.exitCode = failure instanceof CommandError ? failure.exitCode : 1;
+  }
+}

@@ -1,0 +1,36 @@
+// What the architecture tests read: the files of the project and their syntax.
+import { readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { join, relative, sep } from 'node:path';
+import ts from 'typescript';
+
+export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Every file below a folder, as paths from the project's root with forward slashes, sorted. */
+export function filesBelow(folder: string): string[] {
+  const entries = readdirSync(join(ROOT, folder), { recursive: true, withFileTypes: true });
+  return entries.filter((entry) => entry.isFile())
+    .map((entry) => relative(ROOT, join(entry.parentPath, entry.name)).split(sep).join('/'))
+    .sort();
+}
+
+export const textOf = (path: string): string => readFileSync(join(ROOT, path), 'utf8');
+
+const isCode = (path: string): boolean => /\.tsx?$/.test(path);
+
+/** TypeScript files below src. */
+export const sourceFiles = (): string[] => filesBelow('src').filter(isCode);
+
+/** The syntax tree of a file's text. */
+export function parse(path: string, text: string): ts.SourceFile {
+  return ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true, path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS);
+}
+
+/** Calls a function on every node of a tree. */
+export function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
+  visit(node);
+  ts.forEachChild(node, (child) => walk(child, visit));
+}
+
+/** Line of a node, from 1. */
+export const lineOf = (tree: ts.SourceFile, node: ts.Node): number => tree.getLineAndCharacterOfPosition(node.getStart(tree)).line + 1;

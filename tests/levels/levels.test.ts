@@ -1,0 +1,28 @@
+// Every level is played on the real model: the reference earns three marks, each mistake shows itself, an idle player does not pass.
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { readLesson } from '../../src/lessons/readLesson';
+import { problemText } from '../../src/lessons/problems';
+import { runSeason } from '../../src/season/season';
+import { playedText, playLesson } from '../../src/tools/playLesson';
+
+const LEVELS = new URL('../../levels/', import.meta.url);
+const names = readdirSync(LEVELS).filter((name) => /^\d\d-.*\.json$/.test(name));
+
+test('there is a first level', () => {
+  expect(names.filter((name) => name.startsWith('01-'))).toHaveLength(1);
+});
+
+describe.each(names)('%s', (name) => {
+  const read = readLesson(readFileSync(new URL(name, LEVELS), 'utf8'));
+
+  test('is a sound lesson', () => {
+    expect('problems' in read ? read.problems.map(problemText) : []).toEqual([]);
+  });
+
+  test('shows what it teaches', { timeout: 300_000 }, () => {
+    if ('problems' in read) throw new Error('the lesson cannot be read');
+    const played = playLesson(read.lesson, (plan) => runSeason(plan));
+    expect(played.every((one) => one.passes), playedText(played)).toBe(true);
+  });
+});

@@ -1,0 +1,75 @@
+// What lessons say of a loop, each as a pair of plans and one shown quantity: right against wrong.
+// Nothing here knows how the model works; a claim holds or it is not made.
+import type { Action, Plan } from '../../src/season/plan';
+import type { Trajectory } from '../../src/season/trajectory';
+import { course, dayOfPeak, meanOf, most } from './courses';
+import { inOrder, referencePlan } from './plans';
+
+export interface Claim {
+  id: string;
+  statement: string;
+  right: Plan;
+  wrong: Plan;
+  /** the shown quantity of one season */
+  shown: (trajectory: Trajectory) => number;
+  /** wrong over right is at least this (where below 1: at most this) */
+  ratio: number;
+  /** parameters behind it, whose calibrated or assumed values are halved and doubled in the wide sweep */
+  behind: readonly RegExp[];
+}
+
+const REFERENCE = ['fish', 'settler', 'mats', 'degas', 'rafts', 'sump', 'pump'];
+const undrained = (action: Action): boolean => action.do !== 'drain';
+const forgotten = inOrder(REFERENCE, undrained);
+const bedSulfide = (t: Trajectory): number => most(course(t, 'rafts', 'H2S_ug_L', 10));
+
+const bare = (plan: Plan, days: number): Plan => ({ ...plan, days, start: { ...plan.start, biofilm: 'bare' } });
+
+export const CLAIMS: readonly Claim[] = [
+  {
+    id: 'no-fine-filter', statement: 'roots brown without a fine filter: more solids sit on them',
+    right: referencePlan(), wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
+    shown: (t) => most(course(t, 'rafts', 'rootMat_g_m2', 10)), ratio: 2, behind: [/kinetics\.(mat|root|settle)/],
+  },
+  {
+    id: 'no-fine-filter-roots', statement: 'roots brown without a fine filter: their health falls below that of the filtered bed',
+    right: referencePlan(), wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
+    shown: (t) => 1 - meanOf(course(t, 'rafts', 'rootHealth', 20)), ratio: 2, behind: [/kinetics\.(mat|root|settle)/],
+  },
+  {
+    id: 'forgotten-settler', statement: 'sulfide reaches the bed from a settler that nobody drains',
+    right: referencePlan(), wrong: forgotten,
+    shown: bedSulfide, ratio: 2, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|gas|methane)/],
+  },
+  {
+    id: 'degassing-before-solids', statement: 'degassing ahead of the solids stages does not help the bed: more sulfide of a forgotten settler reaches it than with degassing behind them',
+    right: forgotten, wrong: inOrder(['fish', 'degas', 'settler', 'mats', 'rafts', 'sump', 'pump'], undrained),
+    shown: bedSulfide, ratio: 2, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|transfer|alpha)/],
+  },
+  {
+    // The same stages in the same order; only sump and pump stand ahead of them all.
+    id: 'pump-before-settler', statement: 'a pump ahead of the settler makes fines that nothing catches: they reach the bed',
+    right: referencePlan(), wrong: inOrder(['fish', 'sump', 'pump', 'settler', 'mats', 'degas', 'rafts']),
+    shown: (t) => meanOf(course(t, 'rafts', 'solidsFine_mg_L', 20)), ratio: 2, behind: [/kinetics\.(pump|settle|radial|airShear|mat)/],
+  },
+  {
+    id: 'no-base', statement: 'without base, nitrification eats the alkalinity and stalls: ammonia rises',
+    right: referencePlan(), wrong: inOrder(REFERENCE, (action) => action.do !== 'base'),
+    shown: (t) => meanOf(course(t, 'fish', 'TAN_mgN_L', 50)), ratio: 2, behind: [/kinetics\.nitrifier/, /kinetics\.aob/],
+  },
+  {
+    // One plan, told apart by the quantity: the day of the nitrite peak over that of the ammonia peak.
+    id: 'nitrite-follows-ammonia', statement: 'in a new loop nitrite peaks after ammonia',
+    right: bare(referencePlan(), 45), wrong: bare(referencePlan(), 45),
+    shown: (t) => dayOfPeak(course(t, 'fish', 'NO2_mgN_L')) - dayOfPeak(course(t, 'fish', 'TAN_mgN_L')), ratio: 0, behind: [/kinetics\.(aob|nob|inoculum)/],
+  },
+];
+
+/** Least days by which nitrite is behind ammonia. */
+export const LAG_d = 2;
+
+/** Whether a claim shows, from its quantity in the right and the wrong season. */
+export function holds(claim: Claim, right: number, wrong: number): boolean {
+  if (claim.ratio === 0) return right >= LAG_d;
+  return wrong >= claim.ratio * right && wrong > 0;
+}
