@@ -1,0 +1,83 @@
+// The selected stage while a season runs: its water, what fills or lives in it, its controls and its cautions.
+import { readingAt } from '../store/readings';
+import { kindOf, selectable } from '../store/selectors';
+import type { SeasonView } from '../store/state';
+import { isWord, say } from '../words/say';
+import { stageName } from '../words/stageNames';
+import { figure, withUnit } from '../words/units';
+import { StageCautions } from './Cautions';
+import { SignShape } from './icons';
+import { useMoment } from './moment';
+import { usePage, usePageStore } from './pageStore';
+import { StageControls } from './StageControls';
+import { WaterTable } from './WaterTable';
+
+/** Variables worth a line at each kind of stage, beside the water itself. */
+const FACTS: Readonly<Record<string, readonly string[]>> = {
+  fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
+  radialFlowSettler: ['sludge_g', 'sludgeFill', 'gas_L_d'],
+  fineFilter: ['caught_g', 'clog'],
+  degassingTank: ['alkalinity_meq_L', 'caught_g'],
+  raftBed: ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'Fe_mg_L'],
+  sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C'],
+  mineralisationTank: ['sludge_g', 'PO4_mgP_L'],
+};
+
+function Facts({ view, stageId, kind }: { view: SeasonView; stageId: string; kind: string }) {
+  const now_h = useMoment();
+  const facts = (FACTS[kind] ?? []).filter((variable) => view.column[variable] !== undefined);
+  if (facts.length === 0) return null;
+  return (
+    <dl className="facts" aria-label={say('inspect.facts')}>
+      {facts.map((variable) => {
+        const key = `variable.${variable}`;
+        return <div key={variable}><dt>{isWord(key) ? say(key) : variable}</dt><dd>{withUnit(variable, readingAt(view, stageId, variable, now_h, 'inside'))}</dd></div>;
+      })}
+    </dl>
+  );
+}
+
+function StageChooser({ shown }: { shown: string | null }) {
+  const store = usePageStore();
+  const plan = usePage((page) => page.plan);
+  if (plan === null) return null;
+  const stages = selectable(plan);
+  const at = stages.findIndex((stage) => stage.id === shown);
+  const go = (by: number): void => store.getState().select(stages[(Math.max(0, at) + by + stages.length) % stages.length].id);
+  return (
+    <div className="chooser">
+      <button type="button" className="btn square" aria-label={say('inspect.previous')} onClick={() => go(-1)}><SignShape sign="previous" /></button>
+      <select aria-label={say('inspect.choose')} value={shown ?? ''} onChange={(event) => store.getState().select(event.target.value === '' ? null : event.target.value)}>
+        {shown === null && <option value="">–</option>}
+        {stages.map((stage) => <option key={stage.id} value={stage.id}>{stageName(stages, stage.id)}</option>)}
+      </select>
+      <button type="button" className="btn square" aria-label={say('inspect.next')} onClick={() => go(1)}><SignShape sign="next" /></button>
+    </div>
+  );
+}
+
+export function Inspector() {
+  const plan = usePage((page) => page.plan);
+  const season = usePage((page) => page.season);
+  const design = usePage((page) => page.design);
+  const selected = usePage((page) => page.selected);
+  if (plan === null) return null;
+  const kind = selected === null ? null : kindOf(plan, selected);
+  const level = design?.stages.find((stage) => stage.id === selected);
+  const holdsWater = season?.stages.some((stage) => stage.id === selected && stage.cells > 0) ?? false;
+  return (
+    <section className="inspector" aria-label={say('inspect.region')}>
+      <StageChooser shown={kind === null ? null : selected} />
+      {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
+        <>
+          <p className="note">{level === undefined || !holdsWater ? (holdsWater ? '' : say('inspect.noWater'))
+            : say('inspect.size', { volume: figure(level.volume_m3, 2), minutes: figure(level.retention_min, 0) })}</p>
+          {holdsWater && <WaterTable stageId={selected} />}
+          {holdsWater && <Facts view={season} stageId={selected} kind={kind} />}
+          <StageControls stageId={selected} />
+          <StageCautions kind={kind} />
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,89 @@
+// The end of a season: fish health, harvest, the marks, and the formulas written out with their numbers.
+import { useEffect, useRef } from 'react';
+import type { Lesson } from '../store/contract';
+import type { Scores } from '../store/contract';
+import { marksEarned } from '../store/selectors';
+import { say } from '../words/say';
+import { figure } from '../words/units';
+import { MarkShape, Stamp } from './marks';
+import { usePage, usePageStore } from './pageStore';
+
+function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
+  return (
+    <div className="formulas">
+      <p>{say('result.fishFormula')}<br /><b>{say('result.fishNumbers', { survival: figure(scores.survival, 2), welfare: figure(scores.meanWelfare, 2), score: figure(scores.fishHealth, 0) })}</b></p>
+      <p>{say('result.harvestFormula')}<br /><b>{say('result.harvestNumbers', {
+        w: figure(weight, 2), v: figure(1 - weight, 2), plants: figure(scores.plants_kg, 1), plantsIdeal: figure(scores.plantsIdeal_kg, 1),
+        gain: figure(scores.gain_kg, 2), gainIdeal: figure(scores.gainIdeal_kg, 2), score: figure(scores.harvest, 0),
+      })}</b></p>
+    </div>
+  );
+}
+
+function Beside({ scores }: { scores: Scores }) {
+  const lines: [string, string][] = [
+    [say('result.waterUsed'), `${figure(scores.waterUsed_L, 0)} L`],
+    [say('result.nitrogen'), `${figure(scores.nitrogenDischarged_g, 0)} g`],
+    [say('result.solids'), `${figure(scores.solidsDischarged_g, 0)} g`],
+    [say('result.energy'), `${figure(scores.energy_kWh, 0)} kWh`],
+    [say('result.work'), `${figure(scores.work_h, 1)} h`],
+  ];
+  return <dl className="facts" aria-label={say('result.beside')}>{lines.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}</dl>;
+}
+
+function Thresholds({ lesson, earned }: { lesson: Lesson; earned: number }) {
+  return (
+    <ul className="plain thresholds">
+      {lesson.scoring.marks.map((mark, index) => (
+        <li key={index}>
+          {index < earned ? <MarkShape mark="fine" named={false} /> : <span className="mark" aria-hidden="true" />}
+          {say('result.needs', { n: index + 1, fish: figure(mark.fishHealth, 0), harvest: figure(mark.harvest, 0) })}, <b>{say(index < earned ? 'result.reached' : 'result.notReached')}</b>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export function ResultCard({ onClose }: { onClose: () => void }) {
+  const store = usePageStore();
+  const lesson = usePage((page) => page.lesson);
+  const scores = usePage((page) => page.season?.days.at(-1)?.scores ?? null);
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => card.current?.focus(), []);
+  if (lesson === null || scores === null) return null;
+  const all = lesson.scoring.marks.length;
+  const earned = marksEarned(scores, lesson.scoring.marks);
+  return (
+    <section ref={card} className="card result" aria-labelledby="result-title" tabIndex={-1}>
+      <div className="result-scroll" tabIndex={0} role="group" aria-labelledby="result-title">
+        <div className="result-head">
+          <div className="stamps" role="img" aria-label={say('result.marks', { n: earned, all })}>{lesson.scoring.marks.map((_, index) => <Stamp key={index} earned={index < earned} />)}</div>
+          <div className="result-marks">
+            <h2 id="result-title">{say('result.title')}</h2>
+            <p><b>{earned === 0 ? say('result.none') : say('result.marks', { n: earned, all })}</b></p>
+          </div>
+          <p className="result-score"><span>{say('brief.fishHealth')}</span><b data-score="fishHealth">{figure(scores.fishHealth, 0)}</b></p>
+          <p className="result-score"><span>{say('brief.harvest')}</span><b data-score="harvest">{figure(scores.harvest, 0)}</b></p>
+        </div>
+        <div className="result-columns">
+          <div>
+            <h3>{say('result.thresholds')}</h3>
+            <Thresholds lesson={lesson} earned={earned} />
+            <h3>{say('result.next')}</h3>
+            <p>{say('result.nextLook')}</p>
+          </div>
+          <div>
+            <h3>{say('result.how')}</h3>
+            <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
+            <h3>{say('result.beside')}</h3>
+            <Beside scores={scores} />
+          </div>
+        </div>
+      </div>
+      <div className="row">
+        <button type="button" className="btn go" onClick={() => store.getState().backToBuild()}>{say('result.back')}</button>
+        <button type="button" className="btn" onClick={onClose}>{say('result.look')}</button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,96 @@
+// The bar at the foot while a season runs: the clock and its speeds, the rail of days, the traces.
+import { useEffect, useRef } from 'react';
+import { eventsUntil, selectable } from '../store/selectors';
+import type { Speed } from '../store/state';
+import { say } from '../words/say';
+import { stageName } from '../words/stageNames';
+import { momentOf } from '../words/units';
+import { SignShape } from './icons';
+import { useMoment } from './moment';
+import { usePage, usePageStore } from './pageStore';
+import { Scrubber } from './Scrubber';
+import { Traces } from './Traces';
+
+const SPEEDS: readonly Exclude<Speed, 'paused'>[] = ['hours6', 'day1', 'days5'];
+
+function Clock() {
+  const days = usePage((page) => page.plan?.days ?? 0);
+  const busy = usePage((page) => page.busy);
+  const now_h = useMoment();
+  const { day, clock } = momentOf(now_h);
+  return (
+    <div className="clock">
+      <p className="day"><b>{say('season.day', { day })}</b> <span className="note">{say('season.of', { days })}</span></p>
+      <p className="note">{say('season.clock', { hour: clock })}{busy ? ` · ${say('season.busy')}` : ''}</p>
+    </div>
+  );
+}
+
+/** The speed that "Run" takes up again: the last one chosen. */
+function Transport() {
+  const store = usePageStore();
+  const speed = usePage((page) => page.speed);
+  const last = useRef<Exclude<Speed, 'paused'>>('day1');
+  const toggle = useRef<HTMLButtonElement>(null);
+  // the button that began the season is gone: keyboards go on from its clock
+  useEffect(() => toggle.current?.focus({ preventScroll: true }), []);
+  if (speed !== 'paused') last.current = speed;
+  const running = speed !== 'paused';
+  const { setSpeed, stepDay } = store.getState();
+  return (
+    <div className="transport">
+      <button ref={toggle} type="button" className="btn go square" aria-label={say(running ? 'season.pause' : 'season.run')} title={say(running ? 'season.pause' : 'season.run')} data-toggle-run onClick={() => setSpeed(running ? 'paused' : last.current)}>
+        <SignShape sign={running ? 'pause' : 'run'} />
+      </button>
+      <button type="button" className="btn square" aria-label={say('season.step')} title={say('season.step')} onClick={() => stepDay()}><SignShape sign="step" /></button>
+      <div className="speeds" role="group" aria-label={say('season.speed')}>
+        {SPEEDS.map((one) => <button type="button" key={one} className="btn" aria-pressed={speed === one} onClick={() => setSpeed(one)}>{say(`season.${one}`)}</button>)}
+      </div>
+    </div>
+  );
+}
+
+function Log() {
+  const store = usePageStore();
+  const dialog = useRef<HTMLDialogElement>(null);
+  usePage((page) => page.season);
+  useMoment();
+  const { season, plan, lived_h } = store.getState();
+  if (season === null || plan === null) return null;
+  const stages = selectable(plan);
+  const events = eventsUntil(season, lived_h);
+  return (
+    <>
+      <button type="button" className="btn log" onClick={() => dialog.current?.showModal()}>{say('event.logShort')}</button>
+      <dialog ref={dialog} className="card ask" aria-labelledby="log-title">
+        <h2 id="log-title">{say('event.log')}</h2>
+        {events.length === 0 ? <p>{say('event.noneYet')}</p> : (
+          <ol className="plain log-lines">
+            {events.map((event, index) => {
+              const { day, clock } = momentOf(event.hour);
+              const what = say(`event.${event.kind}`);
+              const at = stages.some((stage) => stage.id === event.stage);
+              return <li key={index}>{at ? say('event.lineAt', { day, hour: clock, what, stage: stageName(stages, event.stage) }) : say('event.line', { day, hour: clock, what })}</li>;
+            })}
+          </ol>
+        )}
+        <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+      </dialog>
+    </>
+  );
+}
+
+export function SeasonBar() {
+  return (
+    <section className="bottom season-bar" aria-label={say('season.region')}>
+      <div className="season-hand">
+        <div className="season-top"><Clock /><Log /></div>
+        <Transport />
+      </div>
+      <div className="season-days">
+        <Scrubber />
+        <Traces />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+// What is wrong right now, worst first; choosing one shows its stage, and its quantity if a lens has it.
+import { LENSES, LENS_ORDER } from '../store/lenses';
+import { troublesNow, type Trouble } from '../store/troubles';
+import { say } from '../words/say';
+import { MarkShape } from './marks';
+import { useMedia } from './media';
+import { useMoment } from './moment';
+import { usePage, usePageStore } from './pageStore';
+import { troubleWords } from './troubleWords';
+
+export function Troubles() {
+  const store = usePageStore();
+  const page = store.getState();
+  usePage((state) => state.season);
+  usePage((state) => state.mode);
+  const now_h = useMoment();
+  const room = useMedia('(min-width: 1200px)') ? 3 : 2;
+  if (page.plan === null) return null;
+  const plan = page.plan;
+  const troubles = troublesNow({ plan, season: page.season, comfort: page.comfort, mode: page.mode, now_h });
+  const show = (trouble: Trouble): void => {
+    page.select(trouble.stage);
+    const lens = trouble.kind === 'band' ? LENS_ORDER.find((one) => LENSES[one].judged.includes(trouble.variable)) : undefined;
+    if (lens !== undefined) page.setLens(lens);
+  };
+  return (
+    <div className="troubles" role="group" aria-label={say('trouble.title')}>
+      {troubles.length === 0 && <p className="trouble-none"><MarkShape mark="fine" named={false} /> {say('trouble.none')}</p>}
+      {troubles.slice(0, room).map((trouble) => (
+        <button type="button" className="trouble" data-mark={trouble.mark} key={trouble.kind === 'band' ? `${trouble.stage} ${trouble.variable}` : `${trouble.stage} ${trouble.event}`} onClick={() => show(trouble)}>
+          <MarkShape mark={trouble.mark} />
+          <span>{troubleWords(plan, trouble)}</span>
+        </button>
+      ))}
+      {troubles.length > room && <span className="note">{say('trouble.more', { n: troubles.length - room })}</span>}
+    </div>
+  );
+}

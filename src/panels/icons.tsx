@@ -1,0 +1,22 @@
+// Small ink signs on buttons.
+const SIGNS = {
+  earlier: 'M12 19V5M6 11l6-6 6 6',
+  later: 'M12 5v14M6 13l6 6 6-6',
+  out: 'M6 6l12 12M18 6L6 18',
+  run: 'M7 4.5v15l12-7.5z',
+  pause: 'M8 5v14M16 5v14',
+  step: 'M5 5v14l9-7zM18 5v14',
+  previous: 'M15 5l-7 7 7 7',
+  next: 'M9 5l7 7-7 7',
+} as const;
+
+export type Sign = keyof typeof SIGNS;
+
+export function SignShape({ sign }: { sign: Sign }) {
+  const filled = sign === 'run' || sign === 'step';
+  return (
+    <svg className="sign" viewBox="0 0 24 24" aria-hidden="true">
+      <path d={SIGNS[sign]} fill={filled ? 'currentColor' : 'none'} stroke="currentColor" strokeWidth={sign === 'pause' ? 4 : 2.6} strokeLinecap="round" strokeLinejoin="round" />
+    </svg>
+  );
+}

@@ -1,0 +1,14 @@
+// Follows a media query: how wide the page is, whether motion is unwelcome.
+import { useSyncExternalStore } from 'react';
+
+/** Whether a CSS media query holds now; renders again when that changes. */
+export function useMedia(query: string): boolean {
+  return useSyncExternalStore(
+    (changed) => {
+      const list = matchMedia(query);
+      list.addEventListener('change', changed);
+      return () => list.removeEventListener('change', changed);
+    },
+    () => matchMedia(query).matches,
+  );
+}

@@ -1,0 +1,74 @@
+// Building the loop: placing, taking out, moving, and the part in the hand.
+import type { StoreApi } from 'zustand/vanilla';
+import type { Plan } from '../season/plan';
+import { say } from '../words/say';
+import { kindName, stageName } from '../words/stageNames';
+import { canShift, isFree, partOf, withPlaced, withoutStage, withShifted } from './planEdits';
+import type { PageActions, PageStore } from './state';
+
+type BuildActions = Pick<PageActions, 'place' | 'remove' | 'shift' | 'dragStart' | 'dragMove' | 'dragEnd'>;
+
+/** The name of the stage that stands just ahead of another in a plan. */
+function nameBefore(plan: Plan, stageId: string): string {
+  const at = plan.loop.findIndex((stage) => stage.id === stageId);
+  return stageName(plan.loop, plan.loop[Math.max(0, at - 1)].id);
+}
+
+/**
+ * @param edit sets a new design and has it checked
+ */
+export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan) => void): BuildActions {
+  /** The design in hand, when it is the time to build and the part may be moved. */
+  const inHand = (stageId: string): { lesson: NonNullable<PageStore['lesson']>; plan: Plan } | null => {
+    const { lesson, plan, mode } = store.getState();
+    return lesson !== null && plan !== null && mode === 'build' && isFree(lesson, stageId) ? { lesson, plan } : null;
+  };
+
+  const place = (stageId: string, gap: number): void => {
+    const hand = inHand(stageId);
+    const part = hand === null ? null : partOf(hand.lesson, hand.plan, stageId);
+    if (hand === null || part === null || !(gap >= 1) || gap > hand.plan.loop.length) return;
+    const plan = withPlaced(hand.plan, part, gap);
+    edit(plan);
+    store.setState({ announcement: say('said.placed', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) }) });
+  };
+
+  const remove = (stageId: string): void => {
+    const hand = inHand(stageId);
+    const part = hand?.plan.loop.find((stage) => stage.id === stageId);
+    if (hand === null || part === undefined) return;
+    edit(withoutStage(hand.plan, stageId));
+    store.setState((state) => ({ selected: state.selected === stageId ? null : state.selected, announcement: say('said.takenOut', { part: kindName(part.kind) }) }));
+  };
+
+  return {
+    place,
+    remove,
+    shift(stageId, by) {
+      const hand = inHand(stageId);
+      if (hand === null || !canShift(hand.lesson, hand.plan, stageId, by)) return;
+      const plan = withShifted(hand.plan, stageId, by);
+      edit(plan);
+      store.setState({ announcement: say('said.moved', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) }) });
+    },
+    dragStart(stageId, x, y) {
+      const hand = inHand(stageId);
+      const stage = hand === null ? null : partOf(hand.lesson, hand.plan, stageId);
+      if (hand === null || stage === null) return;
+      const from = hand.plan.loop.some((one) => one.id === stageId) ? 'loop' : 'shelf';
+      store.setState({ drag: { stage, from, x, y, overGap: null } });
+    },
+    dragMove(x, y, overGap) {
+      const drag = store.getState().drag;
+      if (drag !== null) store.setState({ drag: { ...drag, x, y, overGap } });
+    },
+    dragEnd(drop) {
+      const drag = store.getState().drag;
+      if (drag === null) return;
+      store.setState({ drag: null });
+      if (!drop) return;
+      if (drag.overGap !== null) place(drag.stage.id, drag.overGap);
+      else if (drag.from === 'loop') remove(drag.stage.id);
+    },
+  };
+}

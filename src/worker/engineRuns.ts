@@ -1,0 +1,43 @@
+// The worker's memory of the last season: its chunks and midnight checkpoints, so that a change recomputes only what follows it.
+import type { Plan } from '../season/plan';
+import { dueOn } from '../season/schedule';
+import { Season } from '../season/season';
+import type { Checkpoint } from '../season/season';
+import { VARIABLES } from '../season/trajectory';
+import type { DayChunk } from '../season/trajectory';
+import { PROCESS_NAMES } from '../model/processes/catalogue';
+import type { SeasonAnswer } from './messages';
+
+interface Lived { plan: Plan; season: Season; chunks: DayChunk[]; checkpoints: Checkpoint[] }
+
+const bare = (plan: Plan): string => JSON.stringify({ ...plan, title: '', actions: [] });
+
+/** First day on which two plans of one design differ. */
+function differFrom(a: Plan, b: Plan): number {
+  if (bare(a) !== bare(b)) return 0;
+  for (let day = 0; day < b.days; day++) if (JSON.stringify(dueOn(a, day)) !== JSON.stringify(dueOn(b, day))) return day;
+  return b.days;
+}
+
+export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?: number): SeasonAnswer } {
+  let last: Lived | null = null;
+  return {
+    run(plan, keepDays, plantsWeight) {
+      const shared = last ? Math.min(differFrom(last.plan, plan), last.chunks.length) : 0;
+      const from = shared > 0 && last ? last.checkpoints[shared - 1] : undefined;
+      const season = new Season(plan, { plantsWeight }, from);
+      const chunks = last ? last.chunks.slice(0, shared) : [];
+      const checkpoints = last ? last.checkpoints.slice(0, shared) : [];
+      while (season.day < plan.days) {
+        chunks.push(season.liveDay());
+        checkpoints.push(season.checkpoint());
+      }
+      last = { plan, season, chunks, checkpoints };
+      const firstDay = Math.max(0, Math.min(shared, keepDays));
+      return {
+        stages: season.stages(), cells: season.runtime.assembly.cells.length, variables: VARIABLES, processNames: [...PROCESS_NAMES],
+        initial: season.initialRows(), firstDay, days: chunks.slice(firstDay), summary: season.summary(),
+      };
+    },
+  };
+}

@@ -1,0 +1,45 @@
+// The worker: reads lessons, checks designs, runs seasons. Answers every request once, with its id; an error answers too.
+import { readLesson } from '../lessons/readLesson';
+import { STAGES } from '../model/stages/catalogue';
+import { comfortOf } from '../season/comfort';
+import { designOf } from '../season/design';
+import type { Plan } from '../season/plan';
+import { createRuns } from './engineRuns';
+import type { Answers, FromWorker, Request, ToWorker } from './messages';
+
+const runs = createRuns();
+
+function answer(request: Request): Answers[keyof Answers] {
+  switch (request.ask) {
+    case 'catalogue':
+      return STAGES.map(({ kind, group, controls, airMax_L_min, cautions }) => ({ kind, group, controls, airMax_L_min, cautions })).concat(
+        { kind: 'baseDosing', group: 'dosePolish', controls: ['base'], airMax_L_min: 0, cautions: ['caustic'] });
+    case 'openLesson': {
+      const read = readLesson(request.text);
+      if ('lesson' in read) warmUp(read.lesson.plan);
+      return read;
+    }
+    case 'checkDesign':
+      return designOf(request.plan);
+    case 'comfort':
+      return comfortOf(request.plan);
+    case 'run':
+      return runs.run(request.plan, request.keepDays, request.plantsWeight);
+  }
+}
+
+/** A few days lived once, so that the first real season does not wait for the compiler. */
+function warmUp(plan: Plan): void {
+  setTimeout(() => createRuns().run({ ...plan, days: Math.min(plan.days, 10) }, 0), 0);
+}
+
+addEventListener('message', (event: MessageEvent<ToWorker>) => {
+  const { id, request } = event.data;
+  let reply: FromWorker;
+  try {
+    reply = { id, answer: answer(request) };
+  } catch (error) {
+    reply = { id, error: error instanceof Error ? error.message : String(error) };
+  }
+  postMessage(reply);
+});

@@ -1,0 +1,55 @@
+// Time of day on the picture: height of the sun, and the one wash over sky and panes.
+
+export interface Daylight {
+  /** 0 at the horizon to 1 at noon; negative at night, to −1 at midnight */
+  sun: number;
+  /** colour of the wash, 0xRRGGBB */
+  colour: number;
+  /** its opacity 0–0.34 */
+  alpha: number;
+}
+
+const DAWN = 0xf3b98a;
+const DUSK = 0xe0913f;
+const NIGHT = 0x17407f;
+const NIGHT_ALPHA = 0.34;
+const TWILIGHT_ALPHA = 0.34;
+/** The sun's height, as a share of noon's, below which the light is warm, and above (minus) which the night begins. */
+const LOW_SUN = 0.35;
+const DEEP_NIGHT = -0.28;
+
+/**
+ * Light at an hour of the day; the day is centred on 12.
+ * @param hour 0–24, fractional
+ * @param dayLength_h hours of daylight, 0–24
+ * @param into where the answer is written, so that nothing is made anew in each frame
+ */
+export function daylight(hour: number, dayLength_h: number, into: Daylight): Daylight {
+  const half = Math.max(0.5, Math.min(23.5, dayLength_h)) / 2;
+  const off = hour - 12;
+  const away = Math.abs(off);
+  into.sun = away <= half ? Math.cos((away / half) * (Math.PI / 2)) : -Math.sin(((away - half) / (12 - half)) * (Math.PI / 2));
+  if (into.sun >= LOW_SUN) {
+    into.colour = off < 0 ? DAWN : DUSK;
+    into.alpha = 0;
+  } else if (into.sun >= 0) {
+    into.colour = off < 0 ? DAWN : DUSK;
+    into.alpha = TWILIGHT_ALPHA * (1 - into.sun / LOW_SUN);
+  } else if (into.sun > DEEP_NIGHT) {
+    const t = into.sun / DEEP_NIGHT;
+    into.colour = blend(off < 0 ? DAWN : DUSK, NIGHT, t);
+    into.alpha = TWILIGHT_ALPHA + (NIGHT_ALPHA - TWILIGHT_ALPHA) * t;
+  } else {
+    into.colour = NIGHT;
+    into.alpha = NIGHT_ALPHA;
+  }
+  return into;
+}
+
+/** Mixes two colours 0xRRGGBB; t = 0 gives the first. */
+export function blend(a: number, b: number, t: number): number {
+  const r = ((a >> 16) & 255) + (((b >> 16) & 255) - ((a >> 16) & 255)) * t;
+  const g = ((a >> 8) & 255) + (((b >> 8) & 255) - ((a >> 8) & 255)) * t;
+  const bl = (a & 255) + ((b & 255) - (a & 255)) * t;
+  return (Math.round(r) << 16) | (Math.round(g) << 8) | Math.round(bl);
+}

@@ -1,0 +1,256 @@
+// The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
+import type { GameObjects, Scene } from 'phaser';
+import type { Mode, PageState } from '../store/state';
+import { stageName } from '../words/stageNames';
+import { ground, house, houseOf, moon, sky, sun, type House } from './backdrop';
+import { daylight, type Daylight } from './daylight';
+import { airPump, hose } from './draw/parts';
+import { FONT, type Pen } from './draw/pen';
+import { INK, rgb } from './draw/palette';
+import { showAround, spaceOf, wallSpace, type Kit } from './kit';
+import { type StageBox, type WorldLayout, WALL } from './layout';
+import type { Live, Moment } from './moment';
+import { placeNames, type NameWish } from './names';
+import { GapMarks, LEAST_TEXT_px, showLevels } from './planMarks';
+import { Pipe, Pour } from './pipes';
+import { RootLens } from './rootLens';
+import { bakeSheets } from './sheets';
+import { baseTank } from './stages/baseTank';
+import { drawingOf } from './stages/drawings';
+import { mineralisationTank } from './stages/mineralisationTank';
+import { returnPump } from './stages/returnPump';
+import type { Studio } from './studio';
+import { Tag, TagSheet } from './tags';
+import type { Plan } from './terms';
+
+export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; bad: ReadonlySet<string>; viewTop: number; white: string }
+
+const NAME_SIZE = 18;
+/** Reach of the sun's glow, world units. */
+const SUN = 104;
+const LEAST_NUMBER_px = 21;
+
+export class Picture {
+  readonly kit: Kit;
+  private readonly lives: Live[] = [];
+  private readonly tags: Tag[] = [];
+  private readonly tagIds: string[] = [];
+  private readonly gaps: GapMarks | null;
+  private readonly lenses: { id: string; lens: RootLens }[] = [];
+  private readonly outlines = new Map<string, GameObjects.Image>();
+  private readonly sun: GameObjects.Image;
+  private readonly moon: GameObjects.Image;
+  private readonly wash: GameObjects.Image;
+  private readonly house: House;
+  private readonly light: Daylight = { sun: 1, colour: 0, alpha: 0 };
+  private washed = 0;
+  private outlined: string | null = null;
+  /** lies over the stage that is lifted out, where it still stands */
+  private readonly veil: GameObjects.Image;
+
+  constructor(private readonly scene: Scene, private readonly studio: Studio, private readonly input: PictureInput) {
+    const { layout, viewTop, white } = input;
+    this.kit = { studio, sheets: bakeSheets(studio), white, aerated: input.aerated, unitsPerM: layout.unitsPerM };
+    this.house = houseOf(layout.width, layout.top, viewTop);
+    studio.show(studio.bake({ x: 0, y: viewTop, w: layout.width, h: -viewTop }, (pen) => {
+      sky(pen, layout.width, viewTop);
+      house(pen, this.house);
+    }));
+    this.sun = studio.show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130))).setOrigin(0.5, 0.5);
+    this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5);
+    this.wash = scene.add.image(0, viewTop, white).setOrigin(0, 0).setDisplaySize(layout.width + 2, -viewTop).setAlpha(0);
+    this.showGround();
+    this.gaps = input.mode === 'build' ? new GapMarks(studio, layout.gaps) : null;
+    for (const run of layout.pipes) this.lives.push(new Pipe(this.kit, run));
+    this.showAirLine();
+    for (const box of layout.stages) this.showStage(box);
+    this.showSides();
+    for (const box of layout.stages) if (box.kind === 'raftBed') this.lenses.push({ id: box.id, lens: new RootLens(this.kit, box) });
+    this.showNames();
+    if (input.mode === 'build') showLevels(studio, layout, input.bad);
+    else this.showTags();
+    this.veil = scene.add.image(0, 0, white).setOrigin(0, 0).setTint(rgb(INK.paper)).setAlpha(0.66).setVisible(false);
+  }
+
+  private showGround(): void {
+    const { layout } = this.input;
+    const space = { x: 0, y: -4, w: layout.width, h: layout.bottom + 4 };
+    this.studio.show(this.studio.bake(space, (pen) => {
+      ground(pen, layout.width, layout.bottom);
+      for (const run of layout.pipes) {
+        for (let i = 0; i + 3 < run.points.length; i += 2) {
+          const [x1, y1, x2, y2] = run.points.slice(i, i + 4);
+          if (y1 === y2 && y1 > 40 && Math.abs(x2 - x1) > 200) pen.rect(Math.min(x1, x2) - 14, y1 - 16, Math.abs(x2 - x1) + 28, 32, { fill: INK.soilDeep, alpha: 0.28 }, 8);
+        }
+      }
+      for (const box of layout.stages) if (box.stand === 'pit') drawingOf(box.kind).support(pen, box);
+    }));
+  }
+
+  private showAirLine(): void {
+    const { layout, aerated } = this.input;
+    const stages = layout.stages.filter((box) => aerated.has(box.id));
+    if (stages.length === 0) return;
+    const y = layout.airLine;
+    const x = layout.width - 92;
+    const from = Math.min(...stages.map(dropX));
+    this.studio.show(this.studio.bake({ x: from - 6, y: y - 4, w: x - from, h: 8 }, (pen) => hose(pen, `M${from} ${y}H${x}`)));
+    this.studio.show(this.studio.bake({ x: x - 48, y: y - 24, w: 96, h: 56 }, (pen) => {
+      pen.rect(x - 44, y + 21, 88, 7, { fill: INK.wood, ink: INK.ink, width: 2 });
+      pen.at(x, y, () => airPump(pen), 0, 0.86);
+    }));
+  }
+
+  private showStage(box: StageBox): void {
+    const { layout, aerated } = this.input;
+    const drawing = drawingOf(box.kind);
+    const space = spaceOf(box);
+    const foot = box.stand === 'legs' ? (box.level + box.floor) / 2 : box.floor;
+    if (box.stand !== 'pit') this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
+    if (drawing.back) this.studio.show(this.studio.bake(wallSpace(box), (pen) => drawing.back?.(pen, box)));
+    this.lives.push(...drawing.live(this.kit, box));
+    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...returnPump(this.kit, layout.pump, box));
+    for (const run of layout.pipes) if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
+    const front = (pen: Pen): void => drawing.front(pen, box);
+    if (drawing.hollow) showAround(this.studio, wallSpace(box), drawing.hollow(box), front);
+    else this.studio.show(this.studio.bake(space, front));
+    if (!aerated.has(box.id)) return;
+    const x = dropX(box);
+    this.studio.show(this.studio.bake({ x: x - 8, y: layout.airLine - 4, w: 16, h: box.floor - layout.airLine }, (pen) => hose(pen, `M${x} ${layout.airLine}V${box.floor - 8}`)));
+  }
+
+  private showSides(): void {
+    for (const side of this.input.layout.sides) {
+      const host = this.input.layout.stages.find((box) => box.id === side.host);
+      if (side.kind === 'mineralisationTank') this.lives.push(...mineralisationTank(this.kit, side));
+      else if (host !== undefined) this.lives.push(...baseTank(this.kit, side, host));
+    }
+  }
+
+  private showNames(): void {
+    const { layout, plan } = this.input;
+    const size = Math.max(NAME_SIZE, LEAST_TEXT_px / this.studio.cssScale);
+    const context = document.createElement('canvas').getContext('2d');
+    if (context === null) return;
+    context.font = `680 ${size}px ${FONT}`;
+    const measure = (text: string): number => context.measureText(text).width;
+    const all = [...plan.loop, ...plan.side];
+    const wishes: NameWish[] = layout.stages.map((box) => {
+      const words = stageName(all, box.id);
+      if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };
+      const above = box.kind === 'raftBed' ? 96 : box.kind === 'degassingTank' ? 62 : 24;
+      const bend = layout.pump !== null && box === layout.stages[0] ? 26 : 0;
+      return { id: box.id, words, x: box.x + box.w / 2, y: box.rim - above - bend, room: box.w + 10, align: 'center' };
+    });
+    for (const side of layout.sides) {
+      const words = stageName(all, side.id);
+      if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 16, room: 100, align: 'center' });
+      else wishes.push({ id: side.id, words, x: side.x - 20, y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
+    }
+    for (const name of placeNames(wishes, size * 1.08, layout.width, measure)) {
+      const left = name.align === 'center' ? name.x - name.width / 2 : name.x - name.width;
+      const h = name.lines.length * size * 1.08;
+      this.studio.show(this.studio.bake({ x: left - 6, y: name.y - h - 4, w: name.width + 12, h: h + 14 }, (pen) => {
+        name.lines.forEach((line, i) => pen.text(line, name.x, name.y - (name.lines.length - 1 - i) * size * 1.08, { size, weight: 680, align: name.align, halo: 5 }));
+      }));
+    }
+  }
+
+  private showTags(): void {
+    const scale = Math.max(1, LEAST_NUMBER_px / (28 * this.studio.cssScale));
+    const sheet = new TagSheet(this.studio, scale);
+    const add = (id: string, kind: string, x: number, y: number): void => {
+      const tag = new Tag(sheet, id, kind, x, y);
+      this.tags.push(tag);
+      this.tagIds.push(id);
+      this.lives.push(tag);
+    };
+    for (const box of this.input.layout.stages) add(box.id, box.kind, tagX(box), tagY(box, scale));
+    for (const side of this.input.layout.sides) if (side.kind === 'mineralisationTank') add(side.id, side.kind, side.x + side.w / 2, (side.level + side.floor) / 2);
+  }
+
+  update(moment: Moment, state: PageState): void {
+    for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
+    for (let i = 0; i < this.lenses.length; i += 1) {
+      this.lenses[i].lens.open = state.selected === this.lenses[i].id;
+      this.lenses[i].lens.update(moment);
+    }
+    for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(state.selected === this.tagIds[i]);
+    this.outline(state.drag === null ? state.selected : null);
+    this.cover(state.drag !== null && state.drag.from === 'loop' ? state.drag.stage.id : null);
+    this.gaps?.update(state.lesson !== null && state.plan !== null && waits(state.lesson.shelf, state.plan.loop), state.drag);
+    this.shine(moment, state);
+  }
+
+  /** Sun, moon and wash by the hour; the light of noon is held while days fly by. */
+  private shine(moment: Moment, state: PageState): void {
+    const flying = state.speed === 'day1' || state.speed === 'days5';
+    const noon = state.mode === 'build' || flying;
+    daylight(noon ? 11 : moment.now_h % 24, state.plan?.climate.dayLength_h ?? 12, this.light);
+    this.washed += (this.light.alpha - this.washed) * moment.ease;
+    this.wash.setAlpha(this.washed);
+    if (this.light.alpha > 0) this.wash.setTint(this.light.colour);
+    const { eave } = this.house;
+    const high = Math.max(this.input.viewTop + 52, eave - 200);
+    const lift = Math.max(0, Math.min(1, this.light.sun * 1.6));
+    this.sun.setPosition(74, eave - 40 + (high - eave + 40) * lift).setAlpha(Math.max(0, Math.min(1, this.light.sun * 5)));
+    this.moon.setPosition(74, high).setAlpha(Math.max(0, Math.min(1, -this.light.sun * 5)));
+  }
+
+  private cover(lifted: string | null): void {
+    const box = lifted === null ? undefined : this.input.layout.stages.find((one) => one.id === lifted);
+    if (this.veil.visible !== (box !== undefined)) this.veil.setVisible(box !== undefined);
+    if (box === undefined) return;
+    const top = box.rim - (box.kind === 'raftBed' ? 70 : 12);
+    this.veil.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
+  }
+
+  private outline(selected: string | null): void {
+    if (selected === this.outlined) return;
+    this.outlined = selected;
+    for (const [id, image] of this.outlines) if (image.visible !== (id === selected)) image.setVisible(id === selected);
+    if (selected === null || this.outlines.has(selected)) return;
+    const box = this.input.layout.stages.find((one) => one.id === selected) ?? this.input.layout.sides.find((one) => one.id === selected);
+    const rect = box !== undefined ? { x: box.x - 19, y: box.rim - 15, w: box.w + 38, h: box.floor - box.rim + 34 } : this.pumpRect(selected);
+    if (rect === null) return;
+    this.outlines.set(selected, this.studio.show(this.studio.bake({ x: rect.x - 4, y: rect.y - 4, w: rect.w + 8, h: rect.h + 8 }, (pen) => {
+      pen.rect(rect.x, rect.y, rect.w, rect.h, { ink: INK.blue, width: 4.5, dash: [16, 9] }, 12);
+    })));
+  }
+
+  private pumpRect(id: string): { x: number; y: number; w: number; h: number } | null {
+    const { pump } = this.input.layout;
+    return pump !== null && pump.id === id ? { x: pump.x - 36, y: pump.y - 38, w: 72, h: 68 } : null;
+  }
+
+  destroy(): void {
+    this.scene.children.removeAll(true);
+    this.studio.clear();
+  }
+}
+
+function waits(shelf: readonly { id: string }[], loop: readonly { id: string }[]): boolean {
+  for (let i = 0; i < shelf.length; i += 1) {
+    let placed = false;
+    for (let j = 0; j < loop.length; j += 1) placed ||= loop[j].id === shelf[i].id;
+    if (!placed) return true;
+  }
+  return false;
+}
+
+/** Where the air hose goes down into a tank. */
+function dropX(box: StageBox): number {
+  return box.kind === 'fishTank' ? box.x + box.w - 52 : box.x + box.w - 10;
+}
+
+function tagX(box: StageBox): number {
+  if (box.kind === 'fishTank') return box.x + (box.w - 42) / 2;
+  return box.x + box.w / 2 - (box.stand === 'pit' ? 38 : 0);
+}
+
+function tagY(box: StageBox, scale: number): number {
+  if (box.kind === 'radialFlowSettler') return box.level + (box.floor - box.level) * 0.4;
+  if (box.kind === 'raftBed') return box.floor + 4;
+  if (box.stand === 'pit') return box.floor + 12;
+  return box.floor - 14 - 12 * scale;
+}

@@ -1,0 +1,140 @@
+// Pipes: ink, wall, water in the colour of what flows in them, white dashes that move with the flow, and the pour at the end.
+import type { GameObjects } from 'phaser';
+import { INK, rgb } from './draw/palette';
+import { arrowHead } from './draw/parts';
+import { courseOf, STEP, type Bend, type Course } from './course';
+import type { Kit } from './kit';
+import type { Live, Moment } from './moment';
+import type { PipeRun } from './plumbing';
+import { BandColour } from './water';
+
+const RADIUS = 13;
+const SPACING = 32;
+/** Speed of the dashes for a flow, world units per second and m³/d, within bounds that the eye can follow. */
+const SPEED_PER_m3_d = 1.3;
+const SLOWEST = 10;
+const FASTEST = 84;
+
+/** Speed of the dashes in a pipe, units/s; 0 only where nothing flows. */
+export function dashSpeed(flow_m3_d: number): number {
+  return flow_m3_d > 0 ? Math.max(SLOWEST, Math.min(FASTEST, flow_m3_d * SPEED_PER_m3_d)) : 0;
+}
+
+function bendPath(b: Bend): string {
+  return `M${b.x - b.inX * b.radius} ${b.y - b.inY * b.radius}Q${b.x} ${b.y} ${b.x + b.outX * b.radius} ${b.y + b.outY * b.radius}`;
+}
+
+/** One pipe with its moving water. */
+export class Pipe implements Live {
+  private readonly water: GameObjects.Image[] = [];
+  private readonly dashes: GameObjects.Image[] = [];
+  private readonly colour = new BandColour();
+  private readonly course: Course;
+  private tint = -1;
+  private offset = 0;
+  private flowing: boolean | null = null;
+
+  constructor(kit: Kit, private readonly run: PipeRun) {
+    this.course = courseOf(run.points, RADIUS);
+    this.layer(kit, run.width + 4.4, INK.ink);
+    this.layer(kit, run.width, INK.pipe);
+    this.water = this.layer(kit, run.width - 4.6, '#ffffff');
+    const count = Math.floor(this.course.length / SPACING);
+    for (let i = 0; i < count; i += 1) this.dashes.push(kit.sheets.bits.image(run.width > 13 ? 'dash' : 'thin dash').setVisible(false));
+    for (const arrow of run.arrows) {
+      kit.studio.show(kit.studio.bake({ x: arrow.x - 14, y: arrow.y - 14, w: 28, h: 28 }, (pen) => arrowHead(pen, arrow.x, arrow.y, arrow.turn, 0.9)));
+    }
+  }
+
+  private layer(kit: Kit, width: number, colour: string): GameObjects.Image[] {
+    const images: GameObjects.Image[] = [];
+    for (const s of this.course.straights) {
+      const level = s.dy === 0;
+      const x = Math.min(s.x, s.x + s.dx * s.length) - (level ? 0 : width / 2);
+      const y = Math.min(s.y, s.y + s.dy * s.length) - (level ? width / 2 : 0);
+      const image = kit.studio.scene.add.image(x, y, kit.white).setOrigin(0, 0);
+      image.setDisplaySize(level ? s.length + 0.6 : width, level ? width : s.length + 0.6);
+      images.push(image);
+    }
+    for (const bend of this.course.bends) {
+      const reach = bend.radius + width;
+      images.push(kit.studio.show(kit.studio.bake({ x: bend.x - reach, y: bend.y - reach, w: 2 * reach, h: 2 * reach }, (pen) => pen.path(bendPath(bend), { ink: '#fff', width, cap: 'butt' }))));
+    }
+    const tint = rgb(colour);
+    for (const image of images) image.setTint(tint);
+    return images;
+  }
+
+  update(moment: Moment): void {
+    const stage = moment.cellsOf(this.run.from);
+    const tint = this.colour.towards(moment.band(this.run.from, stage === null ? 0 : stage.cells - 1), moment.ease);
+    if (tint !== this.tint) {
+      this.tint = tint;
+      for (let i = 0; i < this.water.length; i += 1) this.water[i].setTint(tint);
+    }
+    const speed = dashSpeed(moment.read(this.run.from, 'flow_m3_d', 0));
+    const flowing = speed > 0;
+    if (flowing !== this.flowing) {
+      for (let i = 0; i < this.dashes.length; i += 1) this.dashes[i].setVisible(flowing);
+      if (flowing) this.place();
+      this.flowing = flowing;
+    }
+    if (!flowing || !moment.flowing) return;
+    this.offset = (this.offset + speed * moment.dt) % SPACING;
+    this.place();
+  }
+
+  private place(): void {
+    const { xs, ys, turns } = this.course;
+    for (let i = 0; i < this.dashes.length; i += 1) {
+      const at = Math.min(xs.length - 1, Math.round((i * SPACING + this.offset) / STEP));
+      const dash = this.dashes[i];
+      dash.x = xs[at];
+      dash.y = ys[at];
+      dash.rotation = turns[at];
+    }
+  }
+}
+
+const STROKES = 3;
+const FALL_PERIOD_s = 0.55;
+
+/** Water pouring from the mouth of a pipe onto the water below it; it stops with the flow. */
+export class Pour implements Live {
+  private readonly body: GameObjects.Image;
+  private readonly strokes: GameObjects.Image[] = [];
+  private readonly ring: GameObjects.Image;
+  private readonly colour = new BandColour();
+  private on: boolean | null = null;
+  private readonly unitsPerM: number;
+
+  constructor(kit: Kit, private readonly run: PipeRun, private readonly x: number, private readonly top: number, private readonly rest: number) {
+    this.unitsPerM = kit.unitsPerM;
+    this.body = kit.studio.scene.add.image(x - 4.5, top, kit.white).setOrigin(0, 0).setAlpha(0.85);
+    for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x, top).setRotation(Math.PI / 2));
+    this.ring = kit.sheets.bits.image('ring', x, rest);
+  }
+
+  update(moment: Moment): void {
+    const on = moment.read(this.run.from, 'flow_m3_d', 0) > 0;
+    if (on !== this.on) {
+      this.on = on;
+      this.body.setVisible(on);
+      this.ring.setVisible(on);
+      for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(on);
+    }
+    if (!on) return;
+    const told = moment.read(this.run.to, 'level_m', NaN);
+    const bottom = Number.isFinite(told) ? -told * this.unitsPerM : this.rest;
+    const height = Math.max(2, bottom - this.top);
+    this.body.setDisplaySize(9, height);
+    this.body.setTint(this.colour.towards(moment.band(this.run.from, (moment.cellsOf(this.run.from)?.cells ?? 1) - 1), moment.ease));
+    this.ring.y = bottom + 2;
+    for (let i = 0; i < STROKES; i += 1) {
+      const p = (moment.gasTime / FALL_PERIOD_s + i / STROKES) % 1;
+      this.strokes[i].y = this.top + 4 + (height - 6) * p;
+      this.strokes[i].x = this.x + (i - 1) * 2.4;
+      this.strokes[i].setVisible(height > 14 || i === 1);
+    }
+  }
+}

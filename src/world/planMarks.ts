@@ -1,0 +1,89 @@
+// Marks of the building hand: level lines, heights in cm, falls from stage to stage, and the gaps a part can go into.
+import type { GameObjects } from 'phaser';
+import type { Drag } from '../store/state';
+import { say } from '../words/say';
+import { INK } from './draw/palette';
+import type { Pen } from './draw/pen';
+import type { GapBox } from './gaps';
+import type { StageBox, WorldLayout } from './layout';
+import { OVER_RIM } from './plumbing';
+import type { Studio } from './studio';
+
+/** Text in the picture is never smaller than this on screen, px. */
+export const LEAST_TEXT_px = 15;
+
+function heightTag(pen: Pen, x: number, y: number, words: string, size: number, bad: boolean): void {
+  const w = size * 0.56 * words.length + 18;
+  const h = size * 1.6;
+  pen.rect(x - w / 2 + 2, y - h / 2 + 3, w, h, { fill: INK.shadow, alpha: 0.25 }, 6);
+  pen.rect(x - w / 2, y - h / 2, w, h, { fill: bad ? INK.red : INK.white, ink: INK.ink, width: 2 }, 6);
+  pen.text(words, x, y + size * 0.36, { size, weight: 720, colour: bad ? '#fff' : INK.ink });
+}
+
+function level(pen: Pen, box: StageBox, text: number, bad: boolean): void {
+  pen.line(box.x + 2, box.level, box.x + box.w - 2, box.level, { ink: bad ? INK.red : INK.blue, width: 4 });
+  heightTag(pen, box.x + box.w / 2, box.level + Math.min((box.floor - box.level) * 0.5, 34 + text * 0.4), say('world.cm', { n: cm(box.level_cm) }), text, bad);
+}
+
+/** Whole centimetres with a true minus sign. */
+export function cm(value: number): string {
+  return String(Math.round(value)).replace('-', '−');
+}
+
+function fall(pen: Pen, gap: GapBox, left: StageBox, fall_cm: number, long: boolean, text: number): void {
+  const colour = fall_cm > 0 ? INK.blue : INK.red;
+  pen.path(`M${gap.x} ${left.level}H${gap.x + gap.w}`, { ink: colour, width: 2.4, dash: [7, 6] });
+  // a long fall has its pipe in the middle of the gap: the words go above it
+  const words = say(fall_cm > 0 ? 'world.falls' : 'world.rises', { n: cm(Math.abs(fall_cm)) }).split(' ');
+  const lines = gap.w < text * 6 && words.length > 1 ? [words[0], words.slice(1).join(' ')] : [words.join(' ')];
+  const first = long ? left.level - 12 - (lines.length - 1) * text * 1.1 : left.level + 26 + text;
+  lines.forEach((line, i) => pen.text(line, gap.x + gap.w / 2, first + i * text * 1.1, { size: text, weight: 680, colour, halo: 5 }));
+}
+
+function slot(pen: Pen, gap: GapBox, hot: boolean): void {
+  const h = gap.bottom - gap.top;
+  pen.rect(gap.x, gap.top, gap.w, h, { fill: INK.blueWash, alpha: hot ? 0.9 : 0.5 }, 10);
+  pen.rect(gap.x, gap.top, gap.w, h, { ink: INK.blue, width: hot ? 5 : 3, dash: hot ? [18, 10] : [12, 9], alpha: hot ? 1 : 0.75 }, 10);
+  if (!hot) return;
+  const x = gap.x + gap.w / 2;
+  pen.path(`M${x} ${gap.top - 42}v26M${x - 12} ${gap.top - 29}l12 14l12 -14`, { ink: '#fff', width: 10 });
+  pen.path(`M${x} ${gap.top - 42}v26M${x - 12} ${gap.top - 29}l12 14l12 -14`, { ink: INK.blue, width: 6 });
+}
+
+/** Gap slots lie under the tanks; the one the part would go into is lit. */
+export class GapMarks {
+  private readonly plain: GameObjects.Image[] = [];
+  private readonly lit: GameObjects.Image[] = [];
+
+  constructor(studio: Studio, private readonly gaps: readonly GapBox[]) {
+    const bake = (hot: boolean) => (gap: GapBox): GameObjects.Image => studio.show(studio.bake({ x: gap.x - 6, y: gap.top - 50, w: gap.w + 12, h: gap.bottom - gap.top + 56 }, (pen) => slot(pen, gap, hot))).setVisible(false);
+    this.plain.push(...gaps.map(bake(false)));
+    this.lit.push(...gaps.map(bake(true)));
+  }
+
+  /** @param open whether a part waits on the shelf */
+  update(open: boolean, drag: Drag | null): void {
+    for (let i = 0; i < this.gaps.length; i += 1) {
+      const hot = drag !== null && drag.overGap === this.gaps[i].gap;
+      if (this.lit[i].visible !== hot) this.lit[i].setVisible(hot);
+      const shown = !hot && (open || drag !== null);
+      if (this.plain[i].visible !== shown) this.plain[i].setVisible(shown);
+    }
+  }
+}
+
+/** Bakes the level lines and the height and fall texts over the tanks. */
+export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet<string>): void {
+  const text = Math.max(17, LEAST_TEXT_px / studio.cssScale);
+  for (const box of layout.stages) {
+    const space = { x: box.x - 30 - text, y: box.level - 10, w: box.w + 60 + 2 * text, h: 80 + text * 2 };
+    studio.show(studio.bake(space, (pen) => level(pen, box, text, bad.has(box.id))));
+  }
+  for (const gap of layout.gaps) {
+    const left = layout.stages.find((box) => box.id === gap.left);
+    const fall_cm = gap.fall_cm;
+    if (left === undefined || fall_cm === null) continue;
+    const space = { x: gap.x - 30 - text, y: left.level - 16 - text * 2.4, w: gap.w + 60 + 2 * text, h: 70 + text * 5.4 };
+    studio.show(studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text)));
+  }
+}

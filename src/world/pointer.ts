@@ -1,0 +1,77 @@
+// Pointers on the picture: a tap selects a stage, a press that moves lifts a free stage, and a part in the hand follows the pointer anywhere on the page.
+import { isFree } from '../store/planEdits';
+import type { PageSource } from './terms';
+
+/** A press that moves farther than this is a drag, px. */
+const SLACK_px = 8;
+
+export interface Eyes {
+  stageAt(clientX: number, clientY: number): string | null;
+  gapAt(clientX: number, clientY: number): number | null;
+}
+
+/**
+ * Listens on the canvas and the window.
+ * @returns a function that stops listening
+ */
+export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes: Eyes): () => void {
+  let pressed: { id: string | null; x: number; y: number; pointer: number } | null = null;
+
+  const down = (event: PointerEvent): void => {
+    if (!event.isPrimary || event.button !== 0 || store.getState().drag !== null) return;
+    pressed = { id: eyes.stageAt(event.clientX, event.clientY), x: event.clientX, y: event.clientY, pointer: event.pointerId };
+  };
+  const move = (event: PointerEvent): void => {
+    const { drag, mode, lesson, dragMove, dragStart } = store.getState();
+    if (drag !== null) {
+      dragMove(event.clientX, event.clientY, eyes.gapAt(event.clientX, event.clientY));
+      return;
+    }
+    if (pressed === null || pressed.pointer !== event.pointerId) {
+      if (event.target === canvas) canvas.style.cursor = eyes.stageAt(event.clientX, event.clientY) === null ? '' : 'pointer';
+      return;
+    }
+    if (pressed.id === null || mode !== 'build' || lesson === null || !isFree(lesson, pressed.id)) return;
+    if (Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px) return;
+    dragStart(pressed.id, event.clientX, event.clientY);
+    pressed = null;
+  };
+  const up = (event: PointerEvent): void => {
+    const { drag, dragMove, dragEnd, select } = store.getState();
+    if (drag !== null) {
+      const gap = eyes.gapAt(event.clientX, event.clientY);
+      dragMove(event.clientX, event.clientY, gap);
+      dragEnd(gap !== null || !within(canvas, event));
+    } else if (pressed !== null && pressed.pointer === event.pointerId && event.target === canvas && Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px) {
+      select(pressed.id);
+    }
+    pressed = null;
+  };
+  const cancel = (): void => {
+    pressed = null;
+    const { drag, dragEnd } = store.getState();
+    if (drag !== null) dragEnd(false);
+  };
+  const key = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') cancel();
+  };
+
+  canvas.style.touchAction = 'none';
+  canvas.addEventListener('pointerdown', down);
+  window.addEventListener('pointermove', move);
+  window.addEventListener('pointerup', up);
+  window.addEventListener('pointercancel', cancel);
+  window.addEventListener('keydown', key);
+  return () => {
+    canvas.removeEventListener('pointerdown', down);
+    window.removeEventListener('pointermove', move);
+    window.removeEventListener('pointerup', up);
+    window.removeEventListener('pointercancel', cancel);
+    window.removeEventListener('keydown', key);
+  };
+}
+
+function within(canvas: HTMLCanvasElement, event: PointerEvent): boolean {
+  const bounds = canvas.getBoundingClientRect();
+  return event.clientX >= bounds.left && event.clientX <= bounds.right && event.clientY >= bounds.top && event.clientY <= bounds.bottom;
+}

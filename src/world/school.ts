@@ -1,0 +1,111 @@
+// The fish of a tank: a few stand for all. Their size follows mass, their place and pallor follow what ails them.
+import type { GameObjects, Textures } from 'phaser';
+import { scatter } from './draw/curves';
+import { fishDistress } from './marks';
+import type { Kit } from './kit';
+import type { Live, Moment } from './moment';
+import { BEAT_FRAMES, FISH_BAKED, fishFrame } from './sheets';
+import type { Surfaced } from './gas';
+import type { Plan } from './terms';
+
+/** At most so many fish are drawn; each stands for an equal share of those stocked. */
+export const MOST_FISH = 12;
+/** A fish of this mass is drawn at this scale of its art; length grows with the cube root of mass. */
+const REFERENCE_g = 50;
+const REFERENCE_SCALE = 0.35;
+/** Below this welfare a fish looks unwell. */
+const PALE_WELFARE = 0.55;
+
+/** How many fish to draw for so many alive, of so many stocked. */
+export function fishShown(alive: number, stocked: number): number {
+  if (!(alive >= 0.5) || stocked <= 0) return 0;
+  if (stocked <= MOST_FISH) return Math.min(MOST_FISH, Math.round(alive));
+  return Math.max(1, Math.min(MOST_FISH, Math.round((MOST_FISH * alive) / stocked)));
+}
+
+/** Scale of the art for a fish of this mass, g. */
+export function fishScale(mass_g: number): number {
+  return Math.max(0.22, Math.min(0.8, REFERENCE_SCALE * Math.cbrt(Math.max(1, mass_g) / REFERENCE_g)));
+}
+
+/** Depth and middle of each fish's round, spread so that any first few of them fill the tank evenly. */
+const LANES = [5, 9, 1, 7, 3, 11, 0, 6, 10, 2, 8, 4] as const;
+const CENTRES = [0.5, 0.2, 0.75, 0.85, 0.2, 0.65, 0.3, 0.12, 0.9, 0.45, 0.6, 0.82] as const;
+
+interface Swimmer { image: GameObjects.Image; lane: number; phase: number; pace: number; centre: number; reach: number; frame: number }
+
+export class School implements Live {
+  private readonly swimmers: Swimmer[] = [];
+  private readonly frames: Textures.Frame[] = [];
+  private shown = 0;
+  private hunger = 0;
+  private stocked = 0;
+  private mass_g = 0;
+  private plan: Plan | null = null;
+
+  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
+    const random = scatter(41);
+    for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(kit.sheets.fish.frame(fishFrame(unwell, i)));
+    for (let i = 0; i < MOST_FISH; i += 1) {
+      const lane = (LANES[i] + 0.2 + random() * 0.6) / MOST_FISH;
+      this.swimmers.push({ image: kit.sheets.fish.image(fishFrame(false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.1 + random() * 0.3, frame: 3 });
+    }
+    this.natural = kit.sheets.fish.natural;
+  }
+
+  private readonly natural: number;
+
+  update(moment: Moment): void {
+    if (moment.plan !== null && moment.plan !== this.plan) this.stock(moment.plan);
+    const alive = moment.read(this.id, 'number', this.stocked);
+    const mass = moment.read(this.id, 'mass_g', this.mass_g);
+    const welfare = moment.read(this.id, 'welfare', 1);
+    const count = fishShown(alive, Math.max(this.stocked, alive));
+    if (count !== this.shown) {
+      for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].image.setVisible(i < count);
+      this.shown = count;
+    }
+    const hunger = moment.view === null ? 0 : fishDistress(moment.comfort, 'O2_mg_L', moment.read(this.id, 'O2_mg_L', 99));
+    const ammonia = moment.view === null ? 0 : Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', moment.read(this.id, 'NH3_mgN_L', 0)), fishDistress(moment.comfort, 'TAN_mgN_L', moment.read(this.id, 'TAN_mgN_L', 0)));
+    this.hunger += (hunger - this.hunger) * moment.ease * 0.5;
+    const scale = fishScale(mass);
+    for (let i = 0; i < count; i += 1) this.swim(this.swimmers[i], moment, scale, welfare < PALE_WELFARE - 0.04 * (i % 5), ammonia);
+  }
+
+  private stock(plan: Plan): void {
+    this.plan = plan;
+    this.stocked = 0;
+    let mass = 0;
+    for (const cohort of plan.fish) {
+      if (cohort.tank !== this.id) continue;
+      this.stocked += cohort.number;
+      mass += cohort.number * cohort.mass_g;
+    }
+    this.mass_g = this.stocked > 0 ? mass / this.stocked : 0;
+  }
+
+  private swim(fish: Swimmer, moment: Moment, scale: number, unwell: boolean, ammonia: number): void {
+    const half = 62 * scale;
+    const width = Math.max(10, this.w - 2 * half);
+    const swing = moment.time * fish.pace * (unwell ? 0.5 : 1) + fish.phase;
+    const centre = fish.centre + (0.12 - fish.centre) * ammonia * 0.8;
+    const u = centre + Math.sin(swing) * fish.reach;
+    const turn = Math.cos(swing) * 12;
+    const facing = turn > 1 ? 1 : turn < -1 ? -1 : turn;
+    const top = this.water.level + 18 * scale + 14;
+    const lane = top + fish.lane * Math.max(10, this.floor - top - 26 * scale - 12);
+    const gasp = this.water.level + 15 * scale + 3 + fish.lane * 16;
+    fish.image.x = this.x + half + Math.max(0, Math.min(1, u)) * width;
+    fish.image.y = lane + (gasp - lane) * this.hunger + Math.sin(swing * 1.7 + fish.phase) * 4 * (1 - this.hunger * 0.7);
+    const side = Math.abs(facing) < 0.25 ? 0.25 * (facing < 0 ? -1 : 1) : facing;
+    const size = (scale / FISH_BAKED) * this.natural;
+    fish.image.setScale(size * side, size);
+    fish.image.rotation = -this.hunger * 0.42 * (side < 0 ? -1 : 1);
+    const beat = moment.moving ? Math.sin(moment.time * (unwell ? 3.2 : 5.6) * (0.8 + fish.pace) + fish.phase * 3) : 0;
+    const frame = Math.round(((beat + 1) / 2) * (BEAT_FRAMES - 1)) + (unwell ? BEAT_FRAMES : 0);
+    if (frame !== fish.frame) {
+      fish.frame = frame;
+      fish.image.setFrame(this.frames[frame]);
+    }
+  }
+}

@@ -1,0 +1,129 @@
+// Solids in the picture: specks adrift in the water, sludge lying on a floor or in a cone, dirt caught in a mat.
+import type { GameObjects } from 'phaser';
+import { INK } from './draw/palette';
+import { speck } from './draw/parts';
+import { scatter } from './draw/curves';
+import type { Kit } from './kit';
+import type { Live, Moment } from './moment';
+import { SPECKS } from './sheets';
+import type { Slate } from './studio';
+import type { Surfaced } from './gas';
+
+const MOST = 60;
+/** One speck stands for so many mg/L in each 10 000 square units. */
+const PER_SPECK_mg_L = 0.5;
+
+export interface Adrift { id: string; x: number; w: number; floor: number; drift: number; sink: number }
+
+/** Specks in the water, as many as its solids; they drift with the flow and sink where the water is slow. */
+export class Specks implements Live {
+  private readonly images: GameObjects.Image[] = [];
+  private readonly across: number[] = [];
+  private readonly down: number[] = [];
+  private shown = 0;
+
+  constructor(kit: Kit, private readonly space: Adrift, private readonly water: Surfaced) {
+    const random = scatter(Math.round(space.x) * 7 + 5);
+    for (let i = 0; i < MOST; i += 1) {
+      this.images.push(kit.sheets.bits.image(SPECKS[i % SPECKS.length]).setVisible(false));
+      this.across.push(random());
+      this.down.push(random());
+    }
+  }
+
+  update(moment: Moment): void {
+    const { space } = this;
+    const height = space.floor - this.water.level - 10;
+    const solids = moment.read(space.id, 'solidsCoarse_mg_L', 0) + moment.read(space.id, 'solidsFine_mg_L', 0);
+    const count = height < 8 ? 0 : Math.min(MOST, Math.round((solids / PER_SPECK_mg_L) * ((space.w * height) / 10_000)));
+    for (let i = count; i < this.shown; i += 1) this.images[i].setVisible(false);
+    for (let i = this.shown; i < count; i += 1) this.images[i].setVisible(true);
+    this.shown = count;
+    const flowing = moment.read(space.id, 'flow_m3_d', 0) > 0 ? 1 : 0;
+    for (let i = 0; i < count; i += 1) {
+      const u = (this.across[i] + (moment.gasTime * space.drift * flowing * (0.6 + this.down[i] * 0.8)) / space.w) % 1;
+      const v = (this.down[i] + (moment.gasTime * space.sink * (0.5 + this.across[i])) / Math.max(20, height)) % 1;
+      this.images[i].x = space.x + 5 + u * (space.w - 10);
+      this.images[i].y = this.water.level + 7 + v * height + Math.sin(moment.gasTime * 0.8 + i) * 2;
+    }
+  }
+}
+
+export interface Bed { id: string; x: number; w: number; floor: number; height: number; outline: (top: number) => string; topOf: (fill: number) => number; variable: 'sludgeFill' }
+
+/** Sludge lying in a tank, as deep as the model says; stippled as nothing else is. */
+export class Sludge implements Live {
+  /** y of its surface */
+  top: number;
+  private readonly slate: Slate;
+  private drawn = NaN;
+
+  constructor(kit: Kit, private readonly bed: Bed) {
+    this.top = bed.floor;
+    this.slate = kit.studio.slate({ x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 });
+  }
+
+  update(moment: Moment): void {
+    const fill = Math.max(0, Math.min(1, moment.read(this.bed.id, this.bed.variable, 0)));
+    const goal = fill <= 0.002 ? this.bed.floor : this.bed.topOf(fill);
+    this.top += (goal - this.top) * moment.ease;
+    const step = Math.round(this.top);
+    if (step === this.drawn) return;
+    this.drawn = step;
+    const { bed } = this;
+    this.slate.image.setVisible(step < bed.floor - 1);
+    this.slate.redraw((pen) => {
+      if (step >= bed.floor - 1) return;
+      const d = bed.outline(step);
+      const random = scatter(19);
+      pen.path(d, { fill: INK.sludge });
+      pen.within(d, () => {
+        for (let i = 0; i < (bed.w * bed.height) / 34; i += 1) {
+          pen.circle(bed.x + random() * bed.w, bed.floor - random() * bed.height, 0.8 + random() * 1.5, { fill: random() > 0.45 ? INK.sludgeLight : INK.sludgeDark });
+        }
+      });
+      pen.path(d, { ink: INK.sludgeDark, width: 1.6 });
+    });
+  }
+}
+
+/** Sludge on a flat floor, with a wavy top. */
+export function flatBed(id: string, x: number, w: number, floor: number, height: number): Bed {
+  return {
+    id, x, w, floor, height, variable: 'sludgeFill',
+    topOf: (fill) => floor - 2 - fill * (height - 6),
+    outline: (top) => `M${x} ${top}Q${x + w * 0.25} ${top - 6} ${x + w * 0.5} ${top + 1}T${x + w} ${top - 1}V${floor}H${x}Z`,
+  };
+}
+
+const STEPS = 24;
+
+/** Dirt caught in a mat: it fills from the top as pores block. */
+export class MatDirt implements Live {
+  private readonly slate: Slate;
+  private drawn = -1;
+
+  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number) {
+    this.slate = kit.studio.slate({ x, y: y - 5, w, h: h + 6 });
+  }
+
+  update(moment: Moment): void {
+    const clog = Math.max(0, Math.min(1, moment.read(this.id, 'clog', 0)));
+    const step = Math.round(clog * STEPS);
+    if (step === this.drawn) return;
+    this.drawn = step;
+    const share = step / STEPS;
+    this.slate.redraw((pen) => {
+      const random = scatter(6 * 41);
+      const depth = this.h * (0.3 + 0.7 * share);
+      for (let i = 0; i < 150; i += 1) {
+        const px = this.x + 4 + random() * (this.w - 8);
+        const py = this.y + random() * random() * depth;
+        const size = 1.2 + random() * 1.9;
+        const turn = random() * 3;
+        if (i < share * 150) speck(pen, px, py, size, turn);
+      }
+      if (share > 0.5) pen.rect(this.x, this.y - 3, this.w, 4 + 5 * (share - 0.5), { fill: INK.sludge, alpha: 0.85 }, 2);
+    });
+  }
+}

@@ -1,0 +1,199 @@
+// Water in tanks: a body in the colour of the lens, light falling through it, a surface line and a level sign.
+import type { GameObjects } from 'phaser';
+import { INK, rgb, WATER_BANDS, PALE_BAND } from './draw/palette';
+import { levelSign } from './draw/parts';
+import type { Pen } from './draw/pen';
+import { scatter } from './draw/curves';
+import type { Kit } from './kit';
+import type { Live, Moment } from './moment';
+
+/** Colour that slides towards a band of the scale. */
+export class BandColour {
+  private r: number;
+  private g: number;
+  private b: number;
+
+  constructor(band = PALE_BAND) {
+    const colour = WATER_BANDS[band];
+    this.r = colour >> 16;
+    this.g = (colour >> 8) & 255;
+    this.b = colour & 255;
+  }
+
+  /** Moves on towards a band and gives the colour, 0xRRGGBB. */
+  towards(band: number, ease: number): number {
+    const goal = WATER_BANDS[band];
+    this.r += ((goal >> 16) - this.r) * ease;
+    this.g += (((goal >> 8) & 255) - this.g) * ease;
+    this.b += ((goal & 255) - this.b) * ease;
+    return (Math.round(this.r) << 16) | (Math.round(this.g) << 8) | Math.round(this.b);
+  }
+}
+
+export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean }
+
+/** Light in water: pale at the surface, dark at the floor, a shaft of sun for every 110 units, short bright strokes near the top. */
+export function light(pen: Pen, x: number, y: number, w: number, h: number, seed: number): void {
+  const random = scatter(seed);
+  const c = pen.context;
+  const shade = c.createLinearGradient(0, y, 0, y + h);
+  shade.addColorStop(0, 'rgba(255,255,255,.55)');
+  shade.addColorStop(0.4, 'rgba(255,255,255,.1)');
+  shade.addColorStop(0.58, 'rgba(255,255,255,0)');
+  shade.addColorStop(0.58, 'rgba(11,28,48,0)');
+  shade.addColorStop(1, 'rgba(11,28,48,.14)');
+  c.fillStyle = shade;
+  c.fillRect(x, y, w, h);
+  pen.within(`M${x} ${y}h${w}v${h}h${-w}Z`, () => {
+    const shafts = Math.max(1, Math.round(w / 110));
+    for (let i = 0; i < shafts; i += 1) {
+      const sx = x + ((i + 0.25 + random() * 0.3) * w) / shafts;
+      const sw = 14 + random() * 18;
+      pen.path(`M${sx} ${y}l${sw} 0l${h * 0.34} ${h}l${-sw * 1.5} 0Z`, { fill: '#fff', alpha: 0.15 });
+    }
+    for (let i = 0; i < Math.max(3, w / 42); i += 1) {
+      const cx = x + random() * w;
+      const cy = y + 9 + random() * Math.min(h * 0.5, 70);
+      const length = 14 + random() * 30;
+      pen.path(`M${cx} ${cy}q${length / 4} ${-3 - random() * 3} ${length / 2} 0t${length / 2} 0`, { ink: '#fff', width: 1 + random() * 1.2, alpha: 0.25 + random() * 0.35 });
+    }
+  });
+}
+
+/** Surface of a water: an ink line over a white one, and the level sign. */
+class Surface {
+  private readonly white: GameObjects.Image;
+  private readonly ink: GameObjects.Image;
+  private readonly sign: GameObjects.Image | null;
+
+  constructor(kit: Kit, pool: Pool) {
+    const add = (colour: string, thick: number): GameObjects.Image => kit.studio.scene.add.image(pool.x, pool.level, kit.white).setOrigin(0, 0).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
+    this.white = add('#ffffff', 3);
+    this.ink = add(INK.ink, 1.6);
+    this.sign = null;
+    if (pool.sign !== undefined) {
+      const x = pool.x + pool.sign;
+      this.sign = kit.studio.show(kit.studio.bake({ x: x - 10, y: pool.level - 15, w: 20, h: 26 }, (pen) => levelSign(pen, x, pool.level - 1)));
+    }
+    this.move(pool.level, pool.level);
+  }
+
+  private readonly signTop = { y: 0, level: NaN };
+
+  move(level: number, rest: number): void {
+    this.white.y = level + 0.6;
+    this.ink.y = level - 0.8;
+    if (this.sign === null) return;
+    if (Number.isNaN(this.signTop.level)) {
+      this.signTop.level = rest;
+      this.signTop.y = this.sign.y;
+    }
+    this.sign.y = this.signTop.y + level - this.signTop.level;
+  }
+}
+
+/** Water between straight walls. Plug flow shows up to three colours, from the inlet on the left to the outlet on the right. */
+export class StraightWater implements Live {
+  /** where the surface is drawn now */
+  level: number;
+  /** added to the level by what stands in the water's way, world units upwards */
+  backedUp = 0;
+  private readonly bodies: GameObjects.Image[] = [];
+  private readonly dry: GameObjects.Image | null;
+  private readonly light: GameObjects.Image;
+  private readonly colours: BandColour[] = [];
+  private readonly tints: number[] = [];
+  private readonly surface: Surface;
+  private readonly unitsPerM: number;
+
+  constructor(kit: Kit, private readonly pool: Pool, private readonly points: 1 | 3 = 1) {
+    this.level = pool.level;
+    this.unitsPerM = kit.unitsPerM;
+    const pieces = points === 1 ? 1 : 2;
+    this.dry = pool.rim === undefined ? null : kit.studio.scene.add.image(pool.x, pool.rim, kit.white).setOrigin(0, 0).setTint(rgb(INK.back));
+    for (let i = 0; i < pieces; i += 1) this.bodies.push(kit.studio.scene.add.image(pool.x + (pool.w * i) / pieces, pool.level, kit.white).setOrigin(0, 0));
+    for (let i = 0; i < points; i += 1) {
+      this.colours.push(new BandColour());
+      this.tints.push(-1);
+    }
+    this.light = kit.studio.show(kit.studio.bake({ x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level }, (pen) => light(pen, pool.x, pool.level, pool.w, pool.floor - pool.level, pool.seed)));
+    this.light.setDisplaySize(pool.w, pool.floor - pool.level);
+    this.surface = new Surface(kit, pool);
+    this.place();
+    this.paint(1, null);
+  }
+
+  update(moment: Moment): void {
+    const told = moment.read(this.pool.id, 'level_m', NaN);
+    const goal = (Number.isFinite(told) && !this.pool.still ? Math.min(this.pool.floor - 3, -told * this.unitsPerM) : this.pool.level) - this.backedUp;
+    const move = (goal - this.level) * moment.ease;
+    if (Math.abs(move) > 0.01) {
+      this.level += move;
+      this.place();
+    }
+    this.paint(moment.ease, moment);
+  }
+
+  private place(): void {
+    const { pool } = this;
+    const depth = Math.max(1, pool.floor - this.level);
+    for (const body of this.bodies) {
+      body.y = this.level;
+      body.setDisplaySize(pool.w / this.bodies.length, depth);
+    }
+    if (this.dry !== null && pool.rim !== undefined) this.dry.setDisplaySize(pool.w, Math.max(1, this.level - pool.rim));
+    this.light.y = this.level;
+    this.light.setDisplaySize(pool.w, depth);
+    this.surface.move(this.level, pool.level);
+  }
+
+  private paint(ease: number, moment: Moment | null): void {
+    let changed = false;
+    for (let i = 0; i < this.points; i += 1) {
+      const tint = this.colours[i].towards(moment === null ? PALE_BAND : moment.band(this.pool.id, i), ease);
+      if (tint !== this.tints[i]) {
+        this.tints[i] = tint;
+        changed = true;
+      }
+    }
+    if (!changed) return;
+    if (this.points === 1) this.bodies[0].setTint(this.tints[0]);
+    else for (let i = 0; i < 2; i += 1) this.bodies[i].setTint(this.tints[i], this.tints[i + 1], this.tints[i], this.tints[i + 1]);
+  }
+}
+
+/** Water in a vessel whose walls are not straight, such as a cone: its shape is baked, and cropped where the level has sunk. */
+export class ShapedWater implements Live {
+  level: number;
+  private readonly body: GameObjects.Image;
+  private readonly colour = new BandColour();
+  private readonly surface: Surface;
+  private tint = -1;
+  private readonly unitsPerM: number;
+
+  constructor(kit: Kit, private readonly pool: Pool, path: string) {
+    this.level = pool.level;
+    this.unitsPerM = kit.unitsPerM;
+    const space = { x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level };
+    this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' })));
+    kit.studio.show(kit.studio.bake(space, (pen) => pen.within(path, () => light(pen, space.x, space.y, space.w, space.h, pool.seed))));
+    this.surface = new Surface(kit, pool);
+  }
+
+  update(moment: Moment): void {
+    const told = moment.read(this.pool.id, 'level_m', NaN);
+    const goal = Number.isFinite(told) ? Math.max(this.pool.level, -told * this.unitsPerM) : this.pool.level;
+    const move = (goal - this.level) * moment.ease;
+    if (Math.abs(move) > 0.01) {
+      this.level += move;
+      const cut = (this.level - this.pool.level) / this.body.scaleY;
+      this.body.setCrop(0, cut, this.body.width, this.body.height - cut);
+      this.surface.move(this.level, this.pool.level);
+    }
+    const tint = this.colour.towards(moment.band(this.pool.id, 0), moment.ease);
+    if (tint !== this.tint) {
+      this.tint = tint;
+      this.body.setTint(tint);
+    }
+  }
+}
