@@ -47,6 +47,9 @@ export interface Cell {
   work: WorkLists;
 }
 
+/** The sinks of one component that is solved by itself. */
+export interface Alone { row: number; processes: Int32Array }
+
 /** The active processes of a cell by how they are applied; made by network/workLists.ts. */
 export interface WorkLists {
   all: Int32Array;
@@ -54,14 +57,14 @@ export interface WorkLists {
   generic: Int32Array;
   /** those with derivatives to the dense block */
   slotted: Int32Array;
-  /** solved alone before and after the dense block (methane; nitrogen gas); solids have code of their own */
-  before: Int32Array;
-  after: Int32Array;
+  /** solved alone before the dense block, component by component (pore organics, pore sulfide, methane), and after it (nitrogen gas); solids have code of their own */
+  before: readonly Alone[];
+  after: readonly Alone[];
   /** families with the same products: number of the family and its members that are active */
   families: readonly { products: Int32Array; coefficients: Float64Array; members: Int32Array; reactants: Int32Array }[];
 }
 
-export const NO_WORK: WorkLists = { all: new Int32Array(0), generic: new Int32Array(0), slotted: new Int32Array(0), before: new Int32Array(0), after: new Int32Array(0), families: [] };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), generic: new Int32Array(0), slotted: new Int32Array(0), before: [], after: [], families: [] };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

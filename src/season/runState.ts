@@ -19,6 +19,8 @@ export interface FeedState { tank: string; g_d: number; meals_h: number[] }
 export interface RunState {
   day: number;
   y: Float64Array; h: Float64Array;
+  /** conditional constants, whose ionic strength is found from the ones before */
+  constants: Float64Array;
   /** first accepted step of each segment, by the hour it began */
   firstSteps: Float64Array;
   T_C: number;

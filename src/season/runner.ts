@@ -44,6 +44,7 @@ export class Runner {
     this.levels = Float64Array.from(runtime.assembly.cells, (cell) => level.get(cell.stage) ?? 0);
     runtime.data.h.set(state.h);
     runtime.data.h1.set(state.h);
+    runtime.data.constants.set(state.constants);
   }
 
   /** Rows of the state as it stands, for the moment before the first day. */
@@ -261,6 +262,7 @@ export class Runner {
     for (let i = 0; i < STATES; i++) state.clipped[i] += data.clipped[i];
     for (const amount of data.held) state.held += amount;
     state.h.set(data.h);
+    state.constants.set(data.constants);
     this.warn(day, events);
   }
 

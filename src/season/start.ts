@@ -36,7 +36,7 @@ export function startState(runtime: Runtime): RunState {
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
   const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
   return {
-    day: 0, y, h: new Float64Array(cells.length).fill(1e-4), firstSteps: new Float64Array(96), T_C: runtime.startT_C,
+    day: 0, y, h: new Float64Array(cells.length).fill(1e-4), constants: new Float64Array(data.constants.length), firstSteps: new Float64Array(96), T_C: runtime.startT_C,
     air, pumpOn: true, powerOn: true, flow_m3_d: plan.rig ? plan.rig.flow_m3_d : (pump?.flow_m3_h ?? 1) * 24,
     feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0 },
     fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),

@@ -1,7 +1,8 @@
 // Solves (d I − W) u = rhs cell by cell down the loop. W keeps whole process columns times chosen derivatives, so every
-// conserved sum stays conserved. Order in a cell: methane alone, the dense block of eight, solids alone by size, then the rest.
+// conserved sum stays conserved. Order in a cell: pore water and methane alone, the dense block of eight, solids alone by size, then the rest.
 // Links that run back (the return) are closed by a conservative correction of the cell they enter.
-import { CH4, FAST, FLOWING, N2, O2, STATES } from '../components';
+import type { Alone } from '../cell';
+import { FAST, FLOWING, O2, STATES } from '../components';
 import { backSubstitute, factorise } from '../../numerics/dense';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import type { LoopData } from './loopData';
@@ -28,8 +29,8 @@ export function gather(data: LoopData): void {
     const o = c * STATES;
     const go = c * PROCESSES * SLOTS;
     const wo = c * BLOCK;
-    for (let a = 0; a < before.length; a++) own[o + CH4] += g[go + before[a] * SLOTS];
-    for (let a = 0; a < after.length; a++) own[o + N2] += g[go + after[a] * SLOTS];
+    for (let a = 0; a < before.length; a++) sumAlone(before[a], g, go, own, o);
+    for (let a = 0; a < after.length; a++) sumAlone(after[a], g, go, own, o);
     moveDiagonal(cells[c], 1 / cells[c].volume, own, o);
     for (let a = 0; a < slotted.length; a++) {
       const p = slotted[a];
@@ -42,6 +43,11 @@ export function gather(data: LoopData): void {
       }
     }
   }
+}
+
+function sumAlone(alone: Alone, g: Float64Array, go: number, own: Float64Array, o: number): void {
+  const { processes } = alone;
+  for (let a = 0; a < processes.length; a++) own[o + alone.row] += g[go + processes[a] * SLOTS];
 }
 
 /** Factorises for one d. @returns false where a block is singular. */
@@ -60,7 +66,8 @@ export function factorBlocks(data: LoopData, d: number): boolean {
 }
 
 /** Processes of one component solved alone: what their sink moves goes to the rows after it. */
-function solveAlone(data: LoopData, c: number, list: Int32Array, row: number, rhs: Float64Array, delta: Float64Array): void {
+function solveAlone(data: LoopData, c: number, alone: Alone, rhs: Float64Array, delta: Float64Array): void {
+  const { row, processes: list } = alone;
   const { start, rows, coefficients } = data.matrix;
   const o = c * STATES;
   const u = rhs[o + row] * data.inverse[o + row];
@@ -89,8 +96,8 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
       for (let i = 0; i < FLOWING; i++) rhs[o + i] += rate * u[from + i];
       if (link.shear > 0) breakCoarse(link, rate, u, from, rhs, o);
     }
-    // Methane alone, since its oxidation takes oxygen from the dense block.
-    solveAlone(data, c, before, CH4, rhs, delta);
+    // Alone, since their sinks take oxygen, nitrate and the like from the dense block.
+    for (let a = 0; a < before.length; a++) solveAlone(data, c, before[a], rhs, delta);
     // The dense block.
     for (let i = 0; i < FAST; i++) u[o + i] = rhs[o + i];
     let held = 0;
@@ -108,10 +115,10 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
       for (let e = dense[p]; e < start[p + 1]; e++) rhs[o + rows[e]] += coefficients[e] * moved;
       if (data.holdO2 >= 0) for (let e = start[p]; e < dense[p]; e++) if (rows[e] === O2) held -= coefficients[e] * moved;
     }
-    if (data.holdO2 >= 0) hold[c] += held;
+    if (data.holdO2 >= 0) hold[c] = held;
     // Solids, coarse first, each alone: what fish and films gave them is in their right-hand sides by now.
     solveMoves(cells[c], data.moves, 1 / cells[c].volume, rhs, inverse, o, delta, ro);
-    solveAlone(data, c, after, N2, rhs, delta);
+    for (let a = 0; a < after.length; a++) solveAlone(data, c, after[a], rhs, delta);
     for (let i = FAST; i < STATES; i++) u[o + i] = rhs[o + i] * inverse[o + i];
   }
   // Links that run back: what their derivative takes from one cell it gives to the other.

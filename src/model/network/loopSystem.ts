@@ -5,6 +5,7 @@ import type { StiffSystem } from '../../numerics/rosenbrock';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
+import { undoOverdraft } from './overdraft';
 import { loopSlope, makeWorkspace } from './slope';
 
 export class LoopSystem implements StiffSystem {
@@ -29,19 +30,20 @@ export class LoopSystem implements StiffSystem {
 
   solve(rhs: Float64Array, u: Float64Array, stage: 0 | 1): void {
     const { data } = this;
-    if (stage === 0) solveLoop(data, this.d, rhs, u, data.d0, data.holdRate0);
-    else solveLoop(data, this.d, rhs, u, data.d1, data.holdRate1);
+    if (stage === 0) solveLoop(data, this.d, rhs, u, data.d0, data.holdDelta0);
+    else solveLoop(data, this.d, rhs, u, data.d1, data.holdDelta1);
     if (data.links.length > 0) this.outletCorrection(u, stage);
   }
 
   /** W's part of what leaves through an outlet to outside, for the books. */
   private outletCorrection(u: Float64Array, stage: 0 | 1): void {
     const { data } = this;
-    const rates = stage === 0 ? data.outRate0 : data.outRate1;
+    const out = stage === 0 ? data.outDelta0 : data.outDelta1;
+    out.fill(0);
     for (const link of data.links) {
       if (link.to >= 0 || link.from < 0) continue;
       const rate = link.flow / data.cells[link.from].volume;
-      for (let i = 0; i < FLOWING; i++) rates[i] += rate * u[link.from * STATES + i];
+      for (let i = 0; i < FLOWING; i++) out[i] += rate * u[link.from * STATES + i];
     }
   }
 
@@ -61,6 +63,9 @@ export class LoopSystem implements StiffSystem {
       if (y[i] >= 0) continue;
       const component = i % STATES;
       if (component === ALK) continue; // a strong acid's alkalinity is below zero
+      const cell = (i - component) / STATES;
+      undoOverdraft(this.data.matrix, y, i - component, component, extents, cell);
+      if (y[i] >= 0) continue;
       clipped[component] -= y[i];
       y[i] = 0;
     }
@@ -72,8 +77,8 @@ export class LoopSystem implements StiffSystem {
     for (const link of data.links) {
       if (link.from < 0) for (let i = 0; i < FLOWING; i++) data.received[i] += h * link.flow * data.inflow[i];
     }
-    for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i]);
-    if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c]);
+    for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta0[i] + data.outDelta1[i]);
+    if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta0[c] + data.holdDelta1[c]);
   }
 
   /** Weighted root mean square of the error; above 16 cells that of the worst cell. */

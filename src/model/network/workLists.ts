@@ -1,6 +1,6 @@
 // Sorts a cell's active processes by how the inner loop applies them. Families share all products and differ in one reactant.
-import type { WorkLists } from '../cell';
-import { CF, CH4, N2, UI } from '../components';
+import type { Alone, WorkLists } from '../cell';
+import { CF, CH4, N2, PO, PS, UI } from '../components';
 import { ID } from '../processes/catalogue';
 import type { Matrix } from './matrix';
 
@@ -21,13 +21,13 @@ function signature(matrix: Matrix, p: number): { reactant: number; text: string 
 
 /** @param active ids of the processes that can run in the cell */
 export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
-  const generic: number[] = [], slotted: number[] = [], before: number[] = [], after: number[] = [];
+  const generic: number[] = [], slotted: number[] = [];
+  // Pore organics feed pore sulfide and methane, so they come first.
+  const lone = (row: number): Alone => ({ row, processes: active.filter((p) => matrix.alone[p] === row) });
   const groups = new Map<string, { first: number; members: number[]; reactants: number[] }>();
   for (const p of active) {
     if (matrix.slots[p] > 0) slotted.push(p);
-    if (matrix.alone[p] === CH4) before.push(p);
-    else if (matrix.alone[p] === N2) after.push(p);
-    else if (matrix.alone[p] >= CF && matrix.alone[p] <= UI && !isMove(p)) throw new Error(`process ${p} is solved alone but has no code for it`);
+    if (matrix.alone[p] >= CF && matrix.alone[p] <= UI && !isMove(p)) throw new Error(`process ${p} is solved alone but has no code for it`);
     if (isMove(p)) continue;
     const sign = signature(matrix, p);
     if (!sign) {
@@ -48,5 +48,5 @@ export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
     }
     return { products: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), members: Int32Array.from(members), reactants: Int32Array.from(reactants) };
   });
-  return { all: active, generic: Int32Array.from(generic), slotted: Int32Array.from(slotted), before: Int32Array.from(before), after: Int32Array.from(after), families };
+  return { all: active, generic: Int32Array.from(generic), slotted: Int32Array.from(slotted), before: [lone(PO), lone(PS), lone(CH4)].filter((one) => one.processes.length > 0), after: [lone(N2)], families };
 }

@@ -7,17 +7,17 @@ import type { Kinetics } from './kineticsAt';
 import type { Workspace } from './workspace';
 
 export const sludgeDefinitions: readonly Definition[] = [
-  { id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC], fast: [O2] },
-  { id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK], fast: [NO3] },
-  { id: 'sludgeSulfate', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [SO4, PS, IC, ALK] },
-  { id: 'sludgeMethane', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [CH4, IC] },
-  { id: 'sludgeMethaneGas', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [AIR_CH4, IC] },
-  { id: 'sludgeLeak', unit: 'g COD', fixed: () => [[PO, -1], [SS, 1]], unknowns: [] },
-  { id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [] },
-  { id: 'poreSulfideByOxygen', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, O2, ALK] },
-  { id: 'poreSulfideByNitrate', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, NO3, N2, ALK] },
-  { id: 'poreSulfideGas', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [] },
-  { id: 'poreSulfideGasOut', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [AIR_H2S] },
+  { id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC], alone: PO },
+  { id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK], alone: PO },
+  { id: 'sludgeSulfate', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [SO4, PS, IC, ALK], alone: PO },
+  { id: 'sludgeMethane', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [CH4, IC], alone: PO },
+  { id: 'sludgeMethaneGas', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [AIR_CH4, IC], alone: PO },
+  { id: 'sludgeLeak', unit: 'g COD', fixed: () => [[PO, -1], [SS, 1]], unknowns: [], alone: PO },
+  { id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS },
+  { id: 'poreSulfideByOxygen', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, O2, ALK], alone: PS },
+  { id: 'poreSulfideByNitrate', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, NO3, N2, ALK], alone: PS },
+  { id: 'poreSulfideGas', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS },
+  { id: 'poreSulfideGasOut', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [AIR_H2S], alone: PS },
 ];
 
 /** g COD of methane per L of gas at 25 °C, with about a third of the gas not methane: 64/24.5 × 0.67. */
@@ -65,20 +65,37 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
 
   // Pore sulfide on its way up: past zN of oxidised sludge, a share 1/(1 + zN/reaction) gets through.
   const pore = y[o + PS] > 0 ? y[o + PS] / volume : 0;
-  const upward = k.diffusion * cell.bedArea / (inN + 0.25 * thickness + 0.001) * pore;
+  const rise = k.diffusion * cell.bedArea / (inN + 0.25 * thickness + 0.001); // m³/d of pore water's worth
+  const upward = rise * pore;
   const oxidised = k.reaction + inN;
   r[ro + ID.poreSulfideDiffusion] = upward * k.reaction / oxidised;
   r[ro + ID.poreSulfideByOxygen] = upward * inO / oxidised * o2Keeps;
   r[ro + ID.poreSulfideByNitrate] = upward * (inN - inO) / oxidised * no3Keeps;
   const gas = deep * k.methaneGas / METHANE_COD_PER_L * 0.001; // m³/d
-  const carried = gas * 0.4 * pore * 0.5; // Henry 0.4 (Cg/Cw), half of pore sulfide un-ionised
   const entrained = gas * k.entrain;
   r[ro + ID.sludgeLeak] = (exchange + entrained) * c;
-  r[ro + ID.poreSulfideGas] = carried * k.bubbleSulfide + entrained * pore;
-  r[ro + ID.poreSulfideGasOut] = carried * (1 - k.bubbleSulfide);
+  const carried = gas * 0.4 * 0.5; // m³/d of pore water stripped: Henry 0.4 (Cg/Cw), half of pore sulfide un-ionised
+  const risen = carried * k.bubbleSulfide + entrained;
+  r[ro + ID.poreSulfideGas] = risen * pore;
+  r[ro + ID.poreSulfideGasOut] = carried * (1 - k.bubbleSulfide) * pore;
 
-  // Kept derivatives: the aerobic and anoxic fluxes to their own acceptor.
-  const dO = o2 > 1e-9 ? aerobic * l2 / (zo2 + l2) * 0.5 * (1 / o2 + 0.1 / (o2 * (o2 + 0.1))) * v : 0;
-  g[go + ID.sludgeAerobic * SLOTS] = dO;
-  g[go + ID.sludgeAnoxic * SLOTS] = no3 > 1e-9 ? total * k.anoxic * perThickness * inN * l2 / (zn2 + l2) * 0.5 * ((zn2 - zo2) / (zn2 + 1e-30)) * (1 / no3 + 0.3 / (no3 * (no3 + 0.3))) * v : 0;
+  // Kept derivatives to the pore organics: every depth falls with the root of the demand.
+  const perDemand = c > 0 ? k.half / ((k.half + c) * c * volume) : k.half / ((k.half + 1e-9) * 1e-9 * volume); // d ln(demand)/d(PO)
+  const stepO = -0.5 * inO * l2 / (zo2 + l2);
+  const stepN = -0.5 * inN * l2 / (zn2 + l2);
+  const stepS = -0.5 * inS * l2 / (zS * zS + l2);
+  const scale = total * perThickness * perDemand;
+  const deeper = k.methane * scale * (thickness - inN - stepN);
+  g[go + ID.sludgeAerobic * SLOTS] = scale * (inO + stepO);
+  g[go + ID.sludgeAnoxic * SLOTS] = k.anoxic * scale * (inN - inO + stepN - stepO);
+  g[go + ID.sludgeSulfate * SLOTS] = k.sulfate * scale * (inS - inN + stepS - stepN);
+  g[go + ID.sludgeMethane * SLOTS] = deeper * (1 - k.methaneGas);
+  g[go + ID.sludgeMethaneGas * SLOTS] = deeper * k.methaneGas;
+  g[go + ID.sludgeLeak * SLOTS] = (exchange + entrained) / volume + deeper * k.methaneGas / METHANE_COD_PER_L * 0.001 * k.entrain * c;
+  const perVolume = 1 / volume;
+  g[go + ID.poreSulfideDiffusion * SLOTS] = rise * k.reaction / oxidised * perVolume;
+  g[go + ID.poreSulfideByOxygen * SLOTS] = rise * inO / oxidised * o2Keeps * perVolume;
+  g[go + ID.poreSulfideByNitrate * SLOTS] = rise * (inN - inO) / oxidised * no3Keeps * perVolume;
+  g[go + ID.poreSulfideGas * SLOTS] = risen * perVolume;
+  g[go + ID.poreSulfideGasOut * SLOTS] = carried * (1 - k.bubbleSulfide) * perVolume;
 }

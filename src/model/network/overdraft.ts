@@ -1,0 +1,43 @@
+// A step may overdraw a component by a hair. Before anything is clipped, the process that drew on it is undone by as much:
+// its whole column backwards, so that nothing is lost and the books stay true.
+import { ALK, CF, CH4, NO2, NO3, PO, PS, S2, SOLIDS, SS, TAN } from '../components';
+import { ID, PROCESSES } from '../processes/catalogue';
+import type { Matrix } from './matrix';
+
+/** component → processes to undo, in turn */
+const DRAWERS = new Map<number, readonly number[]>([
+  [SS, [ID.heterotrophsAerobic, ID.heterotrophsAnoxic]],
+  [S2, [ID.sulfideOxidation, ID.hydrogenSulfideTransfer]],
+  [TAN, [ID.nitritation]],
+  [NO2, [ID.nitriteOxidation]],
+  [NO3, [ID.heterotrophsAnoxic, ID.sludgeAnoxic]],
+  [CH4, [ID.methaneTransfer, ID.methaneOxidation]],
+  [PO, [ID.sludgeLeak, ID.sludgeAerobic]],
+  [PS, [ID.poreSulfideDiffusion]],
+  ...SOLIDS.flat().map((component): [number, number[]] => [component, [ID.settleCoarseFast + component - CF, ID.catchCoarseFast + component - CF]]),
+]);
+
+/**
+ * Brings y[o + component] back towards zero by undoing processes of cell `c` that drew on it.
+ * @param extents this day's extents, mended along
+ */
+export function undoOverdraft(matrix: Matrix, y: Float64Array, o: number, component: number, extents: Float64Array, c: number): void {
+  const drawers = DRAWERS.get(component);
+  if (!drawers) return;
+  for (const p of drawers) {
+    const missing = -y[o + component];
+    if (!(missing > 0)) return;
+    const { start, rows, coefficients } = matrix;
+    let own = 0;
+    let possible = true;
+    for (let e = start[p]; e < start[p + 1]; e++) if (rows[e] === component) own = coefficients[e];
+    if (!(own < 0)) continue;
+    const amount = -missing / own;
+    // What the process made must still be there; alkalinity may stand below zero.
+    for (let e = start[p]; e < start[p + 1]; e++) if (coefficients[e] > 0 && rows[e] !== component && rows[e] !== ALK && y[o + rows[e]] < coefficients[e] * amount) possible = false;
+    if (!possible) continue;
+    for (let e = start[p]; e < start[p + 1]; e++) y[o + rows[e]] -= coefficients[e] * amount;
+    extents[c * PROCESSES + p] -= amount;
+    if (y[o + component] < 0) y[o + component] = 0; // rounding of the division, below 1e-16 of the amount
+  }
+}
