@@ -1,0 +1,87 @@
+// The derivatives that the solver keeps, against differences of the rates themselves, in loops of every kind of stage.
+import { describe, expect, it } from 'vitest';
+import { ALK, BH, IC, NAMES, O2, STATES } from '../../src/model/components';
+import { cellRates, enterCell, makeWorkspace } from '../../src/model/network/slope';
+import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
+import type { ProcessName } from '../../src/model/processes/catalogue';
+import { DEFINITIONS } from '../../src/model/processes/definitions';
+import { livedLoop, randomState } from './tinyLoop';
+
+/**
+ * Derivatives that leave out a second way in which the rate answers: the pH that moves with the component (nitrification, H2S, NH3),
+ * the oxygen that heterotrophs leave the film (nitrifiers, denitrification). They are exact where that way is shut; where it
+ * is open they keep their sign and are at most three times too large. The method's order does not hang on them.
+ */
+const NEAR: ReadonlySet<ProcessName> = new Set(['nitritation', 'nitriteOxidation', 'heterotrophsAnoxic', 'hydrogenSulfideTransfer', 'ammoniaTransfer']);
+const FACTOR = 3;
+/** processes whose code is network/solidsMoves.ts */
+const WRITTEN_OUT = /^(settle|catch|shear)/;
+
+describe('kept derivatives', () => {
+  const season = livedLoop();
+  const { data, assembly } = season.runtime;
+  const w = makeWorkspace(data);
+  /** Rates of one cell at a state, iterated so that the pH has settled. */
+  function ratesAt(cell: number, y: Float64Array): Float64Array {
+    for (let i = 0; i < 4; i++) enterCell(w, data, cell, y, 0);
+    w.light = 1.3;
+    cellRates(w, data);
+    return data.r0.slice(cell * PROCESSES, (cell + 1) * PROCESSES);
+  }
+
+  const kept = DEFINITIONS.filter(({ id, fast, alone }) => !WRITTEN_OUT.test(id) && ((fast?.length ?? 0) > 0 || alone !== undefined));
+
+  /** Compares every kept derivative of a process in every cell where it runs, over random states. */
+  function compare(id: ProcessName, prepare: (y: Float64Array, offset: number) => void, check: (given: number, difference: number, noise: number, where: string) => void): void {
+    const p = ID[id];
+    const { fast, alone } = DEFINITIONS[p];
+    const rows = fast ?? (alone === undefined ? [] : [alone]);
+    let compared = 0;
+    for (const seed of ['a', 'b', 'c', 'd', 'e']) for (const cell of assembly.cells) {
+      if (!Array.from(cell.active).includes(p)) continue;
+      const y = randomState(season, seed);
+      prepare(y, cell.index * STATES);
+      ratesAt(cell.index, y);
+      const given = data.g.slice((cell.index * PROCESSES + p) * SLOTS, (cell.index * PROCESSES + p) * SLOTS + SLOTS);
+      rows.forEach((row, k) => {
+        const at = cell.index * STATES + row;
+        const step = 1e-4 * y[at];
+        const [more, less] = [y.slice(), y.slice()];
+        more[at] += step;
+        less[at] -= step;
+        const [high, low] = [ratesAt(cell.index, more)[p], ratesAt(cell.index, less)[p]];
+        check(given[k], (high - low) / (2 * step), ((Math.abs(high) + Math.abs(low)) * 1e-7) / step + 1e-12, `${id} to ${NAMES[row]} in ${cell.kind}`);
+        compared++;
+      });
+    }
+    expect(compared, 'the process ran in no cell').toBeGreaterThan(0);
+  }
+
+  it.each(kept.map(({ id }) => [id]))('of %s agree with differences of its rate', (id) => {
+    const near = NEAR.has(id);
+    data.holdH = near ? 3e-5 : 0;
+    compare(id, (y, o) => {
+      if (near) y[o + BH] *= id === 'heterotrophsAnoxic' ? 1 : 1e-9;
+      if (id === 'heterotrophsAnoxic') y[o + O2] = 0;
+    }, (given, difference, noise, where) => {
+      expect(Math.abs(given - difference), `${where}: ${given} against ${difference}`).toBeLessThan(0.005 * Math.abs(difference) + noise);
+    });
+    data.holdH = 0;
+  });
+
+  it.each([...NEAR].map((id) => [id]))('of %s keep their sign and their size where pH and the film answer too', (id) => {
+    compare(id, () => undefined, (given, difference, noise, where) => {
+      if (Math.abs(difference) < 10 * noise) return;
+      expect(given / difference, `${where}: ${given} against ${difference}`).toBeGreaterThan(0);
+      expect(given / difference, `${where}: ${given} against ${difference}`).toBeLessThan(FACTOR);
+    });
+  });
+
+  it('stripping of carbon dioxide feels the pH it changes itself', () => {
+    expect(DEFINITIONS[ID.carbonDioxideTransfer].fast).toEqual([IC, ALK]);
+  });
+
+  it('every process keeps no more of them than there is room for', () => {
+    for (const name of PROCESS_NAMES) expect(DEFINITIONS[ID[name]].fast?.length ?? 0).toBeLessThanOrEqual(SLOTS);
+  });
+});

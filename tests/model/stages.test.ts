@@ -1,0 +1,33 @@
+// The catalogue of stages: each is a thing one could build, and each caution has its words.
+import { describe, expect, it } from 'vitest';
+import { STAGES, stageType } from '../../src/model/stages/catalogue';
+import { english } from '../../src/words/english';
+
+describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, type) => {
+  it('holds water in cells of positive size, or is a pump', () => {
+    const sizes = type.defaults;
+    if (type.cells === 0) {
+      expect(kind).toBe('returnPump');
+      return;
+    }
+    const cell = type.cell(sizes);
+    for (const part of ['volume', 'surface', 'floor', 'film', 'depth'] as const) expect(cell[part], part).toBeGreaterThan(0);
+    expect(cell.volume * type.cells).toBeCloseTo(type.volume(sizes), 9);
+    const vessel = type.vessel(sizes);
+    expect(vessel.height_m).toBeGreaterThan(vessel.depth_m);
+    expect(vessel.width_m).toBeGreaterThan(0);
+  });
+
+  it('holds twice the water as two units', () => {
+    if (type.cells > 0) expect(type.volume({ ...type.defaults, count: 2 })).toBeCloseTo(2 * type.volume({ ...type.defaults, count: 1 }), 12);
+  });
+
+  it('has words for each of its cautions', () => {
+    expect(type.cautions.length).toBeGreaterThan(0);
+    for (const caution of type.cautions) expect(Object.keys(english), caution).toContain(`caution.${caution}`);
+  });
+});
+
+it('a kind that is not in the catalogue is refused by name', () => {
+  expect(() => stageType('waterfall')).toThrow('waterfall');
+});
