@@ -50,21 +50,27 @@ export interface Cell {
 /** The sinks of one component that is solved by itself. */
 export interface Alone { row: number; processes: Int32Array }
 
-/** The active processes of a cell by how they are applied; made by network/workLists.ts. */
+/** A sum laid flat: target[at[i]] += coefficients[i] × source[from[i]], for all i. */
+export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float64Array }
+
+/** The active processes of a cell by how they are applied; made by network/workLists.ts. Places are relative to the cell's own. */
 export interface WorkLists {
   all: Int32Array;
-  /** applied by their columns one by one */
-  generic: Int32Array;
-  /** those with derivatives to the dense block */
+  /** processes applied by their columns: rates to slope rows */
+  apply: FlatSum;
+  /** processes with derivatives to the dense block; kept derivatives to places of the block; W·u parts to the rows outside it */
   slotted: Int32Array;
+  block: FlatSum;
+  rest: FlatSum;
   /** solved alone before the dense block, component by component (pore organics, pore sulfide, methane), and after it (nitrogen gas); solids have code of their own */
   before: readonly Alone[];
   after: readonly Alone[];
-  /** families with the same products: number of the family and its members that are active */
+  /** families with the same products: the products and the members that are active */
   families: readonly { products: Int32Array; coefficients: Float64Array; members: Int32Array; reactants: Int32Array }[];
 }
 
-export const NO_WORK: WorkLists = { all: new Int32Array(0), generic: new Int32Array(0), slotted: new Int32Array(0), before: [], after: [], families: [] };
+const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), block: NO_SUM, rest: NO_SUM, before: [], after: [], families: [] };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

@@ -5,6 +5,7 @@ import { addIon, ionicStrength } from '../model/equilibrium/ionicStrength';
 import { setGasForcing } from '../model/forcing/gasForcing';
 import { activeProcesses, clogging, setSolidsForcing, sludgeFill } from '../model/forcing/solidsForcing';
 import { discomforts, hazard, survivors, welfare } from '../model/organisms/fish/comfort';
+import { fixDiagonals } from '../model/network/blockSolve';
 import { workLists } from '../model/network/workLists';
 import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/growth';
 import { PROCESSES, ID } from '../model/processes/catalogue';
@@ -143,6 +144,7 @@ export class Runner {
       cell.active = active;
       cell.work = workLists(data.matrix, active);
     }
+    fixDiagonals(data);
   }
 
   private setActivities(c: number): void {

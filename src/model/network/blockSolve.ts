@@ -11,37 +11,32 @@ import { moveDiagonal, solveMoves } from './solidsMoves';
 
 const BLOCK = FAST * FAST;
 
-/** Gathers W's dense blocks and lone diagonals from the derivatives of stage 0. */
-export function gather(data: LoopData): void {
-  const { cells, matrix, g, w, own } = data;
-  const { start, dense, rows, coefficients, slots, slotRows } = matrix;
-  w.fill(0);
-  own.fill(0);
-  for (let l = 0; l < data.links.length; l++) {
-    const { from, flow } = data.links[l];
+/** Diagonals that stay until the next cut: what links carry off and what the moves of solids take. Called once forcing is set. */
+export function fixDiagonals(data: LoopData): void {
+  const { cells, ownFixed } = data;
+  ownFixed.fill(0);
+  for (const { from, flow } of data.links) {
     if (from < 0) continue;
     const rate = flow / cells[from].volume;
-    const o = from * STATES;
-    for (let i = 0; i < FLOWING; i++) own[o + i] += rate;
+    for (let i = 0; i < FLOWING; i++) ownFixed[from * STATES + i] += rate;
   }
+  for (const cell of cells) moveDiagonal(cell, 1 / cell.volume, ownFixed, cell.index * STATES);
+}
+
+/** Gathers W's dense blocks and lone diagonals from the derivatives of stage 0. */
+export function gather(data: LoopData): void {
+  const { cells, g, w, own } = data;
+  w.fill(0);
+  own.set(data.ownFixed);
   for (let c = 0; c < cells.length; c++) {
-    const { slotted, before, after } = cells[c].work;
+    const { block, before, after } = cells[c].work;
     const o = c * STATES;
     const go = c * PROCESSES * SLOTS;
     const wo = c * BLOCK;
     for (let a = 0; a < before.length; a++) sumAlone(before[a], g, go, own, o);
     for (let a = 0; a < after.length; a++) sumAlone(after[a], g, go, own, o);
-    moveDiagonal(cells[c], 1 / cells[c].volume, own, o);
-    for (let a = 0; a < slotted.length; a++) {
-      const p = slotted[a];
-      const n = slots[p];
-      for (let k = 0; k < n; k++) {
-        const derivative = g[go + p * SLOTS + k];
-        if (derivative === 0) continue;
-        const column = slotRows[p * SLOTS + k];
-        for (let e = start[p]; e < dense[p]; e++) w[wo + rows[e] * FAST + column] += coefficients[e] * derivative;
-      }
-    }
+    const { from, at, coefficients } = block;
+    for (let i = 0; i < from.length; i++) w[wo + at[i]] += coefficients[i] * g[go + from[i]];
   }
 }
 
@@ -79,12 +74,20 @@ function solveAlone(data: LoopData, c: number, alone: Alone, rhs: Float64Array, 
   }
 }
 
+/** What the W·u parts of a cell's processes take of oxygen, where a rig holds it. */
+function drawnOnO2(data: LoopData, slotted: Int32Array, delta: Float64Array, ro: number): number {
+  const { start, dense, rows, coefficients } = data.matrix;
+  let sum = 0;
+  for (const p of slotted) for (let e = start[p]; e < dense[p]; e++) if (rows[e] === O2) sum += coefficients[e] * delta[ro + p];
+  return sum;
+}
+
 /** Solves down the loop; `delta` receives each process's W·u part, for the extents; `hold` what a held oxygen adds to balance them. */
 export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float64Array, delta: Float64Array, hold: Float64Array): void {
   const { cells, links, matrix, g, lu, inverse } = data;
-  const { start, dense, rows, coefficients, slots, slotRows } = matrix;
+  const { slotRows } = matrix;
   for (let c = 0; c < cells.length; c++) {
-    const { slotted, before, after } = cells[c].work;
+    const { slotted, rest, before, after } = cells[c].work;
     const o = c * STATES;
     const ro = c * PROCESSES;
     const go = c * PROCESSES * SLOTS;
@@ -108,13 +111,13 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     backSubstitute(lu, c * BLOCK, FAST, u, o);
     for (let b = 0; b < slotted.length; b++) {
       const p = slotted[b];
-      const n = slots[p];
-      let moved = 0;
-      for (let k = 0; k < n; k++) moved += g[go + p * SLOTS + k] * u[o + slotRows[p * SLOTS + k]];
-      delta[ro + p] = moved;
-      for (let e = dense[p]; e < start[p + 1]; e++) rhs[o + rows[e]] += coefficients[e] * moved;
-      if (data.holdO2 >= 0) for (let e = start[p]; e < dense[p]; e++) if (rows[e] === O2) held -= coefficients[e] * moved;
+      const k = p * SLOTS;
+      // Unused slots hold zero derivatives.
+      delta[ro + p] = g[go + k] * u[o + slotRows[k]] + g[go + k + 1] * u[o + slotRows[k + 1]] + g[go + k + 2] * u[o + slotRows[k + 2]];
     }
+    const { from, at, coefficients } = rest;
+    for (let i = 0; i < from.length; i++) rhs[o + at[i]] += coefficients[i] * delta[ro + from[i]];
+    if (data.holdO2 >= 0) held -= drawnOnO2(data, slotted, delta, ro);
     if (data.holdO2 >= 0) hold[c] = held;
     // Solids, coarse first, each alone: what fish and films gave them is in their right-hand sides by now.
     solveMoves(cells[c], data.moves, 1 / cells[c].volume, rhs, inverse, o, delta, ro);

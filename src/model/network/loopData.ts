@@ -36,6 +36,8 @@ export interface LoopData {
   r0: Float64Array; r1: Float64Array; g: Float64Array; gScratch: Float64Array; d0: Float64Array; d1: Float64Array;
   /** dense blocks before and after factorising; inverted diagonals of the rows solved alone */
   w: Float64Array; lu: Float64Array; own: Float64Array; inverse: Float64Array;
+  /** the part of the diagonals that links and moves of solids set, fixed between cuts */
+  ownFixed: Float64Array;
   /** extents since they were last emptied; [cells][processes], and what a hold added, g O2 a cell */
   extents: Float64Array; held: Float64Array; holdRate0: Float64Array; holdRate1: Float64Array; holdDelta0: Float64Array; holdDelta1: Float64Array;
   /** water moved by each link, and outside inflow and outflow of every flowing component since last emptied */
@@ -51,7 +53,7 @@ export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matr
     cells, links, matrix, kinetics, saturation, moves,
     constants: array(n * CONDITIONAL_LENGTH), h: array(n).fill(1e-4), h1: array(n).fill(1e-4), inflow: array(FLOWING), holdO2: -1, holdH: 0, light: () => 0,
     r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(n * PROCESSES * SLOTS), d0: array(n * PROCESSES), d1: array(n * PROCESSES),
-    w: array(n * FAST * FAST), lu: array(n * FAST * FAST), own: array(n * STATES), inverse: array(n * STATES),
+    w: array(n * FAST * FAST), lu: array(n * FAST * FAST), own: array(n * STATES), ownFixed: array(n * STATES), inverse: array(n * STATES),
     extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n), holdDelta0: array(n), holdDelta1: array(n),
     received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING), outDelta0: array(FLOWING), outDelta1: array(FLOWING),
     tolerance: array(n * STATES), clipped: array(STATES),

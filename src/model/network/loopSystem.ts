@@ -5,7 +5,7 @@ import type { StiffSystem } from '../../numerics/rosenbrock';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
-import { undoOverdraft } from './overdraft';
+import { undoFlow, undoOverdraft } from './overdraft';
 import { loopSlope, makeWorkspace } from './slope';
 
 export class LoopSystem implements StiffSystem {
@@ -65,6 +65,7 @@ export class LoopSystem implements StiffSystem {
       if (component === ALK) continue; // a strong acid's alkalinity is below zero
       const cell = (i - component) / STATES;
       undoOverdraft(this.data.matrix, y, i - component, component, extents, cell);
+      if (component < FLOWING) undoFlow(this.data.links, y, cell, component);
       if (y[i] >= 0) continue;
       clipped[component] -= y[i];
       y[i] = 0;

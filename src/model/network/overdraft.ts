@@ -1,14 +1,16 @@
 // A step may overdraw a component by a hair. Before anything is clipped, the process that drew on it is undone by as much:
-// its whole column backwards, so that nothing is lost and the books stay true.
-import { ALK, CF, CH4, NO2, NO3, PO, PS, S2, SOLIDS, SS, TAN } from '../components';
+// its whole column backwards, so that nothing is lost and the books stay true. What flows may also come back along a link.
+import { ALK, CF, CH4, NO2, NO3, O2, PO, PS, S2, SOLIDS, SS, STATES, TAN } from '../components';
 import { ID, PROCESSES } from '../processes/catalogue';
+import type { Link } from './loopData';
 import type { Matrix } from './matrix';
 
 /** component → processes to undo, in turn */
 const DRAWERS = new Map<number, readonly number[]>([
   [SS, [ID.heterotrophsAerobic, ID.heterotrophsAnoxic]],
   [S2, [ID.sulfideOxidation, ID.hydrogenSulfideTransfer]],
-  [TAN, [ID.nitritation]],
+  [TAN, [ID.nitritation, ID.heterotrophsAerobic, ID.leafGrowthAmmonium]],
+  [O2, [ID.heterotrophsAerobic, ID.sludgeAerobic, ID.nitritation, ID.fishBasal]],
   [NO2, [ID.nitriteOxidation]],
   [NO3, [ID.heterotrophsAnoxic, ID.sludgeAnoxic]],
   [CH4, [ID.methaneTransfer, ID.methaneOxidation]],
@@ -39,5 +41,20 @@ export function undoOverdraft(matrix: Matrix, y: Float64Array, o: number, compon
     for (let e = start[p]; e < start[p + 1]; e++) y[o + rows[e]] -= coefficients[e] * amount;
     extents[c * PROCESSES + p] -= amount;
     if (y[o + component] < 0) y[o + component] = 0; // rounding of the division, below 1e-16 of the amount
+  }
+}
+
+/** Brings a flowing component back towards zero from the cell its water went to, or else came from. */
+export function undoFlow(links: readonly Link[], y: Float64Array, c: number, component: number): void {
+  const i = c * STATES + component;
+  for (const link of links) {
+    if (y[i] >= 0) return;
+    if (link.flow <= 0 || (link.from !== c && link.to !== c)) continue;
+    const other = link.from === c ? link.to : link.from;
+    if (other < 0) continue;
+    const j = other * STATES + component;
+    if (y[j] < -y[i]) continue;
+    y[j] += y[i];
+    y[i] = 0;
   }
 }

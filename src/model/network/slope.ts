@@ -98,8 +98,7 @@ export function breakCoarse(link: Link, rate: number, source: Float64Array, a: n
 
 /** f(t, y) of the whole loop; stage 0 also writes derivatives to data.g. */
 export function loopSlope(data: LoopData, w: Workspace, t: number, y: Float64Array, out: Float64Array, stage: 0 | 1): void {
-  const { cells, matrix } = data;
-  const { start, rows, coefficients } = matrix;
+  const { cells } = data;
   out.fill(0);
   w.light = data.light(t);
   for (let c = 0; c < cells.length; c++) {
@@ -107,13 +106,9 @@ export function loopSlope(data: LoopData, w: Workspace, t: number, y: Float64Arr
     cellRates(w, data);
     const { r, ro, o } = w;
     moveSolids(cells[c], data.moves, w.perVolume, y, out, o, r, ro);
-    const { generic, families } = cells[c].work;
-    for (let a = 0; a < generic.length; a++) {
-      const p = generic[a];
-      const rate = r[ro + p];
-      const end = start[p + 1];
-      for (let e = start[p]; e < end; e++) out[o + rows[e]] += coefficients[e] * rate;
-    }
+    const { apply, families } = cells[c].work;
+    const { from, at, coefficients } = apply;
+    for (let i = 0; i < from.length; i++) out[o + at[i]] += coefficients[i] * r[ro + from[i]];
     for (let f = 0; f < families.length; f++) {
       const family = families[f];
       const { members, reactants, products } = family;

@@ -1,7 +1,7 @@
 // Sorts a cell's active processes by how the inner loop applies them. Families share all products and differ in one reactant.
-import type { Alone, WorkLists } from '../cell';
-import { CF, CH4, N2, PO, PS, UI } from '../components';
-import { ID } from '../processes/catalogue';
+import type { Alone, FlatSum, WorkLists } from '../cell';
+import { CF, CH4, FAST, N2, PO, PS, UI } from '../components';
+import { ID, SLOTS } from '../processes/catalogue';
 import type { Matrix } from './matrix';
 
 /** Settling, catching and shear are written out in solidsMoves.ts. */
@@ -18,6 +18,13 @@ function signature(matrix: Matrix, p: number): { reactant: number; text: string 
   }
   return reactant >= 0 && rest.length > 2 ? { reactant, text: rest.join(' ') } : null;
 }
+
+type Entry = readonly [from: number, at: number, coefficient: number];
+
+/** Entries in the order they are summed in. */
+const flat = (entries: readonly Entry[]): FlatSum => ({
+  from: Int32Array.from(entries, ([from]) => from), at: Int32Array.from(entries, ([, at]) => at), coefficients: Float64Array.from(entries, ([, , coefficient]) => coefficient),
+});
 
 /** @param active ids of the processes that can run in the cell */
 export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
@@ -48,5 +55,13 @@ export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
     }
     return { products: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), members: Int32Array.from(members), reactants: Int32Array.from(reactants) };
   });
-  return { all: active, generic: Int32Array.from(generic), slotted: Int32Array.from(slotted), before: [lone(PO), lone(PS), lone(CH4)].filter((one) => one.processes.length > 0), after: [lone(N2)], families };
+  const apply: Entry[] = [], block: Entry[] = [], rest: Entry[] = [];
+  for (const p of generic) for (let e = matrix.start[p]; e < matrix.start[p + 1]; e++) apply.push([p, matrix.rows[e], matrix.coefficients[e]]);
+  for (const p of slotted) {
+    for (let e = matrix.dense[p]; e < matrix.start[p + 1]; e++) rest.push([p, matrix.rows[e], matrix.coefficients[e]]);
+    for (let k = 0; k < matrix.slots[p]; k++) {
+      for (let e = matrix.start[p]; e < matrix.dense[p]; e++) block.push([p * SLOTS + k, matrix.rows[e] * FAST + matrix.slotRows[p * SLOTS + k], matrix.coefficients[e]]);
+    }
+  }
+  return { all: active, apply: flat(apply), slotted: Int32Array.from(slotted), block: flat(block), rest: flat(rest), before: [lone(PO), lone(PS), lone(CH4)].filter((one) => one.processes.length > 0), after: [lone(N2)], families };
 }

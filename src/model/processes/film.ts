@@ -11,8 +11,8 @@ const guilds = [['AmmoniaOxidisers', BA], ['NitriteOxidisers', BN], ['Heterotrop
 export const filmDefinitions: readonly Definition[] = [
   { id: 'nitritation', unit: 'g N', fixed: (v) => [[NO2, 1], [BA, v.kinetics.aobYield]], unknowns: [TAN, O2, IC, ALK], fast: [TAN, O2] },
   { id: 'nitriteOxidation', unit: 'g N', fixed: (v) => [[NO3, 1], [BN, v.kinetics.nobYield]], unknowns: [NO2, O2, IC, ALK], fast: [NO2, O2] },
-  { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2] },
-  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield * 0.85], [TAN, -0.85 * v.kinetics.hetYield * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3] },
+  { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2, TAN] },
+  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield * 0.85], [TAN, -0.85 * v.kinetics.hetYield * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN] },
   ...guilds.flatMap(([name, film]): Definition[] => [
     { id: `slough${name}`, unit: 'g COD', fixed: () => [[film, -1], [FF, 0.7], [FS, 0.3]], unknowns: [TAN, P, SO4, O2, IC, ALK] },
     { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK] },
@@ -20,6 +20,9 @@ export const filmDefinitions: readonly Definition[] = [
   { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2] },
   { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4 },
 ];
+
+/** g N/m³ of ammonia nitrogen at which growth finds half the nitrogen it wants: it vanishes with its own reactant. */
+const TAN_TO_GROW = 0.01;
 
 /** Rates of every film process in the cell, and of sulfide in the open water; per day. */
 export function filmRates(w: Workspace, k: Kinetics): void {
@@ -40,10 +43,12 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const crowding = 1 / ((1 + (het * perArea) / k.hetShading) * (1 + caught / k.smothering));
 
   // Heterotrophs first: they take their oxygen at the film's outside.
-  const tanKeeps = tan / (tan + 0.005);
+  const tanKeeps = tan / (tan + TAN_TO_GROW);
+  const tanSlope = TAN_TO_GROW / ((tan + TAN_TO_GROW) * (tan + TAN_TO_GROW)) * v;
   const fSS = ss / (k.hetSubstrate + ss);
   const fO = o2 / (k.hetO2 + o2);
-  const hetMax = (k.hetGrowth / k.hetYield) * het * tanKeeps;
+  const hetFull = (k.hetGrowth / k.hetYield) * het;
+  const hetMax = hetFull * tanKeeps;
   const aerobic = hetMax * fSS * fO;
   r[ro + ID.heterotrophsAerobic] = aerobic;
   const hetDemand = aerobic * (1 - k.hetYield) * perArea; // g O2/m²/d
@@ -51,7 +56,8 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const filmO2 = seen > 0 ? seen : 0;
   const anoxia = k.hetO2 / (k.hetO2 + filmO2);
   const fN = no3 / (k.hetNO3 + no3);
-  const anoxicMax = hetMax * k.hetAnoxic * anoxia;
+  const anoxicShare = k.hetAnoxic * anoxia;
+  const anoxicMax = hetMax * anoxicShare;
   const anoxic = anoxicMax * fSS * fN;
   r[ro + ID.heterotrophsAnoxic] = anoxic;
 
@@ -91,9 +97,11 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   let s = go + ID.heterotrophsAerobic * SLOTS;
   g[s] = hetMax * fO * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
   g[s + 1] = hetMax * fSS * k.hetO2 / ((k.hetO2 + o2) * (k.hetO2 + o2)) * v;
+  g[s + 2] = hetFull * fSS * fO * tanSlope;
   s = go + ID.heterotrophsAnoxic * SLOTS;
   g[s] = anoxicMax * fN * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
   g[s + 1] = anoxicMax * fSS * k.hetNO3 / ((k.hetNO3 + no3) * (k.hetNO3 + no3)) * v;
+  g[s + 2] = hetFull * anoxicShare * fSS * fN * tanSlope;
   s = go + ID.nitritation * SLOTS;
   g[s] = aobMax * fAO * k.aobTAN / ((k.aobTAN + tan) * (k.aobTAN + tan)) * v;
   g[s + 1] = seen > 0 ? aobMax * fA * k.aobO2 / ((k.aobO2 + filmO2) * (k.aobO2 + filmO2)) * v : 0;
