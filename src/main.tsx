@@ -28,12 +28,18 @@ declare global {
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
+/** Whether anything can be drawn at all. */
+function canDraw(): boolean {
+  const canvas = document.createElement('canvas');
+  return canvas.getContext('webgl') !== null || canvas.getContext('2d') !== null;
+}
+
 /** The picture is loaded after the panels have painted; the page works without it. */
 async function drawPicture(place: HTMLElement): Promise<void> {
   try {
+    if (!canDraw()) throw new Error(say('failure.noCanvas'));
     const { createWorld } = await import('./world/world');
     world = createWorld(place, store);
-    new ResizeObserver(() => world?.resize()).observe(place);
     window.loopwright = { anchors: () => world?.anchors() ?? null };
   } catch (error) {
     store.getState().reportFailure(say('failure.world', { message: messageOf(error) }));

@@ -69,7 +69,7 @@ function Page({ onPicture }: { onPicture: (place: HTMLElement) => void }) {
       {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}
       {mode !== 'build' && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Inspector /></aside>}
       {mode === 'build' ? <BuildBar /> : <SeasonBar />}
-      <p className="foot">{say('caution.footer')}</p>
+      <footer className="foot">{say('caution.footer')}</footer>
       <Failures />
       <DragGhost />
       <div className="hidden" role="status" aria-live="polite">{said}</div>

@@ -4,7 +4,7 @@ import { scoresAt } from '../store/selectors';
 import { readingAt } from '../store/readings';
 import { fishTankOf } from '../store/planEdits';
 import { say } from '../words/say';
-import { figure, withUnit } from '../words/units';
+import { figure, valueOf, withUnit } from '../words/units';
 import { AllCautions } from './Cautions';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
@@ -44,7 +44,7 @@ function Meters() {
   const tank = fishTankOf(plan);
   const { marks } = lesson.scoring;
   const fishDetail = season === null || tank === null ? say('brief.notYet') : say('brief.fishAlive', {
-    n: figure(readingAt(season, tank, 'number', now_h, 'inside'), 0), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
+    n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
   });
   const harvestDetail = scores === null ? say('brief.notYet') : say('brief.plantsGain', { plants: figure(scores.plants_kg, 1), gain: figure(scores.gain_kg, 1) });
   return (

@@ -39,7 +39,7 @@ export function BuildBar() {
   const busy = usePage((page) => page.busy);
   return (
     <section className="bottom build-bar" aria-label={say('build.check')}>
-      <ul className="checks">
+      <ul className="checks" tabIndex={0} aria-label={say('build.check')}>
         {lesson !== null && plan !== null && design !== null && linesOf(lesson, plan, design, feed).map((line) => (
           <li key={line.words}><MarkShape mark={line.mark} /><div><b>{line.words}</b>{line.detail !== '' && <span className="note">{line.detail}</span>}</div></li>
         ))}

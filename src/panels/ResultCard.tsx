@@ -2,20 +2,22 @@
 import { useEffect, useRef } from 'react';
 import type { Lesson } from '../store/contract';
 import type { Scores } from '../store/contract';
-import { marksEarned } from '../store/selectors';
+import { harvestShares, marksEarned } from '../store/selectors';
 import { say } from '../words/say';
-import { figure } from '../words/units';
+import { figure, whole } from '../words/units';
 import { MarkShape, Stamp } from './marks';
 import { usePage, usePageStore } from './pageStore';
 
 function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
+  const shares = harvestShares(scores);
   return (
     <div className="formulas">
-      <p>{say('result.fishFormula')}<br /><b>{say('result.fishNumbers', { survival: figure(scores.survival, 2), welfare: figure(scores.meanWelfare, 2), score: figure(scores.fishHealth, 0) })}</b></p>
+      <p>{say('result.fishFormula')}<br /><b>{say('result.fishNumbers', { survival: figure(scores.survival, 2), welfare: figure(scores.meanWelfare, 2), score: whole(scores.fishHealth) })}</b></p>
       <p>{say('result.harvestFormula')}<br /><b>{say('result.harvestNumbers', {
-        w: figure(weight, 2), v: figure(1 - weight, 2), plants: figure(scores.plants_kg, 1), plantsIdeal: figure(scores.plantsIdeal_kg, 1),
-        gain: figure(scores.gain_kg, 2), gainIdeal: figure(scores.gainIdeal_kg, 2), score: figure(scores.harvest, 0),
-      })}</b></p>
+        w: figure(weight, 2), v: figure(1 - weight, 2), plants: figure(shares.plants, 2), gain: figure(shares.gain, 2), score: whole(scores.harvest),
+      })}</b><br />{say('result.harvestShares', {
+        plants: figure(scores.plants_kg, 1), plantsIdeal: figure(scores.plantsIdeal_kg, 1), gain: figure(scores.gain_kg, 1), gainIdeal: figure(scores.gainIdeal_kg, 1),
+      })}</p>
     </div>
   );
 }
@@ -62,8 +64,8 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
             <h2 id="result-title">{say('result.title')}</h2>
             <p><b>{earned === 0 ? say('result.none') : say('result.marks', { n: earned, all })}</b></p>
           </div>
-          <p className="result-score"><span>{say('brief.fishHealth')}</span><b data-score="fishHealth">{figure(scores.fishHealth, 0)}</b></p>
-          <p className="result-score"><span>{say('brief.harvest')}</span><b data-score="harvest">{figure(scores.harvest, 0)}</b></p>
+          <p className="result-score"><span>{say('brief.fishHealth')}</span><b data-score="fishHealth">{whole(scores.fishHealth)}</b></p>
+          <p className="result-score"><span>{say('brief.harvest')}</span><b data-score="harvest">{whole(scores.harvest)}</b></p>
         </div>
         <div className="result-columns">
           <div>

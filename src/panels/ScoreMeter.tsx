@@ -1,11 +1,11 @@
 // One score as it accrues, on a bar from 0 to 100 with the thresholds of the marks.
 import { say } from '../words/say';
-import { figure } from '../words/units';
+import { whole } from '../words/units';
 
 interface Props { name: string; picture: string; value: number | null; marks: readonly number[]; detail: string; kind: 'fish' | 'harvest' }
 
 export function ScoreMeter({ name, picture, value, marks, detail, kind }: Props) {
-  const shown = value === null ? '–' : figure(value, 0);
+  const shown = value === null ? '–' : whole(value);
   return (
     <div className="meter" data-kind={kind}>
       <div className="meter-head">

@@ -1,5 +1,5 @@
 // The bar at the foot while a season runs: the clock and its speeds, the rail of days, the traces.
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { eventsUntil, selectable } from '../store/selectors';
 import type { Speed } from '../store/state';
 import { say } from '../words/say';
@@ -50,32 +50,39 @@ function Transport() {
   );
 }
 
-function Log() {
+/** What happened until now, in words; put together only when it is asked for. */
+function LogDialog({ onClose }: { onClose: () => void }) {
   const store = usePageStore();
   const dialog = useRef<HTMLDialogElement>(null);
-  usePage((page) => page.season);
-  useMoment();
+  useEffect(() => dialog.current?.showModal(), []);
   const { season, plan, lived_h } = store.getState();
   if (season === null || plan === null) return null;
   const stages = selectable(plan);
   const events = eventsUntil(season, lived_h);
   return (
+    <dialog ref={dialog} className="card ask" aria-labelledby="log-title" onClose={onClose}>
+      <h2 id="log-title">{say('event.log')}</h2>
+      {events.length === 0 ? <p>{say('event.noneYet')}</p> : (
+        <ol className="plain log-lines" tabIndex={0} aria-labelledby="log-title">
+          {events.map((event, index) => {
+            const { day, clock } = momentOf(event.hour);
+            const what = say(`event.${event.kind}`);
+            const at = stages.some((stage) => stage.id === event.stage);
+            return <li key={index}>{at ? say('event.lineAt', { day, hour: clock, what, stage: stageName(stages, event.stage) }) : say('event.line', { day, hour: clock, what })}</li>;
+          })}
+        </ol>
+      )}
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+    </dialog>
+  );
+}
+
+function Log() {
+  const [open, setOpen] = useState(false);
+  return (
     <>
-      <button type="button" className="btn log" onClick={() => dialog.current?.showModal()}>{say('event.logShort')}</button>
-      <dialog ref={dialog} className="card ask" aria-labelledby="log-title">
-        <h2 id="log-title">{say('event.log')}</h2>
-        {events.length === 0 ? <p>{say('event.noneYet')}</p> : (
-          <ol className="plain log-lines">
-            {events.map((event, index) => {
-              const { day, clock } = momentOf(event.hour);
-              const what = say(`event.${event.kind}`);
-              const at = stages.some((stage) => stage.id === event.stage);
-              return <li key={index}>{at ? say('event.lineAt', { day, hour: clock, what, stage: stageName(stages, event.stage) }) : say('event.line', { day, hour: clock, what })}</li>;
-            })}
-          </ol>
-        )}
-        <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
-      </dialog>
+      <button type="button" className="btn log" onClick={() => setOpen(true)}>{say('event.logShort')}</button>
+      {open && <LogDialog onClose={() => setOpen(false)} />}
     </>
   );
 }

@@ -5,7 +5,7 @@ import { lastHour } from '../store/selectors';
 import type { LensId } from '../store/state';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
-import { figure } from '../words/units';
+import { measured } from '../words/units';
 import { useMedia } from './media';
 import { useMoment } from './moment';
 import { usePage } from './pageStore';
@@ -39,17 +39,17 @@ export function Traces() {
       {shownLenses(chosen, wide ? 8 : middling ? 6 : 4).map((lens) => {
         const trace = traceOf(season, comfort, lens, stageId, Math.max(lived, now_h), now_h, lastHour(plan));
         if (trace === null) return null;
-        const show = (value: number): string => figure(value, LENSES[lens].decimals);
+        const show = (value: number): string => measured(value, LENSES[lens].decimals);
         return (
-          <figure key={lens} className="trace" data-chosen={lens === chosen || undefined} role="img"
+          <div key={lens} className="trace" data-chosen={lens === chosen || undefined} role="img"
             aria-label={say('season.trace', { what: say(`lens.${lens}`), stage, value: show(trace.now.value), low: show(trace.low), high: show(trace.high) })}>
-            <figcaption aria-hidden="true"><span>{say(`lens.${lens}`)}</span><b>{show(trace.now.value)}</b></figcaption>
+            <div className="trace-head" aria-hidden="true"><span>{say(`lens.${lens}`)}</span><b>{show(trace.now.value)}</b></div>
             <div className="trace-box">
               {trace.ease !== null && <i className="trace-ease" style={{ top: `${100 * trace.ease.top}%`, height: `${100 * (trace.ease.bottom - trace.ease.top)}%` }} />}
               <svg viewBox="0 0 1000 100" preserveAspectRatio="none" aria-hidden="true"><path d={trace.path} fill="none" stroke="var(--ink)" strokeWidth="2" vectorEffect="non-scaling-stroke" strokeLinejoin="round" /></svg>
               <i className="trace-now" style={{ left: `${100 * trace.now.x}%`, top: `${100 * trace.now.y}%` }} />
             </div>
-          </figure>
+          </div>
         );
       })}
     </div>

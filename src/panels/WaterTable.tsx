@@ -5,7 +5,7 @@ import { waterOf } from '../store/selectors';
 import type { LensId, Mark } from '../store/state';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
-import { figure, unitOf } from '../words/units';
+import { measured, unitOf } from '../words/units';
 import { MarkShape } from './marks';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
@@ -45,9 +45,9 @@ function Row({ lens, stageId, chosen }: { lens: LensId; stageId: string; chosen:
   return (
     <tr data-chosen={chosen || undefined}>
       <th scope="row">{say(`lens.${lens}`)} <span className="unit">{unit}</span></th>
-      <td>{figure(water.in, decimals)}</td>
-      <td>{mark !== null && mark !== 'fine' && <MarkShape mark={mark} />}{figure(water.inside, decimals)}</td>
-      <td>{figure(water.out, decimals)}</td>
+      <td>{measured(water.in, decimals)}</td>
+      <td>{mark !== null && mark !== 'fine' && <MarkShape mark={mark} />}{measured(water.inside, decimals)}</td>
+      <td>{measured(water.out, decimals)}</td>
       <td><Arrow change={change} /></td>
     </tr>
   );

@@ -1,6 +1,6 @@
 // The clock on screen is an index into the season: how it advances, stops, steps and looks back. Pure.
 import { say } from '../words/say';
-import { figure } from '../words/units';
+import { whole } from '../words/units';
 import { lastHour, scoresAt } from './selectors';
 import type { PageState, Speed } from './state';
 
@@ -20,7 +20,7 @@ export function movedTo(state: PageState, hour: number): Partial<PageState> {
   const scores = scoresAt(state.season, end);
   return {
     ...next, mode: 'result', speed: 'paused',
-    announcement: say('said.over', { fish: figure(scores?.fishHealth ?? NaN, 0), harvest: figure(scores?.harvest ?? NaN, 0) }),
+    announcement: say('said.over', { fish: whole(scores?.fishHealth ?? NaN), harvest: whole(scores?.harvest ?? NaN) }),
   };
 }
 

@@ -39,6 +39,12 @@ export function marksEarned(scores: Pick<Scores, 'fishHealth' | 'harvest'>, mark
   return earned;
 }
 
+/** Plants and fish gain as the harvest counts them: shares of what would be had with nothing limiting, held between 0 and 1. */
+export function harvestShares(scores: Scores): { plants: number; gain: number } {
+  const share = (real: number, ideal: number): number => (ideal > 0 ? Math.min(1, Math.max(0, real / ideal)) : 0);
+  return { plants: share(scores.plants_kg, scores.plantsIdeal_kg), gain: share(scores.gain_kg, scores.gainIdeal_kg) };
+}
+
 /** Fish alive in the first fish tank and their mean mass: from the season at this moment, else from the stocking of the plan. */
 export function fishNow(state: Pick<PageState, 'plan' | 'season' | 'mode' | 'now_h'>): { number: number; mass_g: number } {
   const tank = state.plan === null ? null : fishTankOf(state.plan);

@@ -63,7 +63,7 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
         const { lesson } = answer;
         const plan = openingPlan(lesson);
         store.setState({
-          lesson, problems: [], failure: null, mode: 'build', plan, built: null, acts: [], design: null, comfort: [], season: null,
+          lesson, problems: [], mode: 'build', plan, built: null, acts: [], design: null, comfort: [], season: null,
           now_h: 0, lived_h: 0, speed: 'paused', selected: fishTankOf(plan), drag: null, announcement: say('said.opened', { title: lesson.title }),
         });
         await check(plan);

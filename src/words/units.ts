@@ -51,6 +51,17 @@ export function figure(value: number, decimals: number): string {
   return (Number(text) === 0 ? (0).toFixed(decimals) : text).replace('-', '−');
 }
 
+/** The nearest whole number: scores and heads are counted, not measured. */
+export function whole(value: number): string {
+  return figure(Number.isFinite(value) ? Math.round(value) : value, 0);
+}
+
+/** As figure, with fewer decimals the larger the number is: no more than one from 10 on, none from 100 on. */
+export function measured(value: number, decimals: number): string {
+  const size = Math.abs(value);
+  return figure(value, size >= 99.95 ? 0 : size >= 9.995 ? Math.min(1, decimals) : decimals);
+}
+
 /** The unit shown behind a variable; empty for pH and counts. */
 export function unitOf(variable: string): string {
   return SHARES.has(variable) ? '%' : FORMATS[variable]?.unit ?? '';
@@ -59,7 +70,8 @@ export function unitOf(variable: string): string {
 /** A variable's value as shown, without its unit. */
 export function valueOf(variable: string, value: number): string {
   if (SHARES.has(variable)) return figure(100 * value, 0);
-  return figure(value, FORMATS[variable]?.decimals ?? 2);
+  if (variable === 'number') return whole(value);
+  return measured(value, FORMATS[variable]?.decimals ?? 2);
 }
 
 /** A variable's value with its unit; the space between does not break. */

@@ -8,11 +8,11 @@ async function violations(page: Page): Promise<string[]> {
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 
-/** Controls that are smaller than a finger: under 40 px high or wide (sliders and radios count with their label). */
+/** Controls that are smaller than a finger: under 44 px high or wide (sliders and radios count with their label). */
 async function smallControls(page: Page): Promise<string[]> {
   return page.locator('button:visible, select:visible, .lens-choice:visible, summary:visible').evaluateAll((controls) => controls
     .map((control) => ({ box: control.getBoundingClientRect(), name: control.getAttribute('aria-label') ?? control.textContent ?? '' }))
-    .filter(({ box }) => box.height < 40 || box.width < 40).map(({ box, name }) => `${name} ${Math.round(box.width)}×${Math.round(box.height)}`));
+    .filter(({ box }) => box.height < 43.5 || box.width < 43.5).map(({ box, name }) => `${name} ${Math.round(box.width)}×${Math.round(box.height)}`));
 }
 
 /** Elements of the fixed bars whose words do not fit into them. */

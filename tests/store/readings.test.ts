@@ -1,10 +1,10 @@
 // Reading numbers out of a season.
 import { describe, expect, it } from 'vitest';
 import { inletOf, readingAt } from '../../src/store/readings';
-import { marksEarned, percentOfMass, scoresAt, waterOf } from '../../src/store/selectors';
+import { harvestShares, marksEarned, percentOfMass, scoresAt, waterOf } from '../../src/store/selectors';
 import { troublesNow } from '../../src/store/troubles';
 import { mergeSeason } from '../../src/store/view';
-import { smallPlan, smallSeason } from './fakeClient';
+import { SCORES, smallPlan, smallSeason } from './fakeClient';
 
 const plan = { ...smallPlan(), loop: [...smallPlan().loop.slice(0, 1), { id: 'rafts', kind: 'raftBed' as const, area_m2: 3, depth_m: 0.3 }, ...smallPlan().loop.slice(1)] };
 const view = mergeSeason(null, smallSeason(plan, 0));
@@ -52,6 +52,11 @@ describe('scores and troubles', () => {
     expect(marksEarned({ fishHealth: 95, harvest: 20 }, marks)).toBe(0);
     expect(marksEarned({ fishHealth: 69, harvest: 90 }, marks)).toBe(1);
     expect(marksEarned({ fishHealth: 90, harvest: 80 }, marks)).toBe(3);
+  });
+
+  it('fish that lost weight count as no gain, not as a loss of plants', () => {
+    expect(harvestShares({ ...SCORES, gain_kg: -3 })).toEqual({ plants: 0.6, gain: 0 });
+    expect(harvestShares({ ...SCORES, gainIdeal_kg: 0 })).toEqual({ plants: 0.6, gain: 0 });
   });
 
   it('feed as a share of body mass counts every fish', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../src/words/english';
 import { isWord, say, sayOr } from '../../src/words/say';
 import { stageName } from '../../src/words/stageNames';
-import { figure, momentOf, valueOf, withUnit } from '../../src/words/units';
+import { figure, measured, momentOf, valueOf, whole, withUnit } from '../../src/words/units';
 import { VARIABLES } from '../../src/season/trajectory';
 
 describe('words', () => {
@@ -40,6 +40,12 @@ describe('numbers', () => {
     expect(figure(-0.001, 1)).toBe('0.0');
     expect(figure(-2.5, 1)).toBe('−2.5');
     expect(figure(NaN, 1)).toBe('–');
+  });
+
+  it('large numbers shed decimals, and heads are counted', () => {
+    expect([measured(1.234, 2), measured(96.04, 2), measured(102.13, 2), measured(NaN, 1)]).toEqual(['1.23', '96.0', '102', '–']);
+    expect(whole(0.2)).toBe('0');
+    expect(valueOf('number', 59.6)).toBe('60');
   });
 
   it('carry their unit, and pH has none', () => {
