@@ -38,7 +38,7 @@ export const tilapia = {
   pHLethal: { value: 4.0, unit: 'pH', low: 3.5, high: 4.3, source: 'half die in a day, from memory', flag: 'memory' },
   solidsSafe: { value: 40, unit: 'g/m³', low: 25, high: 80, source: 'Timmons & Ebeling < 80', flag: 'memory' },
   solidsHarm: { value: 200, unit: 'g/m³', low: 100, high: 400, source: 'from memory', flag: 'memory' },
-  handlingLoss: { value: 0.0002, unit: '1/d', low: 0.0001, high: 0.0005, source: 'final grow-out loss ≤ 2 % (SRAC 282)', flag: 'published' },
+  handlingLoss: { value: 0.0001, unit: '1/d', low: 0.00005, high: 0.0003, source: 'final grow-out loss ≤ 2 % (SRAC 282)', flag: 'published' },
 } as const satisfies ParameterGroup;
 
 export const lettuce = {
