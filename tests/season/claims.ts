@@ -44,7 +44,8 @@ export const CLAIMS: readonly Claim[] = [
   {
     id: 'degassing-before-solids', statement: 'degassing ahead of the solids stages does not help the bed: more sulfide of a forgotten settler reaches it than with degassing behind them',
     right: forgotten, wrong: inOrder(['fish', 'degas', 'settler', 'mats', 'rafts', 'sump', 'pump'], undrained),
-    shown: bedSulfide, ratio: 2, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|transfer|alpha)/],
+    // Stated threshold: three quarters more; where sulfide hardly oxidises on media the tank strips less of it.
+    shown: bedSulfide, ratio: 1.75, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|transfer|alpha)/],
   },
   {
     // The same stages in the same order; only sump and pump stand ahead of them all.
