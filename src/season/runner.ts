@@ -1,7 +1,5 @@
 // One day of a season: cut at every jump of forcing, integrated between cuts, read every hour, booked at midnight.
 import { FISH, GUT, LEAF, STATES } from '../model/components';
-import { foldActivities, CONDITIONAL_LENGTH } from '../model/equilibrium/conditional';
-import { addIon, ionicStrength } from '../model/equilibrium/ionicStrength';
 import { setGasForcing } from '../model/forcing/gasForcing';
 import { activeProcesses, clogging, setSolidsForcing, sludgeFill } from '../model/forcing/solidsForcing';
 import { discomforts, hazard, survivors, welfare } from '../model/organisms/fish/comfort';
@@ -11,6 +9,7 @@ import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/g
 import { PROCESSES, ID } from '../model/processes/catalogue';
 import { METHANE_COD_PER_L } from '../model/processes/sludge';
 import { log10 } from '../numerics/elementary';
+import { setActivities } from './activities';
 import { airNow, lightNow, waterAfter } from './climate';
 import { cutBed, doDeed, plant, running } from './deeds';
 import type { Design } from './design';
@@ -52,8 +51,7 @@ export class Runner {
   initialRows(): Float32Array {
     const out = new Float32Array(this.runtime.assembly.cells.length * VARIABLES.length);
     this.refresh(0, 0);
-    const readings = writeRows(this.runtime, this.state, this.state.y, this.levels, out, 0);
-    void readings;
+    writeRows(this.runtime, this.state, this.state.y, this.levels, out, 0);
     return out;
   }
 
@@ -113,7 +111,7 @@ export class Runner {
     const { data, assembly, plan, values } = runtime;
     warmTo(runtime, state.T_C);
     const flow = plan.rig || running(state) ? state.flow_m3_d : 0;
-    assembly.steps.forEach((step, i) => { data.links[i].flow = flow; void step; });
+    for (const link of data.links) link.flow = flow;
     const light = runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)];
     data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
     data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.d0.fill(0); data.d1.fill(0);
@@ -125,7 +123,7 @@ export class Runner {
         const air = state.powerOn ? ((state.air[stage.id] ?? 0) * stage.count) / stage.cells : 0;
         setGasForcing(cell, values, runtime.at.gas, air, fall, cell.flow);
         setSolidsForcing(cell, stage.type, state.y, offsetOf(c), values, state.gas[c], 'outlet' in stage.sizes ? stage.sizes.outlet ?? 'bottomLift' : 'bottomLift');
-        this.setActivities(c);
+        setActivities(runtime, state.y, c);
         if (cell.bed) {
           const pH = 3 - log10(data.h[c]);
           cell.growth = state.beds.some((bed) => c >= bed.first && c < bed.first + bed.cells)
@@ -145,26 +143,6 @@ export class Runner {
       cell.work = workLists(data.matrix, active);
     }
     fixDiagonals(data);
-  }
-
-  private setActivities(c: number): void {
-    const { runtime, state } = this;
-    const { data, at } = runtime;
-    const o = offsetOf(c);
-    const v = 1 / runtime.assembly.cells[c].volume;
-    const y = state.y;
-    const strong = { charge: 0, squares: 0 };
-    addIon(strong, -1, ((y[o + 2] + y[o + 3]) * v) / 14.007);
-    addIon(strong, -2, (y[o + 10] * v) / 32.06);
-    addIon(strong, 1, (y[o + 12] * v) / 39.098);
-    addIon(strong, 2, (y[o + 13] * v) / 40.078);
-    addIon(strong, 1, (y[o + 14] * v) / 22.99);
-    addIon(strong, -1, (y[o + 15] * v) / 35.45);
-    const offset = c * CONDITIONAL_LENGTH;
-    if (data.constants[offset] === 0) foldActivities(at.constants, at.A, 0.005, data.constants, offset);
-    const totals = { carbon: y[o + 4] * v, ammonia: (y[o + 1] * v) / 14.007, sulfide: (y[o + 6] * v) / 32.06, phosphate: (y[o + 11] * v) / 30.974 };
-    const I = Math.min(0.5, Math.max(1e-6, ionicStrength(data.h[c], totals, strong, false, data.constants, offset)));
-    foldActivities(at.constants, at.A, I, data.constants, offset);
   }
 
   /** Base trickles in at a rate that follows the pH with a lag, up to the cap. */

@@ -1,6 +1,5 @@
 // The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
-import { BA, BH, BN, FLOWING, ROOT, STATES } from '../model/components';
-import { ALL } from '../model/components';
+import { ALL, BA, BH, BN, FLOWING, O2, ROOT, STATES } from '../model/components';
 import { PROCESSES } from '../model/processes/catalogue';
 import { pow } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
@@ -31,7 +30,8 @@ export function startState(runtime: Runtime): RunState {
     y[o + BH] = (plan.start.biofilm === 'bare' ? 0.01 : plan.start.biofilm === 'seeded' ? 0.1 : 0.3) * cell.film;
     y[o + ROOT] = cell.bed ? 1 : 0;
   });
-  if (plan.rig?.hold?.O2_mg_L !== undefined) cells.forEach((cell, c) => { y[c * STATES] = (plan.rig?.hold?.O2_mg_L ?? 0) * cell.volume; });
+  const heldO2 = plan.rig?.hold?.O2_mg_L;
+  if (heldO2 !== undefined) cells.forEach((cell, c) => { y[c * STATES + O2] = heldO2 * cell.volume; });
   const air: Record<string, number> = {};
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
   const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
