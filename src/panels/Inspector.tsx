@@ -56,6 +56,15 @@ function StageChooser({ shown }: { shown: string | null }) {
   );
 }
 
+/** How much water a stage holds, and how long it stays at the flow of the moment. */
+function Size({ view, stageId, volume_m3 }: { view: SeasonView; stageId: string; volume_m3: number | undefined }) {
+  const now_h = useMoment();
+  if (volume_m3 === undefined) return null;
+  const flow_m3_d = readingAt(view, stageId, 'flow_m3_d', now_h, 'out');
+  const volume = figure(volume_m3, 2);
+  return <p className="note">{flow_m3_d > 0 ? say('inspect.size', { volume, minutes: figure((volume_m3 / flow_m3_d) * 1440, 0) }) : say('inspect.still', { volume })}</p>;
+}
+
 export function Inspector() {
   const plan = usePage((page) => page.plan);
   const season = usePage((page) => page.season);
@@ -70,8 +79,7 @@ export function Inspector() {
       <StageChooser shown={kind === null ? null : selected} />
       {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
         <>
-          <p className="note">{level === undefined || !holdsWater ? (holdsWater ? '' : say('inspect.noWater'))
-            : say('inspect.size', { volume: figure(level.volume_m3, 2), minutes: figure(level.retention_min, 0) })}</p>
+          {holdsWater ? <Size view={season} stageId={selected} volume_m3={level?.volume_m3} /> : <p className="note">{say('inspect.noWater')}</p>}
           {holdsWater && <WaterTable stageId={selected} />}
           {holdsWater && <Facts view={season} stageId={selected} kind={kind} />}
           <StageControls stageId={selected} />

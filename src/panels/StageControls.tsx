@@ -21,7 +21,7 @@ function FeedControl() {
   const max = Math.max(100, Math.ceil(Math.max(feed, 0.1 * fish.number * fish.mass_g) / 50) * 50);
   return (
     <NumberControl label={say('control.feed')} amount={say('control.feedAmount')} unit="g/d" value={feed} min={0} max={max} step={1}
-      note={(value) => say('control.feedShare', { percent: figure(percentOfMass(value, fish), 1) })} onCommit={(value) => guard(() => state.setFeed(value))} />
+      note={(value) => (fish.number < 0.5 ? say('control.noFish') : say('control.feedShare', { percent: figure(percentOfMass(value, fish), 1) }))} onCommit={(value) => guard(() => state.setFeed(value))} />
   );
 }
 

@@ -1,11 +1,10 @@
 // Light, air and water temperature by day and hour, from the plan's climate and the seed's weather stream.
 import { exp, sin } from '../numerics/elementary';
+import { practice } from '../model/parameters/practice';
 import { stream } from '../numerics/streams';
 import type { Climate } from './plan';
 
 const TWO_PI = 6.283185307179586;
-/** d, how slowly the loop's water follows the air */
-const WATER_LAG = 1.5;
 
 export interface Weather {
   /** daily light integral of each day, mol/m²/d, and the day's departure of air temperature, °C */
@@ -45,5 +44,5 @@ export function airNow(climate: Climate, weather: Weather, day: number, hour: nu
 /** Water temperature after some hours beside air of one temperature; pinned where the climate pins it. */
 export function waterAfter(climate: Climate, T_C: number, air_C: number, hours: number): number {
   if (climate.water_C !== undefined) return climate.water_C;
-  return Math.min(38, Math.max(2, air_C + (T_C - air_C) * exp(-hours / 24 / WATER_LAG)));
+  return Math.min(38, Math.max(2, air_C + (T_C - air_C) * exp(-hours / 24 / practice.waterLag.value)));
 }

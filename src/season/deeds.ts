@@ -138,7 +138,7 @@ export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell
     const amount = state.y[c * STATES + LEAF];
     take(state, c, LEAF, amount);
     dry += amount;
-    for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * 0.6);
+    for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * runtime.values.practice.rootsTaken);
     state.y[c * STATES + ROOT] = 1;
   }
   bed.cut += dry;

@@ -5,9 +5,6 @@ import { fishWater, readCell } from './reading';
 import type { FeedState, FishState, RunState } from './runState';
 import type { Runtime } from './runtime';
 
-/** A meal can be somewhat larger than its even share of the day's appetite. */
-const MEAL_STRETCH = 1.3;
-
 /** Offers one meal of a tank's daily feed. @returns g eaten */
 export function meal(runtime: Runtime, state: RunState, feed: FeedState, fish: FishState): number {
   const { values, uneaten } = runtime;
@@ -19,7 +16,7 @@ export function meal(runtime: Runtime, state: RunState, feed: FeedState, fish: F
     const mass = state.y[o + FISH] / fish.number;
     const water = fishWater(readCell(runtime, state.y, fish.cell), state.T_C);
     const wish = fullRation(values, mass) * state.y[o + FISH] * warmthOfAppetite(values, state.T_C) * appetite(values, water, welfare(discomforts(values, water)));
-    eaten = Math.min(offered, (MEAL_STRETCH * wish) / feed.meals_h.length);
+    eaten = Math.min(offered, (values.practice.mealStretch * wish) / feed.meals_h.length);
   }
   state.y[o + GUT] += eaten;
   fish.eatenToday += eaten;
@@ -38,6 +35,6 @@ export function idealGain(runtime: Runtime, fish: FishState, feed_g: number, T_C
   const { values } = runtime;
   if (number <= 0) return 0;
   const mass = fish.idealMass / number;
-  const eaten = Math.min(feed_g, MEAL_STRETCH * fullRation(values, mass) * fish.idealMass * warmthOfAppetite(values, T_C));
+  const eaten = Math.min(feed_g, values.practice.mealStretch * fullRation(values, mass) * fish.idealMass * warmthOfAppetite(values, T_C));
   return values.tilapia.gain * eaten - values.tilapia.basal * fish.idealMass;
 }

@@ -27,14 +27,6 @@ import { evaporate, take } from './transfers';
 import { VARIABLES } from './trajectory';
 import type { DayChunk, SeasonEvent } from './trajectory';
 
-/** d: the damping of base dosing, and half the width of its pH band */
-const DOSING_LAG = 0.75;
-const DOSING_BAND = 0.4;
-/** L/m²/d that open water loses */
-const EVAPORATION = 3;
-/** W per L/min of air, and of pumping at 1.5 m lift per m³/h */
-const AIR_W = 1.2;
-const PUMP_W = 12;
 
 export class Runner {
   private readonly levels: Float64Array;
@@ -152,10 +144,11 @@ export class Runner {
     if (!side) return;
     const stage = runtime.assembly.stages.find((entry) => entry.id === side.into);
     if (!stage) return;
+    const { dosingBand, dosingLag } = runtime.values.practice;
     const pH = 3 - log10(runtime.data.h[stage.first]);
-    const wish = Math.min(1, Math.max(0, (state.base.targetPH + DOSING_BAND / 2 - pH) / DOSING_BAND));
+    const wish = Math.min(1, Math.max(0, (state.base.targetPH + dosingBand / 2 - pH) / dosingBand));
     // First-order lag over the time since the last cut, about four hours.
-    const share = Math.min(1, (hour === 0 ? 2 : 4) / 24 / DOSING_LAG);
+    const share = Math.min(1, (hour === 0 ? 2 : 4) / 24 / dosingLag);
     state.base.level += (wish - state.base.level) * share;
     const rate = state.base.g_d * state.base.level;
     const cell = runtime.assembly.cells[stage.first];
@@ -199,9 +192,10 @@ export class Runner {
   private useEnergy(hours: number): void {
     const { state, runtime } = this;
     if (!state.powerOn) return;
+    const { airPower, pumpPower } = runtime.values.practice;
     const air = runtime.assembly.stages.reduce((sum, stage) => sum + (state.air[stage.id] ?? 0) * stage.count, 0);
-    const pump = running(state) && !runtime.plan.rig ? (state.flow_m3_d / 24) * PUMP_W : 0;
-    state.energy_kWh += ((air * AIR_W + pump) * hours) / 1000;
+    const pump = running(state) && !runtime.plan.rig ? (state.flow_m3_d / 24) * pumpPower : 0;
+    state.energy_kWh += ((air * airPower + pump) * hours) / 1000;
   }
 
   /** The day's books: deaths, ripe beds, evaporation, extents, warnings. */
@@ -235,7 +229,7 @@ export class Runner {
       const surface = assembly.cells.reduce((sum, cell) => sum + cell.surface, 0);
       let grown = 0;
       for (let c = 0; c < assembly.cells.length; c++) grown += extents[c * PROCESSES + ID.leafGrowthNitrate] + extents[c * PROCESSES + ID.leafGrowthAmmonium];
-      const volume = (EVAPORATION * surface + values.lettuce.waterUse * grown) / 1000;
+      const volume = (values.practice.evaporation * surface + values.lettuce.waterUse * grown) / 1000;
       evaporate(runtime, state, assembly.sump >= 0 ? assembly.sump : 0, Math.min(volume, 0.2 * assembly.cells[Math.max(0, assembly.sump)].volume));
     }
     for (let i = 0; i < extents.length; i++) state.extents[i % PROCESSES] += extents[i];

@@ -63,7 +63,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const c = values.matter;
   // Feed not eaten sinks as coarse solids, mostly fast to rot.
   const uneaten = closeColumn('uneatenFeed', {
-    fixed: new Map([[GUT, -1], [CF, 0.85 * c.feedCOD], [CI, 0.1 * c.feedCOD]]), unknowns: [SS, TAN, P, K, CA, FE, SO4, IC, ALK],
+    fixed: new Map([[GUT, -1], [CF, values.practice.uneatenFast * c.feedCOD], [CI, values.practice.uneatenInert * c.feedCOD]]), unknowns: [SS, TAN, P, K, CA, FE, SO4, IC, ALK],
   }, content);
   return {
     plan, values, content, dry: dryMass(values), matrix, uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,

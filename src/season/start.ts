@@ -7,10 +7,6 @@ import type { RunState } from './runState';
 import type { Runtime } from './runtime';
 import { concentrationsOf } from './water';
 
-/** Share of capacity that a seeded and a mature film begin with. */
-const SEEDED = 0.02;
-const MATURE = 0.75;
-
 export function startState(runtime: Runtime): RunState {
   const { plan, assembly, values, data } = runtime;
   const cells = assembly.cells;
@@ -19,7 +15,7 @@ export function startState(runtime: Runtime): RunState {
     : concentrationsOf({ ...plan.source, ...plan.start.water }, runtime.startT_C, data.saturation, values);
   const draw = stream(plan.seed, 'inoculum');
   const k = values.kinetics;
-  const share = plan.start.biofilm === 'bare' ? k.inoculumBare : plan.start.biofilm === 'seeded' ? SEEDED : MATURE;
+  const share = plan.start.biofilm === 'bare' ? k.inoculumBare : plan.start.biofilm === 'seeded' ? values.practice.seededShare : values.practice.matureShare;
   cells.forEach((cell, c) => {
     const o = c * STATES;
     for (let i = 0; i < FLOWING; i++) y[o + i] = water[i] * cell.volume;

@@ -77,7 +77,7 @@ export function drain(runtime: Runtime, state: RunState, cell: number): number {
   disturb(runtime, state, cell);
   drawOff(runtime, state, cell, volume, mineral);
   for (const component of [SF, SL, SI, PO, PS]) {
-    const amount = state.y[o + component] * 0.97;
+    const amount = state.y[o + component] * values.practice.drainedShare;
     if (mineral >= 0) {
       state.y[o + component] -= amount;
       state.y[offset(mineral) + component] += amount;
@@ -120,15 +120,16 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
   const o = offset(cell);
-  const volume = 0.5 * it.volume;
+  const { rinsedHeterotrophs, rinsedNitrifiers, rinsedShare, rinseWater } = runtime.values.practice;
+  const volume = rinseWater * it.volume;
   drawOff(runtime, state, cell, volume, -1);
   state.water.taken += volume;
-  for (const [component, share] of [[MF, 0.92], [MS, 0.92], [MI, 0.92], [BA, 0.15], [BN, 0.15], [BH, 0.3]] as const) {
+  for (const [component, share] of [[MF, rinsedShare], [MS, rinsedShare], [MI, rinsedShare], [BA, rinsedNitrifiers], [BN, rinsedNitrifiers], [BH, rinsedHeterotrophs]] as const) {
     const amount = state.y[o + component] * share;
     take(state, cell, component, amount);
     discharge(runtime, state, component, amount);
   }
-  state.y[o + CLOG] *= 0.08;
+  state.y[o + CLOG] *= 1 - rinsedShare;
   refill(runtime, state, cell, volume);
   state.work_h += 0.25;
   return volume;

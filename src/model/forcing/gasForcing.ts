@@ -8,8 +8,6 @@ import type { Saturation } from '../processes/gas';
 
 /** kLa of a gas against oxygen's, (D/D_O2)^0.5, from diffusivities at 25 °C (phreeqc.dat). */
 const RATIO = { CO2: 0.904, H2S: 0.945, CH4: 0.887, N2: 0.913 } as const;
-/** Ammonia is held by the gas film: its transfer is a small share of oxygen's. */
-const AMMONIA = 0.02;
 /** g O2 per m³ of air at 20 °C, 1 atm: 0.2095 × 1.331 kg/m³. */
 const OXYGEN_IN_AIR = 279;
 const STANDARD_SATURATION = 9.092;
@@ -54,5 +52,5 @@ export function setGasForcing(cell: Cell, values: Values, at: GasAt, air_L_min: 
   cell.kH2S = limited(bubbles * RATIO.H2S, air * at.H2S) + open * RATIO.H2S;
   cell.kCH4 = limited(bubbles * RATIO.CH4, air * at.CH4) + open * RATIO.CH4;
   cell.kN2 = limited(bubbles * RATIO.N2, air * at.N2) + open * RATIO.N2;
-  cell.kNH3 = (bubbles + open) * AMMONIA;
+  cell.kNH3 = (bubbles + open) * values.practice.ammoniaTransfer;
 }

@@ -3,6 +3,8 @@ import { kinetics } from './kinetics';
 import { lettuce, tilapia } from './life';
 import { matter } from './matter';
 import type { ParameterGroup } from './parameter';
+import { practice } from './practice';
+import { stages } from './stages';
 
 type Numbers<G> = { [Key in keyof G]: number };
 
@@ -11,9 +13,11 @@ export interface Values {
   kinetics: Numbers<typeof kinetics>;
   tilapia: Numbers<typeof tilapia>;
   lettuce: Numbers<typeof lettuce>;
+  stages: Numbers<typeof stages>;
+  practice: Numbers<typeof practice>;
 }
 
-export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, tilapia, lettuce };
+export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, tilapia, lettuce, stages, practice };
 
 /**
  * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`.

@@ -1,6 +1,7 @@
 // Solids on the move: they settle, are caught by mats, media and roots, are broken by air, stirred up and let go.
 // First order in the moving solid at constants that the stage sets at every cut.
 import { CAUGHT, CLOG, FF, FI, FS, MF, SF, SLUDGE, SOLIDS, UF, UI, US } from '../components';
+import { stages } from '../parameters/stages';
 import type { Values } from '../parameters/values';
 import { ID } from './catalogue';
 import type { ProcessName } from './catalogue';
@@ -12,7 +13,7 @@ const PARTS = ['Fast', 'Slow', 'Inert'] as const;
 const FINES = [[FF, UF], [FS, US], [FI, UI]] as const;
 const dry = (v: Values, part: number): number => (part === 2 ? v.matter.inertDry : v.matter.organicDry);
 /** Superfine share of what air breaks. */
-export const AIR_SUPERFINE = 0.3;
+export const AIR_SUPERFINE = stages.airSuperfine.value;
 
 const moving = SIZES.flatMap((size, s) => PARTS.map((part, p) => ({ size, part, s, p })));
 export const solidsDefinitions: readonly Definition[] = [
@@ -33,7 +34,7 @@ export const solidsDefinitions: readonly Definition[] = [
 ];
 
 /** 1/d at which caught solids rot down and open a filter again. */
-const UNCLOG = 0.05;
+const UNCLOG = stages.unclog.value;
 
 /** Rates of stirring, letting go and unclogging; the moves of suspended solids are in network/solidsMoves.ts. */
 export function solidsRates(w: Workspace): void {

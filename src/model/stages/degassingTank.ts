@@ -1,9 +1,7 @@
 // Degassing tank: strong air drives carbon dioxide, methane and hydrogen sulfide out; with media in it, a biofilter too.
+import { stages } from '../parameters/stages';
 import { airShear, cleared } from './stageType';
 import type { StageType } from './stageType';
-
-/** m² of film per m³ of loose carrier media (bulk volume); usual range 350–800. */
-const MEDIA_AREA = 600;
 
 export const degassingTank: StageType = {
   kind: 'degassingTank', group: 'treatWater', controls: ['air'], airMax_L_min: 120, cautions: ['mains', 'hydrogenSulfide', 'weight'],
@@ -11,29 +9,30 @@ export const degassingTank: StageType = {
   volume: (s) => (s.volume_m3 ?? 0.3) * (s.count ?? 1),
   cell(s) {
     const volume = this.volume(s);
-    const floor = volume / 0.8;
-    const media = (s.media_m3 ?? 0) * (s.count ?? 1) * MEDIA_AREA;
-    return { volume, surface: floor, floor, film: media + floor * 4, sludgeRoom: volume * 0.1, cone: false, depth: 0.72, mediaArea: media };
+    const floor = volume / stages.tankDepth.value;
+    const media = (s.media_m3 ?? 0) * (s.count ?? 1) * stages.mediaArea.value;
+    return { volume, surface: floor, floor, film: media + floor * stages.wallFilm.value, sludgeRoom: volume * 0.1, cone: false, depth: 0.72, mediaArea: media };
   },
   vessel(s) {
     const volume = s.volume_m3 ?? 0.3;
-    return { depth_m: 0.85, width_m: Math.sqrt(volume / 0.8) * 1.15, height_m: 0.98 };
+    return { depth_m: 0.85, width_m: Math.sqrt(volume / stages.tankDepth.value) * 1.15, height_m: 0.98 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;
-    const stirred = Math.min(1, c.airPerVolume / 30);
+    const s = c.values.stages;
+    const stirred = Math.min(1, c.airPerVolume / s.mediaStirAir);
     cell.shear = airShear(c);
     // Media catch a little; stirred media a tenth of it, and shed it again.
     const caught = k.mediaCatch * cell.mediaArea * (1 - 0.9 * stirred);
     cell.catch0 = caught * 2;
     cell.catch1 = caught;
     cell.catch2 = caught * 0.1;
-    cell.release = 0.02 + 0.5 * stirred;
+    cell.release = s.mediaShedStill + s.mediaShed * stirred;
     // A stirred tank keeps its solids in suspension; a still one is a poor settler.
-    const still = 0.5 * (1 - stirred);
+    const still = s.stillTank * (1 - stirred);
     cell.settle0 = still > 0 ? cleared(k.settleCoarse, cell.floor, cell.flow, still) : 0;
     cell.settle1 = still > 0 ? cleared(k.settleFine, cell.floor, cell.flow, still) : 0;
     cell.settle2 = still > 0 ? cleared(k.settleSuperfine, cell.floor, cell.flow, still) : 0;
-    cell.stir = 5 * stirred;
+    cell.stir = s.stirredLift * stirred;
   },
 };

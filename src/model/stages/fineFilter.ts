@@ -1,4 +1,5 @@
 // Fine-solids filter: mats over gravel. Catches by size, blocks up (coarse several times faster than fine), then lets water past.
+import { stages } from '../parameters/stages';
 import { passing } from './stageType';
 import type { StageType } from './stageType';
 
@@ -8,13 +9,12 @@ export const fineFilter: StageType = {
   volume: (s) => (s.volume_m3 ?? 0.15) * (s.count ?? 1),
   cell(s) {
     const volume = this.volume(s);
-    const floor = volume / 0.7;
-    // Mats and gravel offer about 250 m²/m³ of film.
-    return { volume, surface: floor, floor, film: volume * 250, sludgeRoom: 0, cone: false, depth: 0.5, filter: true, mediaArea: volume * 250 };
+    const floor = volume / stages.filterDepth.value;
+    return { volume, surface: floor, floor, film: volume * stages.matArea.value, sludgeRoom: 0, cone: false, depth: 0.5, filter: true, mediaArea: volume * stages.matArea.value };
   },
   vessel(s) {
     const volume = s.volume_m3 ?? 0.15;
-    return { depth_m: 0.85, width_m: Math.sqrt(volume / 0.7) * 1.1, height_m: 1.0 };
+    return { depth_m: 0.85, width_m: Math.sqrt(volume / stages.filterDepth.value) * 1.1, height_m: 1.0 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;
@@ -23,6 +23,6 @@ export const fineFilter: StageType = {
     cell.catch0 = passing(k.matCoarse * through, cell.flow);
     cell.catch1 = passing(k.matFine * through, cell.flow);
     cell.catch2 = passing(k.matSuperfine * through, cell.flow);
-    cell.release = cell.flow > 0 && c.clog > 1 ? 0.05 * (c.clog - 1) : 0;
+    cell.release = cell.flow > 0 && c.clog > 1 ? c.values.stages.blockedShed * (c.clog - 1) : 0;
   },
 };

@@ -1,4 +1,5 @@
 // Fish tank: keeps the fish; cleans itself by turnover and its outlet, better from the bottom than over the rim.
+import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 import { airShear } from './stageType';
 
@@ -10,7 +11,7 @@ export const fishTank: StageType = {
     const volume = this.volume(s);
     const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));
     const floor = volume / depth;
-    return { volume, surface: floor, floor, film: floor * 2.5, sludgeRoom: floor * 0.05, cone: false, depth: depth * 0.9, fish: true };
+    return { volume, surface: floor, floor, film: floor * stages.fishTankFilm.value, sludgeRoom: floor * stages.floorRoom.value, cone: false, depth: depth * 0.9, fish: true };
   },
   vessel(s) {
     const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));
@@ -19,11 +20,13 @@ export const fishTank: StageType = {
   solids(cell, c) {
     // Fish and inflow keep solids moving; a bottom outlet leaves little behind.
     const k = c.values.kinetics;
-    const still = cell.flow > 0 ? (c.outlet === 'bottomLift' ? 0.01 : 0.06) : 0.2;
+    const s = c.values.stages;
+    const bottom = c.outlet === 'bottomLift';
+    const still = cell.flow > 0 ? (bottom ? s.bottomLiftStill : s.surfaceStill) : s.idleStill;
     cell.settle0 = k.settleCoarse * cell.floor * still;
     cell.settle1 = k.settleFine * cell.floor * still;
     cell.settle2 = k.settleSuperfine * cell.floor * still;
-    cell.stir = cell.flow > 0 ? (c.outlet === 'bottomLift' ? 6 : 2) : 0.5;
+    cell.stir = cell.flow > 0 ? (bottom ? s.bottomLiftStir : s.surfaceStir) : s.idleStir;
     cell.shear = airShear(c);
   },
 };

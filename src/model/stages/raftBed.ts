@@ -1,4 +1,5 @@
 // Raft bed: plants on floating rafts, roots in the water; three cells in series. Roots filter whatever solids reach them.
+import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 
 export const raftBed: StageType = {
@@ -8,8 +9,7 @@ export const raftBed: StageType = {
   cell(s) {
     const area = ((s.area_m2 ?? 3) * (s.count ?? 1)) / 3;
     const depth = s.depth_m ?? 0.3;
-    // Rafts cover nearly all of the surface; floor, underside and roots carry film, about 4 m² a m².
-    return { volume: area * depth, surface: area * 0.05, floor: area, film: area * 4, sludgeRoom: area * 0.05, cone: false, depth: depth * 0.9, bed: true };
+    return { volume: area * depth, surface: area * stages.raftOpen.value, floor: area, film: area * stages.raftFilm.value, sludgeRoom: area * stages.floorRoom.value, cone: false, depth: depth * 0.9, bed: true };
   },
   vessel(s) {
     const area = s.area_m2 ?? 3;
@@ -17,15 +17,16 @@ export const raftBed: StageType = {
   },
   solids(cell, c) {
     const k = c.values.kinetics;
-    const roots = 0.25 + (0.75 * c.leaf) / (c.leaf + 40); // young roots filter less
+    const s = c.values.stages;
+    const roots = s.youngRoots + ((1 - s.youngRoots) * c.leaf) / (c.leaf + s.rootGrowthHalf); // young roots filter less
     cell.catch0 = k.rootCoarse * cell.floor * roots;
     cell.catch1 = k.rootFine * cell.floor * roots;
     cell.catch2 = k.rootSuperfine * cell.floor * roots;
     cell.release = k.rootRelease;
-    const still = c.airPerVolume > 30 ? 0.1 : 0.3;
-    cell.settle0 = k.settleCoarse * cell.floor * still * 0.1;
-    cell.settle1 = k.settleFine * cell.floor * still * 0.1;
-    cell.settle2 = k.settleSuperfine * cell.floor * still * 0.1;
-    cell.stir = 0.02;
+    const still = c.airPerVolume > s.mediaStirAir ? s.raftStill / 3 : s.raftStill;
+    cell.settle0 = k.settleCoarse * cell.floor * still;
+    cell.settle1 = k.settleFine * cell.floor * still;
+    cell.settle2 = k.settleSuperfine * cell.floor * still;
+    cell.stir = s.raftStir;
   },
 };

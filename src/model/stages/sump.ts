@@ -1,4 +1,5 @@
 // Sump: the lowest tank; takes up every change of volume, is topped up, and feeds the return pump.
+import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 
 export const sump: StageType = {
@@ -7,19 +8,20 @@ export const sump: StageType = {
   volume: (s) => (s.volume_m3 ?? 0.4) * (s.count ?? 1),
   cell(s) {
     const volume = this.volume(s);
-    const floor = volume / 0.6;
-    return { volume, surface: floor * 0.5, floor, film: floor * 3, sludgeRoom: floor * 0.05, cone: false, depth: 0.4 };
+    const floor = volume / stages.sumpDepth.value;
+    return { volume, surface: floor * stages.sumpOpen.value, floor, film: floor * stages.sumpFilm.value, sludgeRoom: floor * stages.floorRoom.value, cone: false, depth: 0.4 };
   },
   vessel(s) {
     const volume = s.volume_m3 ?? 0.4;
-    return { depth_m: 0.6, width_m: Math.sqrt(volume / 0.6) * 1.1, height_m: 0.95 };
+    return { depth_m: 0.6, width_m: Math.sqrt(volume / stages.sumpDepth.value) * 1.1, height_m: 0.95 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;
-    const still = cell.flow > 0 ? 0.02 : 0.3;
+    const s = c.values.stages;
+    const still = cell.flow > 0 ? s.sumpStill : s.idleStill;
     cell.settle0 = k.settleCoarse * cell.floor * still;
     cell.settle1 = k.settleFine * cell.floor * still;
     cell.settle2 = k.settleSuperfine * cell.floor * still;
-    cell.stir = cell.flow > 0 ? 3 : 0;
+    cell.stir = cell.flow > 0 ? s.sumpStir : 0;
   },
 };

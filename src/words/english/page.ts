@@ -102,6 +102,7 @@ export const pageWords = {
   'inspect.falls': 'falls',
   'inspect.same': 'stays',
   'inspect.size': '{volume} m³, water stays {minutes} min',
+  'inspect.still': '{volume} m³, the water stands still',
   'inspect.noWater': 'It holds no water of its own.',
   'inspect.facts': 'Right now',
 
@@ -109,6 +110,7 @@ export const pageWords = {
   'control.feed': 'Feed',
   'control.feedAmount': 'Feed, g/d',
   'control.feedShare': '{percent} % of body mass a day',
+  'control.noFish': 'No fish are left to eat it',
   'control.air': 'Air',
   'control.airAmount': 'Air, L/min',
   'control.drain': 'Drain now',
