@@ -1,8 +1,6 @@
 // The kinetic constants at one water temperature, ready for the rate functions. Made once per change of temperature.
-import { exp, pow } from '../../numerics/elementary';
+import { LN10, exp, pow } from '../../numerics/elementary';
 import type { Values } from '../parameters/values';
-
-const LN10 = 2.302585092994046;
 
 /**
  * @param values all numbers of the run

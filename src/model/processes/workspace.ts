@@ -1,6 +1,5 @@
 // Where a cell's rates are worked out: views into the state, rates and derivatives, and the water's acid-base state.
 import type { Cell } from '../cell';
-import { SLOTS } from './catalogue';
 
 /** Everything a rate function reads and writes. One object, moved from cell to cell; nothing is allocated in a step. */
 export interface Workspace {
@@ -18,9 +17,4 @@ export interface Workspace {
   nitrifying: number;
   /** light now against its daily mean, 0 at night */
   light: number;
-}
-
-/** Writes the derivative of process p to its slot's component, as d(rate)/d(mass). */
-export function slot(w: Workspace, p: number, k: number, value: number): void {
-  w.g[w.go + p * SLOTS + k] = value;
 }
