@@ -1,5 +1,11 @@
 // One well-mixed piece of water: what it is (sizes) and what is done to it until the next cut (forcing).
 
+import type { FishAt } from './organisms/fish/fishAt';
+import type { CropAt } from './organisms/plants/cropAt';
+
+const NO_FISH: FishAt = { digestion: 0, basal: 0, respirationO2: 1, growing: 0 };
+const NO_CROP: CropAt = { halfN: 1, halfP: 1, halfK: 1, halfCa: 1, halfMg: 1, halfFe: 1, halfS: 1, roomN: 1, roomP: 1, roomK: 1, roomCa: 1, roomFe: 1, fill: 0, ironH: 1 };
+
 export interface Cell {
   readonly index: number;
   readonly stage: string;
@@ -20,6 +26,11 @@ export interface Cell {
   readonly fish: boolean;
   readonly filter: boolean;
   readonly mediaArea: number;
+  /** room for caught solids against that of a mat of the same volume */
+  readonly filterRoom: number;
+  /** m of fall in drops that the water makes inside; m³/d of air drawn through pores as the water sinks */
+  readonly spray: number;
+  readonly breath: number;
 
   // --- forcing, refreshed at every cut
   /** m³/d of water through the cell */
@@ -40,8 +51,12 @@ export interface Cell {
   /** growth the light and leaf area allow with no other limit, g dry/d at mean light; root health without the water's share */
   growth: number;
   rootTarget: number;
-  /** g/d of base given */
-  doseCa: number; doseK: number;
+  /** the process that gives base here, and g/d of it */
+  doseProcess: number; doseRate: number;
+  /** m³/d of water cleared of free opportunists by ultraviolet light */
+  kill: number;
+  /** what lives here, at the water's temperature; without meaning where nothing does */
+  fishAt: FishAt; cropAt: CropAt;
   /** ids of the processes that can run here, and the same sorted by how the inner loop treats them */
   active: Int32Array;
   work: WorkLists;
@@ -62,7 +77,7 @@ export interface WorkLists {
   slotted: Int32Array;
   block: FlatSum;
   rest: FlatSum;
-  /** solved alone before the dense block, component by component (pore organics, pore sulfide, methane), and after it (nitrogen gas); solids have code of their own */
+  /** solved alone before the dense block, component by component (pore organics, pore sulfide, methane, a crop's phosphorus and metals), and after it (nitrogen gas, opportunists); solids have code of their own */
   before: readonly Alone[];
   after: readonly Alone[];
   /** families with the same products: the products and the members that are active */
@@ -76,6 +91,7 @@ export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, slott
 export interface CellSizes {
   volume: number; surface: number; floor: number; film: number; sludgeRoom: number; cone: boolean; depth: number;
   bed?: boolean; fish?: boolean; filter?: boolean; mediaArea?: number;
+  filterRoom?: number; spray?: number; breath?: number;
 }
 
 export function makeCell(index: number, stage: string, kind: string, sizes: CellSizes): Cell {
@@ -83,8 +99,9 @@ export function makeCell(index: number, stage: string, kind: string, sizes: Cell
     index, stage, kind, volume: sizes.volume, surface: sizes.surface, floor: sizes.floor, film: sizes.film,
     sludgeRoom: sizes.sludgeRoom, cone: sizes.cone, depth: sizes.depth, bed: sizes.bed ?? false, fish: sizes.fish ?? false,
     filter: sizes.filter ?? false, mediaArea: sizes.mediaArea ?? 0,
+    filterRoom: sizes.filterRoom ?? 1, spray: sizes.spray ?? 0, breath: sizes.breath ?? 0,
     flow: 0, air: 0, kO2: 0, kCO2: 0, kH2S: 0, kCH4: 0, kNH3: 0, kN2: 0, gasFor: { air: -1, fall: 0, flow: 0, T_C: 0 },
     settle0: 0, settle1: 0, settle2: 0, catch0: 0, catch1: 0, catch2: 0, shear: 0, stir: 0, release: 0,
-    bedVolume: 0, bedThickness: 0, bedArea: 0, growth: 0, rootTarget: 1, doseCa: 0, doseK: 0, active: NO_WORK.all, work: NO_WORK,
+    bedVolume: 0, bedThickness: 0, bedArea: 0, growth: 0, rootTarget: 1, doseProcess: 0, doseRate: 0, kill: 0, fishAt: NO_FISH, cropAt: NO_CROP, active: NO_WORK.all, work: NO_WORK,
   };
 }

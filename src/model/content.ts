@@ -30,12 +30,13 @@ export function contentTable(values: Values): Float64Array[] {
   rows[c.P] = { P: 1, charge: -1 / ATOM.P };
   rows[c.K] = { K: 1, charge: 1 / ATOM.K };
   rows[c.CA] = { Ca: 1, charge: 2 / ATOM.Ca };
+  rows[c.MG] = { Mg: 1, charge: 2 / ATOM.Mg };
   rows[c.NA] = { Na: 1, charge: 1 / ATOM.Na };
   rows[c.CL] = { Cl: 1, charge: -1 / ATOM.Cl };
   rows[c.FE] = { Fe: 1 }; // chelated: its charge is booked at zero
   const fast: Row = { COD: 1, C: m.organicC, N: m.fastN, P: m.fastP, S: m.fastS };
   const slow: Row = { COD: 1, C: m.organicC, N: m.slowN, P: m.slowP, S: m.slowS };
-  const inert: Row = { COD: 1, C: m.organicC, N: m.inertN, P: m.inertP, S: m.inertS, Ca: m.inertCa, Fe: m.inertFe };
+  const inert: Row = { COD: 1, C: m.organicC, N: m.inertN, P: m.inertP, S: m.inertS, Ca: m.inertCa, Mg: m.inertMg, Fe: m.inertFe };
   for (const sizes of [...c.SOLIDS, c.SLUDGE, c.CAUGHT]) {
     rows[sizes[0]] = fast;
     rows[sizes[1]] = slow;
@@ -43,14 +44,21 @@ export function contentTable(values: Values): Float64Array[] {
   }
   // Films are booked without P and S (under 2 %): those join when film becomes solids.
   for (const film of [c.BA, c.BN, c.BH]) rows[film] = { COD: 1, C: m.filmC, N: m.filmN };
-  rows[c.GUT] = { COD: m.feedCOD, N: m.feedN, C: m.feedC, P: m.feedP, K: m.feedK, Ca: m.feedCa, S: m.feedS, Fe: m.feedFe };
-  rows[c.FISH] = { COD: m.fishCOD, N: m.fishN, C: m.fishC, P: m.fishP, K: m.fishK, Ca: m.fishCa, S: m.fishS };
-  rows[c.LEAF] = { COD: m.leafCOD, N: m.leafN, C: m.leafC, P: m.leafP, K: m.leafK, Ca: m.leafCa, S: m.leafS, Fe: m.leafFe };
+  rows[c.GUT] = { COD: m.feedCOD, N: m.feedN, C: m.feedC, P: m.feedP, K: m.feedK, Ca: m.feedCa, Mg: m.feedMg, S: m.feedS, Fe: m.feedFe };
+  rows[c.FISH] = { COD: m.fishCOD, N: m.fishN, C: m.fishC, P: m.fishP, K: m.fishK, Ca: m.fishCa, Mg: m.fishMg, S: m.fishS };
+  rows[c.LEAF] = { COD: m.leafCOD, N: m.leafN, C: m.leafC, P: m.leafP, K: m.leafK, Ca: m.leafCa, Mg: m.leafMg, S: m.leafS, Fe: m.leafFe };
+  // What a plant holds in store is booked as taken, reduced and uncharged: charge and oxygen were settled when it was taken up.
+  rows[c.QN] = { N: 1 };
+  rows[c.QP] = { P: 1 };
+  rows[c.QK] = { K: 1 };
+  rows[c.QCA] = { Ca: 1 };
+  rows[c.QFE] = { Fe: 1 };
   rows[c.AIR_O2] = { COD: -1 };
   rows[c.AIR_CO2] = { C: ATOM.C };
   rows[c.AIR_N2] = { N: 1, COD: -oxygenOf(1.5) };
   rows[c.AIR_H2S] = { S: 1, COD: (4 * ATOM.O) / ATOM.S };
   rows[c.AIR_CH4] = { COD: 1, C: ATOM.C / (4 * ATOM.O) };
+  rows[c.RUST] = { Fe: 1 };
   rows[c.AIR_NH3] = { N: 1 }; // leaves as NH3: the charge stays behind as lost alkalinity
   return rows.map((row) => Float64Array.from(c.ELEMENTS, (element) => row[element] ?? 0));
 }

@@ -4,6 +4,7 @@ import { feedNow, fishNow, kindOf, percentOfMass } from '../store/selectors';
 import type { Chore } from '../store/state';
 import type { BaseKind } from '../store/contract';
 import { say } from '../words/say';
+import type { WordKey } from '../words/say';
 import { figure } from '../words/units';
 import { useMoment } from './moment';
 import { NumberControl } from './NumberControl';
@@ -74,8 +75,9 @@ function PumpControl() {
   );
 }
 
-const BASES: readonly { base: BaseKind; words: 'control.lime' | 'control.bicarbonate' }[] = [
-  { base: 'Ca(OH)2', words: 'control.lime' }, { base: 'KHCO3', words: 'control.bicarbonate' },
+const BASES: readonly { base: BaseKind; words: WordKey }[] = [
+  { base: 'Ca(OH)2', words: 'control.lime' }, { base: 'KOH', words: 'control.causticPotash' }, { base: 'CaCO3', words: 'control.limestone' },
+  { base: 'K2CO3', words: 'control.potash' }, { base: 'NaHCO3', words: 'control.bakingSoda' }, { base: 'KHCO3', words: 'control.bicarbonate' },
 ];
 
 function BaseControl() {

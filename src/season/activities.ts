@@ -1,5 +1,5 @@
 // Activity coefficients of a cell's water at a cut: its ionic strength from the state, folded into its conditional constants.
-import { ATOM, CA, CL, IC, K, NA, NO2, NO3, P, S2, SO4, TAN } from '../model/components';
+import { ATOM, CA, CL, IC, K, MG, NA, NO2, NO3, P, S2, SO4, TAN } from '../model/components';
 import { CONDITIONAL_LENGTH, foldActivities } from '../model/equilibrium/conditional';
 import { addIon, ionicStrength } from '../model/equilibrium/ionicStrength';
 import { offsetOf } from './runtime';
@@ -18,6 +18,7 @@ export function setActivities(runtime: Runtime, y: Float64Array, c: number): voi
   addIon(strong, -2, (y[o + SO4] * v) / ATOM.S);
   addIon(strong, 1, (y[o + K] * v) / ATOM.K);
   addIon(strong, 2, (y[o + CA] * v) / ATOM.Ca);
+  addIon(strong, 2, (y[o + MG] * v) / ATOM.Mg);
   addIon(strong, 1, (y[o + NA] * v) / ATOM.Na);
   addIon(strong, -1, (y[o + CL] * v) / ATOM.Cl);
   const totals = { carbon: y[o + IC] * v, ammonia: (y[o + TAN] * v) / ATOM.N, sulfide: (y[o + S2] * v) / ATOM.S, phosphate: (y[o + P] * v) / ATOM.P };

@@ -12,9 +12,10 @@ const ACT = 0.33;
 /** Comfort bands of a plan's fish and roots. Variables are those of the trajectory. */
 export function comfortOf(plan: Plan): Band[] {
   const values = valuesWith();
-  const f = values.tilapia;
+  const species = plan.fish[0]?.species ?? 'tilapia';
+  const f = values[species];
   const between = (safe: number, harm: number): number => safe + ACT * (harm - safe);
-  const no2 = nitriteLC50(values, plan.source.Cl_mg_L ?? 0);
+  const no2 = nitriteLC50(f, plan.source.Cl_mg_L ?? 0);
   const bands: Band[] = [
     { applies: 'fish', variable: 'NH3_mgN_L', watchAbove: f.nh3Safe, actAbove: between(f.nh3Safe, f.nh3Harm) },
     { applies: 'fish', variable: 'NO2_mgN_L', watchAbove: f.no2Safe * no2, actAbove: between(f.no2Safe, f.no2Harm) * no2 },
@@ -34,7 +35,7 @@ export function comfortOf(plan: Plan): Band[] {
     { applies: 'roots', variable: 'rootHealth', watchBelow: 0.8, actBelow: 0.6 },
   );
   const T = plan.climate.water_C ?? plan.climate.air_C.mean;
-  const c = values.lettuce;
+  const c = values[plan.loop.find((stage) => stage.crop)?.crop?.kind ?? 'lettuce'];
   // A pH that is fine for bacteria and fish costs leaves a little; it is marked only where it costs them much.
   bands.push({ applies: 'roots', variable: 'pH', watchBelow: 5.2, actBelow: 4.6, watchAbove: plateau(T, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop) > 0 ? 7.8 : 7.6, actAbove: 8.3 });
   return bands;

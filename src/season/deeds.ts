@@ -1,6 +1,7 @@
 // What a person does, done: each deed changes settings or moves matter at a cut, and is told as an event.
-import { CL, FE, FISH, GUT, LEAF, MF, MI, MS, NA, ROOT, STATES } from '../model/components';
-import type { Deed } from './plan';
+import { CL, FE, FISH, GUT, LEAF, MF, MI, MS, NA, ROOT, STATES, STORES } from '../model/components';
+import { cropAt } from '../model/organisms/plants/cropAt';
+import type { CropKind, Deed, SpeciesKind } from './plan';
 import type { FishState, RunState } from './runState';
 import type { Runtime } from './runtime';
 import { disturb, drain, exchange, put, rinse, take } from './transfers';
@@ -64,11 +65,11 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       return tell('exchanged', deed.stage, volume * 1000);
     }
     case 'stock':
-      return stock(runtime, state, deed.tank, deed.number, deed.mass_g, tell);
+      return stock(runtime, state, deed, tell);
     case 'takeFish':
       return takeFish(state, deed.tank, deed.number, tell);
     case 'plant':
-      return plant(runtime, state, deed.stage, deed.plants_m2, deed.replant, place.hour / 24, tell);
+      return plant(runtime, state, deed.stage, { kind: deed.crop, plants_m2: deed.plants_m2, replant: deed.replant }, place.hour / 24, tell);
     case 'cut':
       return cutBed(runtime, state, deed.stage, tell);
   }
@@ -78,15 +79,16 @@ export const running = (state: RunState): boolean => state.pumpOn && state.power
 
 type Tell = (kind: EventKind, stage: string, amount: number) => void;
 
-function stock(runtime: Runtime, state: RunState, tank: string, number: number, mass_g: number, tell: Tell): void {
+function stock(runtime: Runtime, state: RunState, { tank, species, number, mass_g }: { tank: string; species: SpeciesKind; number: number; mass_g: number }, tell: Tell): void {
   const stage = runtime.assembly.stages.find((entry) => entry.id === tank);
   if (!stage) return;
   let group: FishState | undefined = state.fish.find((fish) => fish.tank === tank);
   if (!group) {
-    group = { tank, cell: stage.first, number: 0, stocked: 0, stockedMass: 0, takenMass: 0, idealMass: 0, idealTaken: 0, welfareHours: 0, hours: 0, welfareNow: 1, eatenToday: 0, eatenYesterday: 0 };
+    group = { tank, species, cell: stage.first, since: state.day, number: 0, stocked: 0, stockedMass: 0, takenMass: 0, idealMass: 0, idealTaken: 0, welfareHours: 0, hours: 0, welfareNow: 1, eatenToday: 0, eatenYesterday: 0 };
     state.fish.push(group);
   }
   const all = number * stage.count;
+  group.since = state.day;
   put(state, stage.first, FISH, all * mass_g);
   group.number += all;
   group.stocked += all;
@@ -110,22 +112,29 @@ function takeFish(state: RunState, tank: string, number: number, tell: Tell): vo
 }
 
 /** Plants a bed anew; what stands is cut first. */
-export function plant(runtime: Runtime, state: RunState, id: string, plants_m2: number, replant: boolean, day: number, tell: Tell): void {
+export function plant(runtime: Runtime, state: RunState, id: string, { kind, plants_m2, replant }: { kind: CropKind; plants_m2: number; replant: boolean }, day: number, tell: Tell): void {
   const stage = runtime.assembly.stages.find((entry) => entry.id === id);
   if (!stage) return;
   let bed = state.beds.find((it) => it.stage === id);
   if (bed) cutBed(runtime, state, id, tell, false);
   else {
-    bed = { stage: id, first: stage.first, cells: stage.cells, plants: 0, replant, ideal: 0, idealCut: 0, cut: 0, planted: day };
+    bed = { stage: id, crop: kind, first: stage.first, cells: stage.cells, plants: 0, replant, ideal: 0, idealCut: 0, cut: 0, planted: day };
     state.beds.push(bed);
   }
   const area = runtime.assembly.cells[stage.first].floor * stage.cells;
+  bed.crop = kind;
+  const crop = runtime.values[kind];
   bed.plants = plants_m2 * area;
   bed.replant = replant;
   bed.planted = day;
-  const each = (bed.plants / stage.cells) * runtime.values.lettuce.transplant;
-  for (let c = 0; c < stage.cells; c++) put(state, stage.first + c, LEAF, each);
-  if (bed.ideal === 0) bed.ideal = bed.plants * runtime.values.lettuce.transplant;
+  const each = (bed.plants / stage.cells) * crop.transplant;
+  const at = cropAt(runtime.values, kind);
+  for (let c = stage.first; c < stage.first + stage.cells; c++) {
+    put(state, c, LEAF, each);
+    // seedlings come with full stores
+    [at.roomN, at.roomP, at.roomK, at.roomCa, at.roomFe].forEach((room, i) => put(state, c, STORES[i], each * room));
+  }
+  if (bed.ideal === 0) bed.ideal = bed.plants * crop.transplant;
   tell('planted', id, bed.plants);
 }
 
@@ -136,12 +145,12 @@ export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell
   let dry = 0;
   for (let c = bed.first; c < bed.first + bed.cells; c++) {
     const amount = state.y[c * STATES + LEAF];
-    take(state, c, LEAF, amount);
+    for (const part of [LEAF, ...STORES]) take(state, c, part, state.y[c * STATES + part]);
     dry += amount;
     for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * runtime.values.practice.rootsTaken);
     state.y[c * STATES + ROOT] = 1;
   }
   bed.cut += dry;
   state.work_h += 0.3;
-  if (told) tell('cut', id, dry / runtime.values.matter.leafDryShare / 1000);
+  if (told) tell('cut', id, dry / runtime.values[bed.crop].dryShare / 1000);
 }

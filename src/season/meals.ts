@@ -5,6 +5,15 @@ import { fishWater, readCell } from './reading';
 import type { FeedState, FishState, RunState } from './runState';
 import type { Runtime } from './runtime';
 
+/** How crowded and how hungry the fish of a tank are. */
+export function wellbeing(runtime: Runtime, state: RunState, fish: FishState): { density: number; hunger: number } {
+  const mass = state.y[fish.cell * STATES + FISH];
+  const f = runtime.values[fish.species];
+  const need = (f.basal / f.gain) * mass;
+  const hunger = state.day > fish.since && need > 0 ? Math.max(0, 1 - fish.eatenYesterday / need) : 0;
+  return { density: mass / 1000 / runtime.assembly.cells[fish.cell].volume, hunger };
+}
+
 /** Offers one meal of a tank's daily feed. @returns g eaten */
 export function meal(runtime: Runtime, state: RunState, feed: FeedState, fish: FishState): number {
   const { values, uneaten } = runtime;
@@ -15,7 +24,8 @@ export function meal(runtime: Runtime, state: RunState, feed: FeedState, fish: F
   if (fish.number > 0.5) {
     const mass = state.y[o + FISH] / fish.number;
     const water = fishWater(readCell(runtime, state.y, fish.cell), state.T_C);
-    const wish = fullRation(values, mass) * state.y[o + FISH] * warmthOfAppetite(values, state.T_C) * appetite(values, water, welfare(discomforts(values, water)));
+    const f = values[fish.species];
+    const wish = fullRation(f, mass) * state.y[o + FISH] * warmthOfAppetite(f, state.T_C) * appetite(f, water, welfare(discomforts(f, water, wellbeing(runtime, state, fish))));
     eaten = Math.min(offered, (values.practice.mealStretch * wish) / feed.meals_h.length);
   }
   state.y[o + GUT] += eaten;
@@ -32,9 +42,9 @@ export function meal(runtime: Runtime, state: RunState, feed: FeedState, fish: F
 
 /** g/d that the fish of a tank would eat and gain with nothing limiting but temperature. */
 export function idealGain(runtime: Runtime, fish: FishState, feed_g: number, T_C: number, number: number): number {
-  const { values } = runtime;
+  const f = runtime.values[fish.species];
   if (number <= 0) return 0;
   const mass = fish.idealMass / number;
-  const eaten = Math.min(feed_g, values.practice.mealStretch * fullRation(values, mass) * fish.idealMass * warmthOfAppetite(values, T_C));
-  return values.tilapia.gain * eaten - values.tilapia.basal * fish.idealMass;
+  const eaten = Math.min(feed_g, runtime.values.practice.mealStretch * fullRation(f, mass) * fish.idealMass * warmthOfAppetite(f, T_C));
+  return f.gain * eaten - f.basal * fish.idealMass;
 }

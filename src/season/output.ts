@@ -52,7 +52,7 @@ function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number,
   out[row + I.caught_g] = caught;
   out[row + I.gas_L_d] = state.gas[c];
   out[row + I.air_L_min] = cell.air / 1.44;
-  out[row + I.dose_g_d] = cell.doseCa + cell.doseK;
+  out[row + I.dose_g_d] = cell.doseRate;
   if (cell.fish) {
     const fish = state.fish.find((group) => group.cell === c);
     const number = fish?.number ?? 0;
@@ -66,7 +66,7 @@ function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number,
     out[row + I.leafDry_g_m2] = y[o + LEAF] / cell.floor;
     out[row + I.rootHealth] = y[o + ROOT];
     out[row + I.rootMat_g_m2] = caught / cell.floor;
-    out[row + I.cut_kg] = bed ? bed.cut / values.matter.leafDryShare / 1000 / bed.cells : 0;
+    out[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
   }
   return r;
 }

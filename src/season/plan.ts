@@ -1,6 +1,10 @@
 // The plan: what fixes a season. Plain types; the schema that guards data from outside lives in lessons.
 // Units stand in the names. Same plan, same bits.
 
+import type { CropName } from '../model/parameters/crops/crops';
+import type { SpeciesName } from '../model/parameters/species/species';
+import type { Base } from '../model/processes/dosing';
+
 export const PLAN_FORMAT = 'loopwright.plan/1';
 export const MODEL_REVISION = '1.0';
 
@@ -8,9 +12,9 @@ export type StageKind =
   | 'fishTank' | 'radialFlowSettler' | 'fineFilter' | 'degassingTank' | 'raftBed' | 'sump' | 'returnPump'
   | 'mineralisationTank' | 'baseDosing';
 
-export type BaseKind = 'Ca(OH)2' | 'KHCO3';
-export type SpeciesKind = 'tilapia';
-export type CropKind = 'lettuce';
+export type BaseKind = Base;
+export type SpeciesKind = SpeciesName;
+export type CropKind = CropName;
 
 export interface Climate {
   air_C: { mean: number; daySwing: number; yearSwing: number; dayOfYear: number };
@@ -27,7 +31,7 @@ export interface Climate {
 export interface Composition {
   pH?: number; alkalinity_meq_L?: number; DIC_mmol_L?: number;
   O2_mg_L?: number; TAN_mgN_L?: number; NO2_mgN_L?: number; NO3_mgN_L?: number; PO4_mgP_L?: number;
-  K_mg_L?: number; Ca_mg_L?: number; Cl_mg_L?: number; SO4_mgS_L?: number; Fe_mg_L?: number;
+  K_mg_L?: number; Ca_mg_L?: number; Mg_mg_L?: number; Na_mg_L?: number; Cl_mg_L?: number; SO4_mgS_L?: number; Fe_mg_L?: number;
   sulfide_mgS_L?: number; CH4_mgCOD_L?: number; organics_mgCOD_L?: number;
   solidsCoarse_mg_L?: number; solidsFine_mg_L?: number; solidsSuperfine_mg_L?: number;
 }

@@ -1,5 +1,5 @@
 // What can be read off a cell at a moment: pH and shares from the state, for output rows and for how fish fare.
-import { ALK, CA, CF, CH4, CL, FE, K, NO2, NO3, O2, P, S2, SS, STATES, TAN } from '../model/components';
+import { ALK, CA, CF, CH4, CL, FE, K, MG, NO2, NO3, O2, OP, P, S2, SS, STATES, TAN } from '../model/components';
 import type { FishWater } from '../model/organisms/fish/comfort';
 import { enterCell, makeWorkspace } from '../model/network/slope';
 import type { Workspace } from '../model/processes/workspace';
@@ -8,7 +8,7 @@ import type { Runtime } from './runtime';
 
 export interface Reading {
   TAN: number; NO2: number; NO3: number; NH3: number; O2: number; CO2: number; pH: number; alkalinity: number; H2S: number; CH4: number;
-  organics: number; coarse: number; fine: number; P: number; K: number; Ca: number; Fe: number; chloride: number;
+  organics: number; coarse: number; fine: number; P: number; K: number; Ca: number; Fe: number; Mg: number; chloride: number; opportunists: number;
 }
 
 const workspaces = new WeakMap<Runtime, Workspace>();
@@ -32,10 +32,10 @@ export function readCell(runtime: Runtime, y: Float64Array, cell: number): Readi
   return {
     TAN: y[o + TAN] * v, NO2: y[o + NO2] * v, NO3: y[o + NO3] * v, NH3: y[o + TAN] * v * w.nh3, O2: y[o + O2] * v, CO2: w.co2 * 44.009, pH: 3 - log10(w.h),
     alkalinity: y[o + ALK] * v, H2S: y[o + S2] * v * w.h2s, CH4: (y[o + CH4] * v) / 4, organics: y[o + SS] * v, coarse: coarse * v, fine: fine * v,
-    P: y[o + P] * v, K: y[o + K] * v, Ca: y[o + CA] * v, Fe: y[o + FE] * v, chloride: y[o + CL] * v,
+    P: y[o + P] * v, K: y[o + K] * v, Ca: y[o + CA] * v, Fe: y[o + FE] * v, Mg: y[o + MG] * v, chloride: y[o + CL] * v, opportunists: y[o + OP] * v,
   };
 }
 
 export const fishWater = (r: Reading, T_C: number): FishWater => ({
-  NH3: r.NH3, NO2: r.NO2, H2S: r.H2S, CO2: r.CO2, O2: r.O2, pH: r.pH, chloride: r.chloride, solids: r.coarse + r.fine, T_C,
+  NH3: r.NH3, NO2: r.NO2, H2S: r.H2S, CO2: r.CO2, O2: r.O2, pH: r.pH, chloride: r.chloride, solids: r.coarse + r.fine, opportunists: r.opportunists, T_C,
 });

@@ -1,16 +1,18 @@
 // All that a season carries from day to day: copied whole into a checkpoint, so that a restart is bit-identical.
-import type { BaseKind } from './plan';
+import type { BaseKind, CropKind, SpeciesKind } from './plan';
 
 export interface FishState {
-  tank: string; cell: number; number: number; stocked: number;
+  tank: string; species: SpeciesKind; cell: number; number: number; stocked: number;
   /** g put in, g taken out alive, and what they would have gained with nothing limiting */
   stockedMass: number; takenMass: number; idealMass: number; idealTaken: number;
   /** sums over hours: welfare × number, number */
   welfareHours: number; hours: number;
+  /** day of the last stocking */
+  since: number;
   welfareNow: number; eatenToday: number; eatenYesterday: number;
 }
 export interface BedState {
-  stage: string; first: number; cells: number; plants: number; replant: boolean;
+  stage: string; crop: CropKind; first: number; cells: number; plants: number; replant: boolean;
   /** g dry: what the bed would bear with every water factor at 1, now and cut so far; g dry cut from the real one */
   ideal: number; idealCut: number; cut: number; planted: number;
 }
@@ -25,6 +27,8 @@ export interface RunState {
   firstSteps: Float64Array;
   T_C: number;
   air: Record<string, number>;
+  /** lamp power by stage, W a unit */
+  lamps: Record<string, number>;
   pumpOn: boolean; powerOn: boolean; flow_m3_d: number;
   feeds: FeedState[];
   base: { kind: BaseKind; g_d: number; targetPH: number; level: number };

@@ -2,7 +2,7 @@
 import { contentTable, dryMass } from '../model/content';
 import { closeColumn } from '../model/continuity';
 import type { Column } from '../model/continuity';
-import { ALK, CA, CF, CI, FE, GUT, IC, K, P, SO4, SS, STATES, TAN } from '../model/components';
+import { ALK, CA, CF, CI, FE, GUT, IC, K, MG, P, SO4, SS, STATES, TAN } from '../model/components';
 import { gasAt, saturationAt } from '../model/forcing/gasForcing';
 import type { GasAt } from '../model/forcing/gasForcing';
 import { debyeHuckelA } from '../model/equilibrium/activity';
@@ -63,7 +63,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const c = values.matter;
   // Feed not eaten sinks as coarse solids, mostly fast to rot.
   const uneaten = closeColumn('uneatenFeed', {
-    fixed: new Map([[GUT, -1], [CF, values.practice.uneatenFast * c.feedCOD], [CI, values.practice.uneatenInert * c.feedCOD]]), unknowns: [SS, TAN, P, K, CA, FE, SO4, IC, ALK],
+    fixed: new Map([[GUT, -1], [CF, values.practice.uneatenFast * c.feedCOD], [CI, values.practice.uneatenInert * c.feedCOD]]), unknowns: [SS, TAN, P, K, CA, MG, FE, SO4, IC, ALK],
   }, content);
   return {
     plan, values, content, dry: dryMass(values), matrix, uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,

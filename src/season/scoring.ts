@@ -35,21 +35,21 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
   }
   for (const bed of state.beds) {
     const area = assembly.cells[bed.first].floor * bed.cells;
+    const crop = values[bed.crop];
     // In six steps, since a young crop doubles in days.
-    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(values, bed.ideal / area, light, state.T_C) * area) / 6;
-    const ripe = bed.plants * values.lettuce.ripe;
+    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, light, state.T_C) * area) / 6;
+    const ripe = bed.plants * crop.ripe;
     if (bed.ideal < ripe) continue;
     if (!bed.replant) bed.ideal = ripe;
     else {
       bed.idealCut += bed.ideal;
-      bed.ideal = bed.plants * values.lettuce.transplant;
+      bed.ideal = bed.plants * crop.transplant;
     }
   }
 }
 
 export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: number): Scores {
   const { values, assembly } = runtime;
-  const fresh = (dry: number): number => dry / values.matter.leafDryShare / 1000;
   let stocked = 0, alive = 0, welfareHours = 0, hours = 0, gain = 0, ideal = 0;
   for (const fish of state.fish) {
     stocked += fish.stocked;
@@ -64,15 +64,17 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
   }
   let plants = 0, plantsIdeal = 0;
   for (const bed of state.beds) {
-    plants += bed.cut;
-    for (let c = bed.first; c < bed.first + bed.cells; c++) plants += state.y[c * STATES + LEAF];
-    plantsIdeal += bed.idealCut + bed.ideal;
+    const fresh = 1 / values[bed.crop].dryShare / 1000;
+    let standing = bed.cut;
+    for (let c = bed.first; c < bed.first + bed.cells; c++) standing += state.y[c * STATES + LEAF];
+    plants += standing * fresh;
+    plantsIdeal += (bed.idealCut + bed.ideal) * fresh;
   }
   const survival = stocked > 0 ? Math.min(1, alive / stocked) : 1;
   const meanWelfare = hours > 0 ? welfareHours / hours : 1;
   const volume = assembly.cells.reduce((sum, cell) => sum + cell.volume, 0);
   const days = Math.max(1, state.day);
-  const parts = { plants_kg: fresh(plants), plantsIdeal_kg: fresh(plantsIdeal), gain_kg: gain / 1000, gainIdeal_kg: ideal / 1000 };
+  const parts = { plants_kg: plants, plantsIdeal_kg: plantsIdeal, gain_kg: gain / 1000, gainIdeal_kg: ideal / 1000 };
   // Stewardship: water against 3 % of the loop a day, nitrogen let go against nitrogen fed, energy against 1 kWh/m³/d.
   const water = 1 / (1 + state.waterUsed / days / (0.03 * volume));
   const fedN = state.put[GUT] * values.matter.feedN;

@@ -1,6 +1,7 @@
 // The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
 import { ALL, BA, BH, BN, FLOWING, O2, ROOT, STATES } from '../model/components';
 import { PROCESSES } from '../model/processes/catalogue';
+import type { StageSizes } from '../model/stages/stageType';
 import { pow } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
 import type { RunState } from './runState';
@@ -29,11 +30,13 @@ export function startState(runtime: Runtime): RunState {
   const heldO2 = plan.rig?.hold?.O2_mg_L;
   if (heldO2 !== undefined) cells.forEach((cell, c) => { y[c * STATES + O2] = heldO2 * cell.volume; });
   const air: Record<string, number> = {};
+  const lamps: Record<string, number> = {};
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
+  for (const stage of assembly.stages) lamps[stage.id] = (stage.sizes as StageSizes).lamp_W ?? 0;
   const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
   return {
     day: 0, y, h: new Float64Array(cells.length).fill(1e-4), constants: new Float64Array(data.constants.length), firstSteps: new Float64Array(96), T_C: runtime.startT_C,
-    air, pumpOn: true, powerOn: true, flow_m3_d: plan.rig ? plan.rig.flow_m3_d : (pump?.flow_m3_h ?? 1) * 24,
+    air, lamps, pumpOn: true, powerOn: true, flow_m3_d: plan.rig ? plan.rig.flow_m3_d : (pump?.flow_m3_h ?? 1) * 24,
     feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0 },
     fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),
     put: new Float64Array(ALL), taken: new Float64Array(ALL), held: 0, clipped: new Float64Array(STATES), water: { put: 0, taken: 0 },

@@ -1,5 +1,5 @@
 // Absolute tolerances of every state: what is too little to matter, per m³ of water or m² of film.
-import { ALK, BA, BH, BN, CF, CH4, CLOG, FISH, FLOWING, GUT, IC, LEAF, N2, NO3, O2, PO, PS, ROOT, S2, SS, STATES } from '../model/components';
+import { ALK, BA, BH, BN, CF, CH4, CLOG, FISH, FLOWING, FE, GUT, IC, LEAF, N2, NO3, O2, OP, PO, PS, QCA, QFE, QK, QN, QP, ROOT, S2, SS, STATES } from '../model/components';
 import type { LoopData } from '../model/network/loopData';
 
 export function setTolerances(data: LoopData): void {
@@ -16,6 +16,8 @@ export function setTolerances(data: LoopData): void {
     t[o + ALK] = 0.004 * cell.volume;
     t[o + S2] = 0.0001 * cell.volume;
     t[o + CH4] = 0.02 * cell.volume;
+    t[o + OP] = 0.05 * cell.volume;
+    t[o + FE] = 0.002 * cell.volume;
     t[o + SS] = 0.1 * cell.volume;
     for (let i = FLOWING; i < STATES; i++) t[o + i] = 0.05;
     // a seeded film is tiny and must still be followed, or start-up lags are noise
@@ -28,6 +30,11 @@ export function setTolerances(data: LoopData): void {
     t[o + GUT] = 0.15;
     t[o + FISH] = 1;
     t[o + LEAF] = 0.05;
+    t[o + QN] = 0.01;
+    t[o + QP] = 0.003;
+    t[o + QK] = 0.02;
+    t[o + QCA] = 0.005;
+    t[o + QFE] = 0.0002;
     t[o + ROOT] = 0.003;
     t[o + CLOG] = 0.1;
   });

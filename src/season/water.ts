@@ -1,11 +1,13 @@
 // A measured composition as concentrations of the flowing components: g/m³, mol C/m³, eq/m³. Sodium or chloride closes the charge.
-import { ALK, ATOM, CA, CF, CH4, CI, CL, CS, FE, FF, FI, FLOWING, FS, IC, K, N2, NA, NO2, NO3, O2, P, S2, SO4, SS, TAN, UF, UI, US } from '../model/components';
+import { ALK, ATOM, CA, CF, CH4, CI, CL, CS, FE, FF, FI, FLOWING, FS, IC, K, MG, N2, NA, NO2, NO3, O2, OP, P, S2, SO4, SS, TAN, UF, UI, US } from '../model/components';
 import { equilibrate } from '../model/equilibrium/equilibrate';
 import { addIon } from '../model/equilibrium/ionicStrength';
 import type { Values } from '../model/parameters/values';
 import type { Saturation } from '../model/processes/gas';
 import type { Composition } from './plan';
 
+/** Opportunists of fresh source water, index. */
+const CLEAN_WATER = 0.3;
 /** Parts of suspended solids where only their dry mass is given: fast, slow, inert shares of COD. */
 const PARTS = [0.13, 0.45, 0.42];
 
@@ -25,6 +27,9 @@ export function concentrationsOf(composition: Composition, T_C: number, saturati
   out[P] = composition.PO4_mgP_L ?? 0;
   out[K] = composition.K_mg_L ?? 0;
   out[CA] = composition.Ca_mg_L ?? 0;
+  out[MG] = composition.Mg_mg_L ?? 0;
+  out[NA] = composition.Na_mg_L ?? 0;
+  out[OP] = CLEAN_WATER;
   out[CL] = composition.Cl_mg_L ?? 0;
   out[FE] = composition.Fe_mg_L ?? 0;
   out[SS] = composition.organics_mgCOD_L ?? 0;
@@ -42,6 +47,7 @@ export function concentrationsOf(composition: Composition, T_C: number, saturati
   addIon(strong, -1, out[CL] / ATOM.Cl);
   addIon(strong, 1, out[K] / ATOM.K);
   addIon(strong, 2, out[CA] / ATOM.Ca);
+  addIon(strong, 2, out[MG] / ATOM.Mg);
   const known = composition.DIC_mmol_L !== undefined
     ? { alkalinity, carbon: composition.DIC_mmol_L }
     : { alkalinity, pH: composition.pH ?? 7.5 };
@@ -53,11 +59,11 @@ export function concentrationsOf(composition: Composition, T_C: number, saturati
   return out;
 }
 
-/** ALK = Σ cations − Σ anions at the alkalinity end point: sodium makes up what is missing, else chloride. */
+/** ALK = Σ cations − Σ anions at the alkalinity end point: more sodium makes up what is missing, else chloride. */
 export function closeCharge(c: Float64Array): void {
-  const cations = c[TAN] / ATOM.N + c[K] / ATOM.K + (2 * c[CA]) / ATOM.Ca;
+  const cations = c[TAN] / ATOM.N + c[K] / ATOM.K + (2 * c[CA]) / ATOM.Ca + (2 * c[MG]) / ATOM.Mg + c[NA] / ATOM.Na;
   const anions = (c[NO2] + c[NO3]) / ATOM.N + c[P] / ATOM.P + (2 * c[SO4]) / ATOM.S + c[CL] / ATOM.Cl;
   const missing = c[ALK] - cations + anions;
-  if (missing >= 0) c[NA] = missing * ATOM.Na;
+  if (missing >= 0) c[NA] += missing * ATOM.Na;
   else c[CL] += -missing * ATOM.Cl;
 }

@@ -1,7 +1,7 @@
 // What the page knows: the latest trajectory view and the page's own choices. Types only; store.ts holds the value.
 import type { Answers, CatalogueEntry, ComfortBand, DesignCheck, Request, SeasonAnswer } from '../worker/messages';
 import type { Lesson, Problem } from '../lessons/lesson';
-import type { Action, Deed, Plan, StageSpec } from '../season/plan';
+import type { BaseKind, Action, Deed, Plan, StageSpec } from '../season/plan';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 
 export type LensId = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'hydrogenSulfide' | 'solids' | 'pH';
@@ -80,7 +80,7 @@ export interface PageActions {
   setLens(lens: LensId): void;
   setFeed(g_d: number): void;
   setAir(stageId: string, L_min: number): void;
-  setBase(base: 'Ca(OH)2' | 'KHCO3', g_d: number, targetPH: number): void;
+  setBase(base: BaseKind, g_d: number, targetPH: number): void;
   drain(stageId: string): void;
   rinse(stageId: string): void;
   setPump(on: boolean): void;

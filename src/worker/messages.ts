@@ -8,7 +8,7 @@ export interface CatalogueEntry {
   kind: string;
   group: 'keepFish' | 'catchSolids' | 'treatWater' | 'growPlants' | 'moveWater' | 'dosePolish';
   /** Settings a person may change while the season runs. */
-  controls: ('air' | 'feed' | 'drain' | 'rinse' | 'pump' | 'base')[];
+  controls: ('air' | 'feed' | 'drain' | 'rinse' | 'backwash' | 'pump' | 'base' | 'lamp')[];
   airMax_L_min: number;
   cautions: string[];
 }

@@ -6,18 +6,22 @@ import { describe, expect, it } from 'vitest';
 import { ATOM, CF, CI, CS, FF, FI, FS, FISH, IC, O2, TAN, UF, UI, US } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
 import { valuesWith } from '../../src/model/parameters/values';
+import { fishAt } from '../../src/model/organisms/fish/fishAt';
 import { ID } from '../../src/model/processes/catalogue';
 import { closedColumns } from '../../src/model/processes/definitions';
 
 const values = valuesWith();
 const columns = closedColumns(values, contentTable(values));
-const part = (process: 'fishMetabolism' | 'fishBasal', component: number): number => {
+const column = (process: 'fishGrowth' | 'fishExpenditure' | 'fishBasal', component: number): number => {
   const at = columns[ID[process]].rows.indexOf(component);
   return at < 0 ? 0 : columns[ID[process]].coefficients[at];
 };
+const growing = fishAt(values, 'tilapia', 28).growing;
+const part = (process: 'eating' | 'fishBasal', component: number): number =>
+  (process === 'fishBasal' ? column(process, component) : growing * column('fishGrowth', component) + (1 - growing) * column('fishExpenditure', component));
 /** Fish of 100 g eating 2.5 % a day: what basal respiration adds per gram eaten. */
 const basal = values.tilapia.basal / 0.025;
-const perFeed = (component: number): number => part('fishMetabolism', component) + basal * part('fishBasal', component);
+const perFeed = (component: number): number => part('eating', component) + basal * part('fishBasal', component);
 
 describe('a kilogram of feed eaten', () => {
   it('takes 0.4–0.9 kg of oxygen', () => {
@@ -44,8 +48,8 @@ describe('a kilogram of feed eaten', () => {
   });
 
   it('gives 0.2–0.4 kg of dry solids', () => {
-    const dry = [CF, CS, FF, FS, UF, US].reduce((sum, row) => sum + part('fishMetabolism', row) * values.matter.organicDry, 0)
-      + [CI, FI, UI].reduce((sum, row) => sum + part('fishMetabolism', row) * values.matter.inertDry, 0);
+    const dry = [CF, CS, FF, FS, UF, US].reduce((sum, row) => sum + part('eating', row) * values.matter.organicDry, 0)
+      + [CI, FI, UI].reduce((sum, row) => sum + part('eating', row) * values.matter.inertDry, 0);
     expect(dry).toBeGreaterThan(0.2);
     expect(dry).toBeLessThan(0.4);
   });

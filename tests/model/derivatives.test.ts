@@ -1,6 +1,7 @@
 // The derivatives that the solver keeps, against differences of the rates themselves, in loops of every kind of stage.
 import { describe, expect, it } from 'vitest';
 import { ALK, BH, IC, NAMES, O2, STATES } from '../../src/model/components';
+import { activeProcesses } from '../../src/model/forcing/solidsForcing';
 import { cellRates, enterCell, makeWorkspace } from '../../src/model/network/slope';
 import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
 import type { ProcessName } from '../../src/model/processes/catalogue';
@@ -21,6 +22,9 @@ describe('kept derivatives', () => {
   const season = livedLoop();
   const { data, assembly } = season.runtime;
   const w = makeWorkspace(data);
+  // A lamp, since this loop has none.
+  assembly.cells[0].kill = 5;
+  assembly.cells[0].active = activeProcesses(assembly.cells[0], data.matrix.alone);
   /** Rates of one cell at a state, iterated so that the pH has settled. */
   function ratesAt(cell: number, y: Float64Array): Float64Array {
     for (let i = 0; i < 4; i++) enterCell(w, data, cell, y, 0);

@@ -107,9 +107,9 @@ describe('what the processes take and give', () => {
     expect(part('dosePotassiumBicarbonate', IC) / part('dosePotassiumBicarbonate', ALK)).toBeCloseTo(1, 3);
   });
 
-  it('leaves that take nitrate raise alkalinity, leaves that take ammonium lower it', () => {
-    expect(part('leafGrowthNitrate', ALK)).toBeGreaterThan(0);
-    expect(part('leafGrowthAmmonium', ALK)).toBeLessThan(0);
+  it('roots that take nitrate raise alkalinity, roots that take ammonium lower it', () => {
+    expect(part('uptakeNitrate', ALK)).toBeGreaterThan(0);
+    expect(part('uptakeAmmonium', ALK)).toBeLessThan(0);
   });
 
   it('ammonia that leaves as gas takes its alkalinity with it, one equivalent per mole', () => {

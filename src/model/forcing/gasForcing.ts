@@ -11,6 +11,8 @@ const RATIO = { CO2: 0.904, H2S: 0.945, CH4: 0.887, N2: 0.913 } as const;
 /** g O2 per m³ of air at 20 °C, 1 atm: 0.2095 × 1.331 kg/m³. */
 const OXYGEN_IN_AIR = 279;
 const STANDARD_SATURATION = 9.092;
+/** m³ of water brought to equilibrium by each m³ of fresh pore air, which holds some 30 times the oxygen of water but stays for minutes only */
+const BREATH = 4;
 /** partial pressures in air, atm */
 const CO2_IN_AIR = 4.2e-4;
 const N2_IN_AIR = 0.78;
@@ -44,9 +46,9 @@ export function setGasForcing(cell: Cell, values: Values, at: GasAt, air_L_min: 
   const efficiency = Math.min(0.3, k.transferEfficiency * cell.depth);
   const bubbles = ((air * OXYGEN_IN_AIR * efficiency * k.alphaFactor) / STANDARD_SATURATION) * at.theta;
   // Deficit ratio of a small fall, r = 1 + 0.38 h (1 − 0.11 h)(1 + 0.046 T).
-  const fall = Math.min(Math.max(fall_m, 0), 2);
+  const fall = Math.min(Math.max(fall_m, 0) + cell.spray, 3);
   const ratio = 1 + k.weirCoefficient * fall * (1 - 0.11 * fall) * (1 + 0.046 * at.T_C);
-  const open = k.surfaceTransfer * cell.surface * at.theta + flow_m3_d * (1 - 1 / ratio);
+  const open = k.surfaceTransfer * cell.surface * at.theta + flow_m3_d * (1 - 1 / ratio) + cell.breath * BREATH;
   cell.kO2 = bubbles + open;
   cell.kCO2 = limited(bubbles * RATIO.CO2, air * at.CO2) + open * RATIO.CO2;
   cell.kH2S = limited(bubbles * RATIO.H2S, air * at.H2S) + open * RATIO.H2S;

@@ -1,10 +1,13 @@
 // The sludge bed's shape and what the stage does with solids, from the state at a cut.
 import { pow } from '../../numerics/elementary';
 import type { Cell } from '../cell';
-import { CLOG, LEAF, PO, SF, SI, SL } from '../components';
+import { CLOG, FF, FI, FS, LEAF, PO, SF, SI, SL, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
 import { ID } from '../processes/catalogue';
 import type { StageType } from '../stages/stageType';
+
+/** What a person set on the stage. */
+export interface StageSettings { outlet: 'bottomLift' | 'surface'; lamp_W: number; mesh_um: number }
 
 /** g dry of sludge in a cell */
 export const sludgeDry = (y: Float64Array, o: number, values: Values): number =>
@@ -12,7 +15,7 @@ export const sludgeDry = (y: Float64Array, o: number, values: Values): number =>
 
 /** Share of a filter's room that is taken, in units of what lets half the water past. */
 export const clogging = (cell: Cell, y: Float64Array, o: number, values: Values): number =>
-  cell.filter ? y[o + CLOG] / (values.kinetics.matCapacity * cell.volume) : 0;
+  cell.filter ? y[o + CLOG] / (values.kinetics.matCapacity * cell.volume * cell.filterRoom) : 0;
 
 /** Sludge against room, 0–1 and beyond. */
 export const sludgeFill = (cell: Cell, y: Float64Array, o: number, values: Values): number =>
@@ -25,7 +28,7 @@ const LEAST_BED = 1e-7;
  * Sets bed geometry and solids constants.
  * @param gas_L_d gas that left the bed lately
  */
-export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o: number, values: Values, gas_L_d: number, outlet: 'bottomLift' | 'surface'): void {
+export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o: number, values: Values, gas_L_d: number, settings: StageSettings): void {
   const volume = sludgeDry(y, o, values) / (values.kinetics.sludgeDensity * 1000);
   if (cell.sludgeRoom > 0 && (volume > LEAST_BED || y[o + PO] > 1e-6)) {
     cell.bedVolume = Math.max(volume, LEAST_BED);
@@ -40,11 +43,13 @@ export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o
   }
   cell.settle0 = cell.settle1 = cell.settle2 = 0;
   cell.catch0 = cell.catch1 = cell.catch2 = 0;
-  cell.shear = cell.stir = cell.release = 0;
+  cell.shear = cell.stir = cell.release = cell.kill = 0;
   const airPerVolume = cell.air / 1.44 / cell.volume;
+  const { organicDry, inertDry } = values.matter;
+  const fines = organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + inertDry * (y[o + FI] + y[o + UI]);
   type.solids(cell, {
     values, fill: sludgeFill(cell, y, o, values), clog: clogging(cell, y, o, values), leaf: cell.bed ? y[o + LEAF] / cell.floor : 0,
-    gas: cell.bedArea > 0 ? gas_L_d / cell.bedArea : 0, airPerVolume, outlet,
+    gas: cell.bedArea > 0 ? gas_L_d / cell.bedArea : 0, airPerVolume, fines: fines / cell.volume, ...settings,
   });
 }
 
@@ -54,19 +59,19 @@ const known = new Map<number, Int32Array>();
 export function activeProcesses(cell: Cell, alone: Int32Array): Int32Array {
   const signs = [
     cell.bedThickness > 0, cell.settle0 > 0, cell.catch0 > 0, cell.catch0 > 0 || cell.release > 0 || cell.filter, cell.shear > 0,
-    cell.stir > 0 && cell.sludgeRoom > 0, cell.release > 0, cell.filter, cell.fish, cell.bed, cell.doseCa > 0, cell.doseK > 0,
+    cell.stir > 0 && cell.sludgeRoom > 0, cell.release > 0, cell.filter, cell.fish, cell.bed, cell.kill > 0,
   ];
-  let key = 0;
+  let key = (cell.doseRate > 0 ? cell.doseProcess + 1 : 0) << signs.length;
   for (let i = 0; i < signs.length; i++) if (signs[i]) key |= 1 << i;
   const found = known.get(key);
   if (found) return found;
-  const made = listActive(signs, alone);
+  const made = listActive(signs, cell.doseRate > 0 ? cell.doseProcess : -1, alone);
   known.set(key, made);
   return made;
 }
 
-function listActive(signs: readonly boolean[], alone: Int32Array): Int32Array {
-  const [bed, settles, catches, holds, shears, stirs, releases, filter, fish, plants, calcium, potassium] = signs;
+function listActive(signs: readonly boolean[], dose: number, alone: Int32Array): Int32Array {
+  const [bed, settles, catches, holds, shears, stirs, releases, filter, fish, plants, kills] = signs;
   const off = new Set<number>();
   const range = (from: number, to: number, on: boolean): void => { if (!on) for (let p = from; p <= to; p++) off.add(p); };
   range(ID.hydrolysisSludgeFast, ID.hydrolysisSludgeSlow, bed);
@@ -78,10 +83,10 @@ function listActive(signs: readonly boolean[], alone: Int32Array): Int32Array {
   range(ID.stirFast, ID.stirInert, stirs);
   range(ID.releaseFast, ID.releaseInert, releases);
   range(ID.filterUnclogging, ID.filterUnclogging, filter);
-  range(ID.fishMetabolism, ID.fishBasal, fish);
-  range(ID.leafGrowthNitrate, ID.rootRelaxation, plants);
-  range(ID.doseCalciumHydroxide, ID.doseCalciumHydroxide, calcium);
-  range(ID.dosePotassiumBicarbonate, ID.dosePotassiumBicarbonate, potassium);
+  range(ID.fishGrowth, ID.fishBasal, fish);
+  range(ID.uptakeNitrate, ID.rootRelaxation, plants);
+  range(ID.opportunistKill, ID.opportunistKill, kills);
+  for (let p = ID.doseCalciumHydroxide; p <= ID.dosePotassiumBicarbonate; p++) if (p !== dose) off.add(p);
   const on = Array.from(alone, (_, p) => p).filter((p) => !off.has(p));
   const order = (p: number): number => (alone[p] >= 0 ? alone[p] : 1000);
   return Int32Array.from(on.sort((a, b) => order(a) - order(b) || a - b));

@@ -1,6 +1,6 @@
 // A step may overdraw a component by a hair. Before anything is clipped, the process that drew on it is undone by as much:
 // its whole column backwards, so that nothing is lost and the books stay true. What flows may also come back along a link.
-import { ALK, CF, CH4, NO2, NO3, O2, PO, PS, S2, SOLIDS, SS, STATES, TAN } from '../components';
+import { ALK, CA, CF, CH4, FE, K, NO2, NO3, O2, P, PO, PS, S2, SOLIDS, SS, STATES, TAN } from '../components';
 import { ID, PROCESSES } from '../processes/catalogue';
 import type { Link } from './loopData';
 import type { Matrix } from './matrix';
@@ -9,10 +9,11 @@ import type { Matrix } from './matrix';
 const DRAWERS = new Map<number, readonly number[]>([
   [SS, [ID.heterotrophsAerobic, ID.heterotrophsAnoxic]],
   [S2, [ID.sulfideOxidation, ID.hydrogenSulfideTransfer]],
-  [TAN, [ID.nitritation, ID.heterotrophsAerobic, ID.leafGrowthAmmonium]],
-  [O2, [ID.heterotrophsAerobic, ID.sludgeAerobic, ID.nitritation, ID.fishBasal]],
+  [TAN, [ID.nitritation, ID.heterotrophsAerobic, ID.uptakeAmmonium]],
+  [O2, [ID.heterotrophsAerobic, ID.sludgeAerobic, ID.nitritation, ID.fishBasal, ID.fishGrowth]],
   [NO2, [ID.nitriteOxidation]],
-  [NO3, [ID.heterotrophsAnoxic, ID.sludgeAnoxic]],
+  [NO3, [ID.heterotrophsAnoxic, ID.sludgeAnoxic, ID.uptakeNitrate]],
+  [P, [ID.uptakePhosphate]], [K, [ID.uptakePotassium]], [CA, [ID.uptakeCalcium]], [FE, [ID.uptakeIron]],
   [CH4, [ID.methaneTransfer, ID.methaneOxidation]],
   [PO, [ID.sludgeLeak, ID.sludgeAerobic]],
   [PS, [ID.poreSulfideDiffusion]],

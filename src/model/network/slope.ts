@@ -2,10 +2,13 @@
 import { ALK, CF, FLOWING, O2, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
+import { doseRates } from '../processes/dosing';
 import { filmRates } from '../processes/film';
+import { fishRates } from '../processes/fish';
 import { gasRates } from '../processes/gas';
 import { hydrolysisRates } from '../processes/hydrolysis';
-import { doseRates, fishRates, plantRates } from '../processes/life';
+import { opportunistRates } from '../processes/opportunists';
+import { plantRates } from '../processes/plants';
 import { sludgeRates } from '../processes/sludge';
 import { solidsRates } from '../processes/solids';
 import type { Workspace } from '../processes/workspace';
@@ -55,9 +58,10 @@ export function cellRates(w: Workspace, data: LoopData): void {
   if (cell.bedThickness > 0) sludgeRates(w, k);
   solidsRates(w);
   gasRates(w, data.saturation);
-  if (cell.fish) fishRates(w, k);
+  opportunistRates(w, k);
+  if (cell.fish) fishRates(w);
   if (cell.bed) plantRates(w, k);
-  if (cell.doseCa > 0 || cell.doseK > 0) doseRates(w);
+  if (cell.doseRate > 0) doseRates(w);
 }
 
 function carry(link: Link, data: LoopData, y: Float64Array, out: Float64Array, outRate: Float64Array): void {

@@ -1,6 +1,6 @@
 // Sorts a cell's active processes by how the inner loop applies them. Families share all products and differ in one reactant.
 import type { Alone, FlatSum, WorkLists } from '../cell';
-import { CF, CH4, FAST, N2, PO, PS, UI } from '../components';
+import { CA, CF, CH4, FAST, FE, K, N2, OP, P, PO, PS, UI } from '../components';
 import { ID, SLOTS } from '../processes/catalogue';
 import type { Matrix } from './matrix';
 
@@ -63,5 +63,11 @@ export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
       for (let e = matrix.start[p]; e < matrix.dense[p]; e++) block.push([p * SLOTS + k, matrix.rows[e] * FAST + matrix.slotRows[p * SLOTS + k], matrix.coefficients[e]]);
     }
   }
-  return { all: active, apply: flat(apply), slotted: Int32Array.from(slotted), block: flat(block), rest: flat(rest), before: [lone(PO), lone(PS), lone(CH4)].filter((one) => one.processes.length > 0), after: [lone(N2)], families };
+  const before = [lone(PO), lone(PS), lone(CH4), lone(P), lone(K), lone(CA), lone(FE)].filter((one) => one.processes.length > 0);
+  const after = [lone(N2), lone(OP)].filter((one) => one.processes.length > 0);
+  // What is solved before the dense block must not receive from it.
+  for (const p of slotted) for (let e = matrix.start[p]; e < matrix.start[p + 1]; e++) {
+    if (before.some((one) => one.row === matrix.rows[e])) throw new Error(`process ${p} of the dense block gives to a component solved before it`);
+  }
+  return { all: active, apply: flat(apply), slotted: Int32Array.from(slotted), block: flat(block), rest: flat(rest), before, after, families };
 }

@@ -8,6 +8,7 @@ export const matter = {
   feedP: { value: 0.0105, unit: 'g P/g feed', low: 0.008, high: 0.013, source: '0.9 % (Boyd & Queiroz) to 1.2 %; grower feeds', flag: 'published' },
   feedK: { value: 0.009, unit: 'g K/g feed', low: 0.006, high: 0.012, source: 'grower feeds, from memory', flag: 'memory' },
   feedCa: { value: 0.0125, unit: 'g Ca/g feed', low: 0.009, high: 0.018, source: 'grower feeds, from memory', flag: 'memory' },
+  feedMg: { value: 0.002, unit: 'g Mg/g feed', low: 0.0012, high: 0.003, source: 'grower feeds, from memory', flag: 'memory' },
   feedS: { value: 0.0036, unit: 'g S/g feed', low: 0.003, high: 0.0045, source: 'sulfur amino acids of 32 % protein, from memory', flag: 'memory' },
   feedFe: { value: 0.0002, unit: 'g Fe/g feed', low: 0.0001, high: 0.0004, source: '200 mg/kg, grower feeds, from memory', flag: 'memory' },
 
@@ -17,7 +18,10 @@ export const matter = {
   fishP: { value: 0.0065, unit: 'g P/g wet', low: 0.0045, high: 0.008, source: '2.7 % of dry matter (Boyd & Queiroz)', flag: 'published' },
   fishK: { value: 0.003, unit: 'g K/g wet', low: 0.002, high: 0.004, source: 'whole fish, from memory', flag: 'memory' },
   fishCa: { value: 0.0095, unit: 'g Ca/g wet', low: 0.007, high: 0.013, source: 'whole fish, from memory', flag: 'memory' },
+  fishMg: { value: 0.0003, unit: 'g Mg/g wet', low: 0.0002, high: 0.0005, source: 'whole fish, from memory', flag: 'memory' },
   fishS: { value: 0.002, unit: 'g S/g wet', low: 0.0015, high: 0.0025, source: 'whole fish, from memory', flag: 'memory' },
+
+  fishGainFull: { value: 0.9, unit: 'g wet/g eaten', low: 0.9, high: 0.9, source: 'gain of the growth column; a species takes the share that gives its own gain', flag: 'derived' },
 
   faecesCOD: { value: 0.30, unit: 'g COD/g eaten', low: 0.24, high: 0.36, source: '0.25–0.3 kg solids per kg feed (Timmons & Ebeling; Stechey & Trudell 1990) at 1.07 g COD/g', flag: 'derived' },
   faecesLeachCOD: { value: 0.10, unit: 'share', low: 0.04, high: 0.14, source: 'Chen et al. 2003, J. Appl. Ichthyol. 19:114: 4–14 % of faecal C at once', flag: 'published' },
@@ -36,6 +40,7 @@ export const matter = {
   slowS: { value: 0.0045, unit: 'g S/g COD', low: 0.003, high: 0.006, source: 'organic S 0.4 % of dry sludge', flag: 'assumption' },
   inertS: { value: 0.003, unit: 'g S/g COD', low: 0.002, high: 0.004, source: 'organic S 0.4 % of dry sludge', flag: 'assumption' },
   inertCa: { value: 0.026, unit: 'g Ca/g COD', low: 0.015, high: 0.035, source: 'undigested calcium of feed, about 3 g per kg feed', flag: 'assumption' },
+  inertMg: { value: 0.003, unit: 'g Mg/g COD', low: 0.001, high: 0.006, source: 'about a sixth of feed magnesium stays in faeces', flag: 'assumption' },
   inertFe: { value: 0.0013, unit: 'g Fe/g COD', low: 0.0008, high: 0.0015, source: 'about three quarters of feed iron stays in faeces', flag: 'assumption' },
   organicC: { value: 0.33, unit: 'g C/g COD', low: 0.31, high: 0.37, source: 'between lipid-rich faeces (0.27, Chen et al. 2003) and carbohydrate (0.375)', flag: 'derived' },
   organicDry: { value: 0.70, unit: 'g dry/g COD', low: 0.65, high: 0.75, source: '1.42 g COD per g volatile solids (C5H7NO2)', flag: 'published' },
@@ -46,11 +51,11 @@ export const matter = {
 
   leafCOD: { value: 1.12, unit: 'g COD/g dry', low: 1.0, high: 1.25, source: 'plant dry matter near carbohydrate', flag: 'memory' },
   leafC: { value: 0.40, unit: 'g C/g dry', low: 0.38, high: 0.43, source: 'leaf dry matter, from memory', flag: 'memory' },
-  leafN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.05, source: 'Nemali, Purdue: lettuce 4.5 % N', flag: 'published' },
-  leafP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.006, source: 'Nemali, Purdue: lettuce 0.5 % P', flag: 'published' },
-  leafK: { value: 0.04, unit: 'g K/g dry', low: 0.03, high: 0.06, source: 'Nemali, Purdue: lettuce 5 % K; deficiency below about 3 % (memory)', flag: 'published' },
-  leafCa: { value: 0.005, unit: 'g Ca/g dry', low: 0.004, high: 0.012, source: 'Nemali, Purdue: lettuce 0.5 % Ca', flag: 'published' },
+  leafN: { value: 0.022, unit: 'g N/g dry', low: 0.016, high: 0.028, source: 'content below which growth stops, about half of the usual 4.5 % (Nemali, Purdue); from memory', flag: 'memory' },
+  leafP: { value: 0.0022, unit: 'g P/g dry', low: 0.0015, high: 0.003, source: 'content below which growth stops; usual 0.5 % (Nemali, Purdue); from memory', flag: 'memory' },
+  leafK: { value: 0.015, unit: 'g K/g dry', low: 0.01, high: 0.022, source: 'content below which growth stops; usual 5 % (Nemali, Purdue); from memory', flag: 'memory' },
+  leafCa: { value: 0.0025, unit: 'g Ca/g dry', low: 0.0015, high: 0.004, source: 'content below which growth stops; usual 0.5 % (Nemali, Purdue); from memory', flag: 'memory' },
+  leafMg: { value: 0.003, unit: 'g Mg/g dry', low: 0.002, high: 0.004, source: 'Nemali, Purdue: lettuce 0.3 % Mg', flag: 'published' },
   leafS: { value: 0.003, unit: 'g S/g dry', low: 0.002, high: 0.004, source: 'Nemali, Purdue: lettuce 0.3 % S', flag: 'published' },
-  leafFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00015, source: '100 mg/kg, from memory', flag: 'memory' },
-  leafDryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
+  leafFe: { value: 0.00004, unit: 'g Fe/g dry', low: 0.00002, high: 0.00006, source: 'content below which growth stops; usual 100 mg/kg; from memory', flag: 'memory' },
 } as const satisfies ParameterGroup;

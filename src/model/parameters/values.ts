@@ -1,23 +1,33 @@
 // The numbers a run uses: every parameter's value, or the one drawn or given in its place.
+import { CROPS } from './crops/crops';
+import type { CropName } from './crops/crops';
+import { heat } from './heat';
+import { hydraulics } from './hydraulics';
 import { kinetics } from './kinetics';
-import { lettuce, tilapia } from './life';
 import { matter } from './matter';
 import type { ParameterGroup } from './parameter';
 import { practice } from './practice';
+import { SPECIES } from './species/species';
+import type { SpeciesName } from './species/species';
 import { stages } from './stages';
 
 type Numbers<G> = { [Key in keyof G]: number };
 
-export interface Values {
+/** A species' numbers; all species have the same keys. */
+export type FishNumbers = Numbers<(typeof SPECIES)['tilapia']>;
+/** A crop's numbers; all crops have the same keys. */
+export type CropNumbers = Numbers<(typeof CROPS)['lettuce']>;
+
+export interface Values extends Record<SpeciesName, FishNumbers>, Record<CropName, CropNumbers> {
   matter: Numbers<typeof matter>;
   kinetics: Numbers<typeof kinetics>;
-  tilapia: Numbers<typeof tilapia>;
-  lettuce: Numbers<typeof lettuce>;
   stages: Numbers<typeof stages>;
   practice: Numbers<typeof practice>;
+  hydraulics: Numbers<typeof hydraulics>;
+  heat: Numbers<typeof heat>;
 }
 
-export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, tilapia, lettuce, stages, practice };
+export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, ...SPECIES, ...CROPS, stages, practice, hydraulics, heat };
 
 /**
  * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`.

@@ -20,9 +20,12 @@ export const PROCESS_NAMES = [
   // gas
   'oxygenTransfer', 'carbonDioxideTransfer', 'hydrogenSulfideTransfer', 'methaneTransfer', 'ammoniaTransfer', 'nitrogenTransfer',
   // life
-  'fishMetabolism', 'fishBasal', 'leafGrowthNitrate', 'leafGrowthAmmonium', 'rootRelaxation', 'filterUnclogging',
+  'fishGrowth', 'fishExpenditure', 'fishBasal',
+  'uptakeNitrate', 'uptakeAmmonium', 'uptakePhosphate', 'uptakePotassium', 'uptakeCalcium', 'uptakeIron', 'leafGrowth', 'rootRelaxation', 'filterUnclogging',
+  // opportunists, iron
+  'opportunistGrowth', 'opportunistDecay', 'opportunistKill', 'ironLoss',
   // dosing
-  'doseCalciumHydroxide', 'dosePotassiumBicarbonate',
+  'doseCalciumHydroxide', 'dosePotassiumHydroxide', 'doseCalciumCarbonate', 'dosePotassiumCarbonate', 'doseSodiumBicarbonate', 'dosePotassiumBicarbonate',
 ] as const;
 
 export type ProcessName = (typeof PROCESS_NAMES)[number];

@@ -4,14 +4,17 @@ import type { Column } from '../continuity';
 import type { Values } from '../parameters/values';
 import { PROCESS_NAMES } from './catalogue';
 import type { Definition } from './definition';
+import { dosingDefinitions } from './dosing';
 import { filmDefinitions } from './film';
+import { fishDefinitions } from './fish';
 import { gasDefinitions } from './gas';
 import { hydrolysisDefinitions } from './hydrolysis';
-import { lifeDefinitions } from './life';
+import { opportunistDefinitions } from './opportunists';
+import { plantDefinitions } from './plants';
 import { sludgeDefinitions } from './sludge';
 import { solidsDefinitions } from './solids';
 
-const all = [...filmDefinitions, ...hydrolysisDefinitions, ...sludgeDefinitions, ...solidsDefinitions, ...gasDefinitions, ...lifeDefinitions];
+const all = [...filmDefinitions, ...hydrolysisDefinitions, ...sludgeDefinitions, ...solidsDefinitions, ...gasDefinitions, ...fishDefinitions, ...plantDefinitions, ...opportunistDefinitions, ...dosingDefinitions];
 
 /** Definitions, in the order of PROCESS_NAMES. */
 export const DEFINITIONS: readonly Definition[] = PROCESS_NAMES.map((name) => {

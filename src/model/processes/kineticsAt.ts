@@ -25,8 +25,8 @@ export function kineticsAt(values: Values, T_C: number) {
     methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
     rootHalf: k.rootHalf, rootRelax: 1 / k.rootRelax, rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half, rootSulfide: k.rootSulfide,
     organicDry: values.matter.organicDry, inertDry: values.matter.inertDry,
-    digestion: values.tilapia.digestion * pow(1.06, T_C - 28), basal: values.tilapia.basal * pow(1.06, T_C - 25), respirationO2: values.tilapia.respirationO2,
-    halfN: values.lettuce.halfN, halfP: values.lettuce.halfP, halfK: values.lettuce.halfK, halfCa: values.lettuce.halfCa, halfFe: values.lettuce.halfFe, halfS: values.lettuce.halfS,
+    rootDisease: k.rootDisease, opportunistTurnover: k.opportunistTurnover * het, opportunistOrganics: k.opportunistOrganics, opportunistFines: k.opportunistFines,
+    ironLoss: k.ironLoss, ironHighH: exp(LN10 * (3 - k.ironHighPH)),
   };
 }
 

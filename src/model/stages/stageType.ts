@@ -6,6 +6,8 @@ import type { Values } from '../parameters/values';
 /** Sizes as a plan gives them; each stage says which it takes. */
 export interface StageSizes {
   volume_m3?: number; area_m2?: number; depth_m?: number; media_m3?: number; air_L_min?: number; outlet?: 'bottomLift' | 'surface'; count?: number;
+  /** electrical power of a lamp, W; mesh of a screen, µm; height of a tower, m */
+  lamp_W?: number; mesh_um?: number; height_m?: number;
 }
 
 /** What decides how a cell treats solids until the next cut. */
@@ -16,17 +18,34 @@ export interface SolidsConditions {
   /** L/min of air per m³ */
   airPerVolume: number;
   outlet: 'bottomLift' | 'surface';
+  /** fine and superfine solids in the water, g dry/m³; lamp power now, W, all units together; mesh, µm */
+  fines: number; lamp_W: number; mesh_um: number;
+}
+
+/** How a stage's caught solids are got rid of: what leaves with them, as shares. */
+export interface Cleaning {
+  deed: 'rinse' | 'backwash';
+  /** of the stage's water, of the caught solids, of nitrifying and of heterotrophic film */
+  water: number; solids: number; nitrifiers: number; heterotrophs: number;
+  /** does it by itself every midnight, or as soon as it blocks */
+  byItself: boolean;
 }
 
 export interface StageType {
   kind: string;
   group: 'keepFish' | 'catchSolids' | 'treatWater' | 'growPlants' | 'moveWater' | 'dosePolish';
-  controls: ('air' | 'feed' | 'drain' | 'rinse' | 'pump' | 'base')[];
+  controls: ('air' | 'feed' | 'drain' | 'rinse' | 'backwash' | 'pump' | 'base' | 'lamp')[];
   airMax_L_min: number;
   cautions: string[];
   defaults: StageSizes;
   /** cells in series */
   cells: number;
+  /** settled solids can be let out at the bottom; plants can grow here */
+  drains?: boolean;
+  grows?: boolean;
+  cleaning?: Cleaning;
+  /** m of head that water loses in passing, all units together, where `clog` is its blockage; left out: none */
+  loss?(sizes: StageSizes, flow_m3_d: number, clog: number): number;
   /** water in all units together, m³ */
   volume(sizes: StageSizes): number;
   /** sizes of each of its cells */

@@ -130,6 +130,10 @@ export const pageWords = {
   'control.basePH': 'Target pH',
   'control.basePHAmount': 'Target pH, number',
   'control.lime': 'Hydrated lime, Ca(OH)₂',
+  'control.causticPotash': 'Caustic potash, KOH',
+  'control.limestone': 'Ground limestone, CaCO₃',
+  'control.potash': 'Potassium carbonate, K₂CO₃',
+  'control.bakingSoda': 'Baking soda, NaHCO₃',
   'control.bicarbonate': 'Potassium bicarbonate, KHCO₃',
 
   // acting in the past

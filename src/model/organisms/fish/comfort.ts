@@ -1,13 +1,15 @@
 // How fish fare: discomfort from each quality of the water, welfare, hazard of death, and appetite.
 // Hazard: ln2/t50 × ((c − c0)/(c50 − c0))³, so that a constant c50 kills half in t50. Welfare: 1 − worst − ¼ of the rest.
 import { exp, pow } from '../../../numerics/elementary';
-import type { Values } from '../../parameters/values';
+import type { FishNumbers } from '../../parameters/values';
 import { plateau } from '../plants/growth';
 
 const LN2 = 0.6931471805599453;
+/** Discomfort of fish that get nothing at all: a share of the worst, since healthy fish bear weeks of fasting. */
+const HUNGER = 0.3;
 
 /** The water a fish lives in: g/m³ (N, S as elements; CO2 as CO2), °C. */
-export interface FishWater { NH3: number; NO2: number; H2S: number; CO2: number; O2: number; pH: number; chloride: number; solids: number; T_C: number }
+export interface FishWater { NH3: number; NO2: number; H2S: number; CO2: number; O2: number; pH: number; chloride: number; solids: number; T_C: number; opportunists: number }
 
 const rise = (c: number, safe: number, harm: number): number => Math.min(1, Math.max(0, (c - safe) / (harm - safe)));
 const cube = (c: number, safe: number, half: number): number => {
@@ -16,12 +18,14 @@ const cube = (c: number, safe: number, half: number): number => {
 };
 
 /** Nitrite that kills half in 96 h, g N/m³: chloride protects (line through Wang et al. 2006). */
-export const nitriteLC50 = (values: Values, chloride: number): number => values.tilapia.no2LC50Base + values.tilapia.no2LC50Chloride * Math.min(chloride, 300);
+export const nitriteLC50 = (f: FishNumbers, chloride: number): number => f.no2LC50Base + f.no2LC50Chloride * Math.min(chloride, f.no2ChlorideMax);
 
-/** Discomforts 0–1, in the order NH3, NO2, H2S, CO2, O2, pH, solids, temperature. */
-export function discomforts(values: Values, w: FishWater): number[] {
-  const f = values.tilapia;
-  const no2 = nitriteLC50(values, w.chloride);
+/**
+ * Discomforts 0–1, in the order NH3, NO2, H2S, CO2, O2, pH, solids, temperature, crowding, hunger.
+ * @param state kg/m³ of fish, and the share of what they need to keep their mass that they went without
+ */
+export function discomforts(f: FishNumbers, w: FishWater, state: { density: number; hunger: number }): number[] {
+  const no2 = nitriteLC50(f, w.chloride);
   return [
     rise(w.NH3, f.nh3Safe, f.nh3Harm),
     rise(w.NO2, f.no2Safe * no2, f.no2Harm * no2),
@@ -30,7 +34,9 @@ export function discomforts(values: Values, w: FishWater): number[] {
     rise(-w.O2, -f.o2Safe, -f.o2Harm),
     Math.max(rise(-w.pH, -f.pHSafe, -f.pHHarm), rise(w.pH, f.pHHighSafe, f.pHHighHarm)),
     rise(w.solids, f.solidsSafe, f.solidsHarm),
-    1 - Math.max(0, plateau(w.T_C, f.coldStop - 4, f.optimumLow - 5, f.optimumHigh + 1, f.hotStop + 2)),
+    1 - Math.max(0, plateau(w.T_C, f.coldLethal, f.optimumLow - 5, f.optimumHigh + 1, f.hotLethal)),
+    rise(state.density, f.density, f.densityHarm),
+    HUNGER * state.hunger,
   ];
 }
 
@@ -45,31 +51,25 @@ export function welfare(parts: readonly number[]): number {
   return Math.max(0, 1 - worst - 0.25 * (sum - worst));
 }
 
-/** Hazard of death, 1/d. */
-export function hazard(values: Values, w: FishWater): number {
-  const f = values.tilapia;
-  const no2 = nitriteLC50(values, w.chloride);
+/** Hazard of death, 1/d. @param wellbeing 0–1: opportunists take stressed fish first */
+export function hazard(f: FishNumbers, w: FishWater, wellbeing: number): number {
+  const no2 = nitriteLC50(f, w.chloride);
   const days = 4; // the LC50s are of 96 h
   const toxic = cube(w.NH3, f.nh3Safe * 5, f.nh3LC50) + cube(w.NO2, 2 * f.no2Safe * no2, no2) + cube(w.H2S, f.h2sSafe, f.h2sLC50) + cube(w.CO2, f.co2Harm, f.co2LC50);
   const acid = cube(-w.pH, -(f.pHHarm + 0.5), -f.pHLethal) + cube(w.pH, f.pHHighSafe + 0.3, f.pHHighHarm + 0.5);
   const air = cube(-w.O2, -f.o2Harm, -f.o2Lethal);
-  const cold = cube(-w.T_C, -(f.coldStop - 4), -(f.coldStop - 6)) + cube(w.T_C, f.hotStop, f.hotStop + 2);
-  return (LN2 / days) * toxic + LN2 * acid + (LN2 / f.o2LethalTime) * air + LN2 * cold + f.handlingLoss;
+  const cold = cube(-w.T_C, -(f.coldLethal + 2), -f.coldLethal) + cube(w.T_C, f.hotLethal - 2, f.hotLethal);
+  return (LN2 / days) * toxic + LN2 * acid + (LN2 / f.o2LethalTime) * air + LN2 * cold + f.diseaseHazard * w.opportunists * (1 - wellbeing) * (1 - wellbeing) + f.handlingLoss;
 }
 
 /** Most that fish of a mass eat in a day when nothing holds them back, g/g/d. */
-export const fullRation = (values: Values, mass_g: number): number =>
-  values.tilapia.rationAt50g * pow(Math.max(mass_g, 1) / 50, values.tilapia.rationExponent);
+export const fullRation = (f: FishNumbers, mass_g: number): number => f.rationAt50g * pow(Math.max(mass_g, 1) / 50, f.rationExponent);
 
 /** 0–1: what temperature leaves of appetite. */
-export const warmthOfAppetite = (values: Values, T_C: number): number => {
-  const f = values.tilapia;
-  return plateau(T_C, f.coldStop, f.optimumLow, f.optimumHigh, f.hotStop);
-};
+export const warmthOfAppetite = (f: FishNumbers, T_C: number): number => plateau(T_C, f.coldStop, f.optimumLow, f.optimumHigh, f.hotStop);
 
 /** 0–1: what oxygen and stress leave of appetite. */
-export function appetite(values: Values, w: FishWater, wellbeing: number): number {
-  const f = values.tilapia;
+export function appetite(f: FishNumbers, w: FishWater, wellbeing: number): number {
   const x = Math.min(1, Math.max(0, (w.O2 - f.appetiteNone) / (f.appetiteFull - f.appetiteNone)));
   return x * (0.4 + 0.6 * wellbeing);
 }

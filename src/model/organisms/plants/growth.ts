@@ -1,6 +1,6 @@
 // What light and leaf area let a crop grow, with no other limit; and how water temperature and pH trim it.
 import { exp } from '../../../numerics/elementary';
-import type { Values } from '../../parameters/values';
+import type { CropNumbers } from '../../parameters/values';
 
 /** mol of photosynthetic photons per MJ of photosynthetically active radiation (daylight). */
 const MOL_PER_MJ = 4.57;
@@ -17,16 +17,14 @@ export function plateau(x: number, stop: number, low: number, high: number, hot:
  * @param leaf_g_m2 standing leaf dry mass
  * @param dli_mol_m2_d daily light integral of the day
  */
-export function lightGrowth(values: Values, leaf_g_m2: number, dli_mol_m2_d: number, T_C: number): number {
-  const c = values.lettuce;
+export function lightGrowth(c: CropNumbers, leaf_g_m2: number, dli_mol_m2_d: number, T_C: number): number {
   const use = c.radiationUse / (1 + dli_mol_m2_d / c.radiationHalf);
   const covered = 1 - exp(-c.extinction * c.leafAreaPerMass * leaf_g_m2);
   return use * (dli_mol_m2_d / MOL_PER_MJ) * covered * plateau(T_C, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop);
 }
 
 /** What pH leaves of growth: 1 at the optimum, falling evenly above it, and below pH 4.8 by the square. */
-export function acidityFactor(values: Values, pH: number): number {
-  const c = values.lettuce;
+export function acidityFactor(c: CropNumbers, pH: number): number {
   const above = Math.max(0, pH - c.pHOptimum);
   const below = Math.max(0, 4.8 - pH);
   return Math.max(0.2, 1 - c.pHLoss * above) * Math.max(0, 1 - below * below);

@@ -1,5 +1,5 @@
-// Fish and lettuce: growth, appetite, tolerances. Species and crops are data.
-import type { ParameterGroup } from './parameter';
+// Nile tilapia (Oreochromis niloticus): appetite, growth, tolerances. A warm-water fish hard to kill but by cold.
+import type { ParameterGroup } from '../parameter';
 
 export const tilapia = {
   rationAt50g: { value: 0.045, unit: 'g/g/d', low: 0.035, high: 0.055, source: 'SRAC 282 Table 1: 4–3.5 %/d at 50–100 g, 28–30 °C', flag: 'memory' },
@@ -39,26 +39,10 @@ export const tilapia = {
   solidsSafe: { value: 40, unit: 'g/m³', low: 25, high: 80, source: 'Timmons & Ebeling < 80', flag: 'memory' },
   solidsHarm: { value: 200, unit: 'g/m³', low: 100, high: 400, source: 'from memory', flag: 'memory' },
   handlingLoss: { value: 0.0001, unit: '1/d', low: 0.00005, high: 0.0003, source: 'final grow-out loss ≤ 2 % (SRAC 282)', flag: 'published' },
-} as const satisfies ParameterGroup;
-
-export const lettuce = {
-  radiationUse: { value: 4.1, unit: 'g/MJ PAR', low: 3, high: 5, source: '4.1/(1 + DLI/30); Cornell 150 g heads at 17 mol/m²/d in 35 d', flag: 'calibrated' },
-  radiationHalf: { value: 30, unit: 'mol/m²/d', low: 20, high: 45, source: 'as radiationUse', flag: 'calibrated' },
-  leafAreaPerMass: { value: 0.045, unit: 'm²/g', low: 0.03, high: 0.06, source: 'van Henten 1994: 0.075 m²/g structural, thicker in mature heads', flag: 'derived' },
-  extinction: { value: 0.7, unit: '–', low: 0.5, high: 0.9, source: 'van Henten 1994: 0.9; planophile rosette', flag: 'derived' },
-  transplant: { value: 0.11, unit: 'g dry/plant', low: 0.05, high: 0.3, source: 'van Henten 1994: 2.7 g/m² at planting', flag: 'derived' },
-  ripe: { value: 8.3, unit: 'g dry/plant', low: 6, high: 11, source: 'Cornell: 150 g head at 5.5 % dry matter', flag: 'derived' },
-  coldStop: { value: 4, unit: '°C', low: 2, high: 7, source: 'from memory', flag: 'memory' },
-  optimumLow: { value: 17, unit: '°C', low: 15, high: 19, source: 'FAO 589 App. 1: 15–22', flag: 'memory' },
-  optimumHigh: { value: 24, unit: '°C', low: 22, high: 25, source: 'FAO 589 App. 1: 15–22; Cornell 24 day', flag: 'memory' },
-  hotStop: { value: 34, unit: '°C', low: 31, high: 37, source: 'from memory', flag: 'memory' },
-  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.3, source: 'Swiader & Freiji 1996: Km 9.5 µM', flag: 'published' },
-  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'few µM, from memory', flag: 'memory' },
-  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'about 15 µM, from memory', flag: 'memory' },
-  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'from memory', flag: 'memory' },
-  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'chelated iron, from memory', flag: 'memory' },
-  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'from memory', flag: 'memory' },
-  pHOptimum: { value: 6.0, unit: 'pH', low: 5.6, high: 6.4, source: 'Cornell 5.6–6.0', flag: 'memory' },
-  pHLoss: { value: 0.18, unit: 'share at pH 7.0', low: 0.05, high: 0.26, source: 'Anderson et al. 2017: −18 % dry at 7.0 against 5.8', flag: 'published' },
-  waterUse: { value: 0.3, unit: 'L/g dry', low: 0.25, high: 0.35, source: 'Nemali, Purdue: 300 L/kg', flag: 'published' },
+  coldLethal: { value: 11, unit: '°C', low: 10, high: 12, source: 'FAO 589 s. 7.4: death < 12; half in a day taken one degree lower', flag: 'derived' },
+  hotLethal: { value: 38, unit: '°C', low: 37, high: 42, source: 'FAO 589 s. 7.4: brief extreme 36; half in a day taken two degrees higher', flag: 'assumption' },
+  no2ChlorideMax: { value: 300, unit: 'g Cl/m³', low: 150, high: 500, source: 'a cap: far above the chloride of the trials the line was drawn through, so more is not read off it', flag: 'assumption' },
+  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at opportunist index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
+  density: { value: 70, unit: 'kg/m³', low: 60, high: 80, source: 'harvested at 61.5–70.7 kg/m³ with 90–98 % alive (Rakocy et al. 2004); 60 usual design (Malone 2013, SRAC 453)', flag: 'derived' },
+  densityHarm: { value: 160, unit: 'kg/m³', low: 120, high: 200, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'derived' },
 } as const satisfies ParameterGroup;

@@ -1,0 +1,68 @@
+// Where water stands when the loop runs: over its own lip, or backed up by the next tank, or at the rim with the rest on the floor.
+import { largestWhere } from './bisect';
+import { headOverLip_m } from './pipe';
+import type { Loss } from './pump';
+
+/** A tank on the way down. Heights over one common ground. */
+export interface LevelStage {
+  /** where its water leaves: the lip's height; for the pump's tank, the level its water stands at */
+  overflow_m: number;
+  rim_m: number;
+  /** plan area of free water, all units together */
+  area_m2: number;
+  /** length of the overflow's lip */
+  lip_m: number;
+  /** head lost on the way to the next tank; the pump's tank has none */
+  linkLoss_m: Loss;
+}
+
+/** One entry a stage, in their order. */
+export interface Levels {
+  level_m: number[];
+  /** flow that arrives, m³/d */
+  arriving_m3_d: number[];
+  /** share of what arrives that goes on; 1 where nothing arrives and for the pump's tank */
+  passes: number[];
+  spill_m3_d: number[];
+  /** fall that the link to the next tank lacks to run without backing up, at the pump's flow and with the next tank at its own lip; 0 for the pump's tank */
+  short_m: number[];
+}
+
+/**
+ * Levels and flows of a running loop, stages in flow order from the pump's outlet to the pump's tank.
+ * A stage stands at its lip and the head over it, or as high as the next stage's level and the link's loss push it; at its rim only as much goes on
+ * as keeps it there, and the rest spills. Lip and link lose head that does not fall with flow, so each stage has one greatest flow it can pass.
+ * @param flow_m3_d what the pump delivers, 0 or more
+ */
+export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number): Levels {
+  const last = stages.length - 1;
+  // Most a stage can pass on, found from the pump's tank upward since each stands on the next.
+  const most: number[] = stages.map(() => flow_m3_d);
+
+  /** Level that a flow through stage i asks for, were its own rim without end; stages below spill at theirs. */
+  function asked(i: number, flow: number): number {
+    if (i === last) return stages[last].overflow_m;
+    const next = i + 1 === last || most[i + 1] >= flow ? asked(i + 1, flow) : stages[i + 1].rim_m;
+    return Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m), next + stages[i].linkLoss_m(flow));
+  }
+
+  for (let i = last - 1; i >= 0; i--) most[i] = largestWhere(flow_m3_d, (flow) => asked(i, flow) <= stages[i].rim_m);
+
+  const out: Levels = { level_m: [], arriving_m3_d: [], passes: [], spill_m3_d: [], short_m: [] };
+  let arriving = flow_m3_d;
+  stages.forEach((stage, i) => {
+    const passing = Math.min(arriving, most[i]);
+    out.level_m.push(passing < arriving ? stage.rim_m : Math.min(stage.rim_m, asked(i, passing)));
+    out.arriving_m3_d.push(arriving);
+    out.passes.push(arriving > 0 ? passing / arriving : 1);
+    out.spill_m3_d.push(arriving - passing);
+    out.short_m.push(i === last ? 0 : missingFall(stage, stages[i + 1], i + 1 === last, flow_m3_d));
+    arriving = passing;
+  });
+  return out;
+}
+
+function missingFall(stage: LevelStage, next: LevelStage, nextIsPumpTank: boolean, flow: number): number {
+  const nextLevel = next.overflow_m + (nextIsPumpTank ? 0 : headOverLip_m(flow, next.lip_m));
+  return Math.max(0, nextLevel + stage.linkLoss_m(flow) - stage.overflow_m - headOverLip_m(flow, stage.lip_m));
+}

@@ -1,0 +1,18 @@
+// A species' own rates at one water temperature, ready for the inner loop.
+import { pow } from '../../../numerics/elementary';
+import type { Values } from '../../parameters/values';
+import type { SpeciesName } from '../../parameters/species/species';
+
+export interface FishAt {
+  /** 1/d of the gut's feed digested; 1/d of body burnt; g O2/m³ at which metabolism is halved; share of feed in the growth column */
+  digestion: number; basal: number; respirationO2: number; growing: number;
+}
+
+/** @param T_C water temperature, °C */
+export function fishAt(values: Values, species: SpeciesName, T_C: number): FishAt {
+  const f = values[species];
+  return {
+    digestion: f.digestion * pow(1.06, T_C - f.optimumLow - 1), basal: f.basal * pow(1.06, T_C - f.optimumLow + 2), respirationO2: f.respirationO2,
+    growing: Math.min(1, f.gain / values.matter.fishGainFull),
+  };
+}

@@ -1,0 +1,85 @@
+// What acts on the water until the next cut: temperature, flow, gas, solids, light, base, activities, and which processes can run.
+import { LEAF } from '../model/components';
+import { setGasForcing } from '../model/forcing/gasForcing';
+import { activeProcesses, setSolidsForcing } from '../model/forcing/solidsForcing';
+import type { StageSettings } from '../model/forcing/solidsForcing';
+import { fixDiagonals } from '../model/network/blockSolve';
+import { workLists } from '../model/network/workLists';
+import { fishAt } from '../model/organisms/fish/fishAt';
+import { cropAt } from '../model/organisms/plants/cropAt';
+import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/growth';
+import { ID } from '../model/processes/catalogue';
+import { DOSE_OF } from '../model/processes/dosing';
+import type { StageSizes } from '../model/stages/stageType';
+import { log10 } from '../numerics/elementary';
+import { setActivities } from './activities';
+import type { StageEntry } from './assemble';
+import { lightNow } from './climate';
+import { running } from './deeds';
+import type { RunState } from './runState';
+import { offsetOf, warmTo } from './runtime';
+import type { Runtime } from './runtime';
+
+/** Sets all forcing for what follows: temperature, flow, gas, solids, light, dosing, activities. */
+export function refreshForcing(runtime: Runtime, state: RunState, day: number, hour: number): void {
+  const { data, assembly, plan, values } = runtime;
+  warmTo(runtime, state.T_C);
+  const flow = plan.rig || running(state) ? state.flow_m3_d : 0;
+  for (const link of data.links) link.flow = flow;
+  const light = runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)];
+  data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
+  data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.d0.fill(0); data.d1.fill(0);
+  for (const stage of assembly.stages) {
+    for (let c = stage.first; c < stage.first + stage.cells; c++) {
+      const cell = assembly.cells[c];
+      cell.flow = stage.side ? 0 : flow;
+      const fall = assembly.steps.find((step) => step.to === c)?.fall ?? 0;
+      const air = state.powerOn ? ((state.air[stage.id] ?? 0) * stage.count) / stage.cells : 0;
+      setGasForcing(cell, values, runtime.at.gas, air, fall, cell.flow);
+      setSolidsForcing(cell, stage.type, state.y, offsetOf(c), values, state.gas[c], settingsOf(state, stage));
+      setActivities(runtime, state.y, c);
+      if (cell.bed) {
+        const pH = 3 - log10(data.h[c]);
+        const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
+        const crop = values[bed?.crop ?? 'lettuce'];
+        if (bed) cell.cropAt = cropAt(values, bed.crop);
+        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C) * cell.floor * acidityFactor(crop, pH) : 0;
+        cell.rootTarget = 0.3 + 0.7 * plateau(state.T_C, crop.coldStop, crop.optimumLow - 3, crop.optimumHigh + 3, crop.hotStop);
+      }
+      if (cell.fish) cell.fishAt = fishAt(values, state.fish.find((group) => group.cell === c)?.species ?? 'tilapia', state.T_C);
+      cell.doseRate = 0;
+    }
+  }
+  setDosing(runtime, state, hour);
+  for (const cell of assembly.cells) {
+    const active = activeProcesses(cell, data.matrix.alone);
+    if (active === cell.active) continue;
+    cell.active = active;
+    cell.work = workLists(data.matrix, active);
+  }
+  fixDiagonals(data);
+}
+
+function settingsOf(state: RunState, stage: StageEntry): StageSettings {
+  const sizes: StageSizes = stage.sizes;
+  const lamp = state.powerOn ? (state.lamps[stage.id] ?? 0) * stage.count : 0;
+  return { outlet: sizes.outlet ?? 'bottomLift', lamp_W: lamp, mesh_um: sizes.mesh_um ?? 60 };
+}
+
+/** Base trickles in at a rate that follows the pH with a lag, up to the cap. */
+function setDosing(runtime: Runtime, state: RunState, hour: number): void {
+  const side = runtime.assembly.dosing;
+  if (!side) return;
+  const stage = runtime.assembly.stages.find((entry) => entry.id === side.into);
+  if (!stage) return;
+  const { dosingBand, dosingLag } = runtime.values.practice;
+  const pH = 3 - log10(runtime.data.h[stage.first]);
+  const wish = Math.min(1, Math.max(0, (state.base.targetPH + dosingBand / 2 - pH) / dosingBand));
+  // First-order lag over the time since the last cut, about four hours.
+  const share = Math.min(1, (hour === 0 ? 2 : 4) / 24 / dosingLag);
+  state.base.level += (wish - state.base.level) * share;
+  const rate = state.base.g_d * state.base.level;
+  const cell = runtime.assembly.cells[stage.first];
+  cell.doseProcess = ID[DOSE_OF[state.base.kind]];
+  cell.doseRate = rate;
+}
