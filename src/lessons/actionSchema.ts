@@ -1,13 +1,17 @@
 // What an action may hold when it comes from outside, deed by deed. Hours are whole; an hour left out is midnight.
 import { z } from 'zod';
+import { CROPS } from '../model/parameters/crops/crops';
+import { SPECIES } from '../model/parameters/species/species';
+import { BASES } from '../model/processes/dosing';
 import { choiceError, exactly, idField, listOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 /** Meals are given at these hours unless the plan says otherwise. */
 export const USUAL_MEALS_H = [8, 12, 16];
 
-const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'base', 'salt', 'iron', 'exchange', 'stock', 'takeFish', 'plant', 'cut', 'power'] as const;
-/** Named by the plan format, computed by a later version of the model. */
-const LATER_DEEDS = ['backwash', 'topUp', 'heater', 'light', 'setting'] as const;
+const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'backwash', 'base', 'slug', 'salt', 'iron', 'exchange', 'topUp', 'heater', 'light', 'setting', 'stock', 'takeFish', 'plant', 'cut', 'power'] as const;
+
+/** Names of a catalogue, as the choices of a field. */
+export const namesOf = <Name extends string>(catalogue: Readonly<Record<Name, unknown>>): readonly [Name, ...Name[]] => Object.keys(catalogue) as [Name, ...Name[]];
 
 const when = {
   day: wholeFrom(0, 1000, '').optional(),
@@ -16,13 +20,15 @@ const when = {
   to: wholeFrom(0, 1000, '').optional(),
   hour: wholeFrom(0, 23, '').default(0),
 };
+/** Which of a stage's identical units is meant, from 1; left out: all alike. */
+const unit = () => wholeFrom(1, 64, '').optional();
 const grams = () => numberFrom(0, 100000, 'g');
 const gramsADay = () => numberFrom(0, 1000000, 'g/d');
-const species = () => oneOf(['tilapia']);
-const base = () => oneOf(['Ca(OH)2', 'KHCO3']);
+const species = () => oneOf(namesOf(SPECIES));
+const base = () => oneOf(BASES);
 
 export const stockingSchema = strict({
-  tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), day: wholeFrom(0, 1000, '').default(0),
+  tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), day: wholeFrom(0, 1000, '').default(0), unit: unit(),
 });
 
 export const actionSchema = z.discriminatedUnion('do', [
@@ -32,13 +38,19 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('flow'), flow_m3_h: numberFrom(0, 1000, 'm³/h') }),
   strict({ ...when, do: exactly('drain'), stage: idField() }),
   strict({ ...when, do: exactly('rinse'), stage: idField() }),
+  strict({ ...when, do: exactly('backwash'), stage: idField() }),
   strict({ ...when, do: exactly('base'), g_d: gramsADay(), targetPH: numberFrom(4, 10, '').optional(), base: base().optional() }),
+  strict({ ...when, do: exactly('slug'), stage: idField(), base: base(), g: grams() }),
   strict({ ...when, do: exactly('salt'), stage: idField(), g: grams() }),
   strict({ ...when, do: exactly('iron'), stage: idField(), g: grams() }),
   strict({ ...when, do: exactly('exchange'), stage: idField(), fraction: numberFrom(0, 1, '') }),
-  strict({ ...when, do: exactly('stock'), tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g') }),
-  strict({ ...when, do: exactly('takeFish'), tank: idField(), number: wholeFrom(1, 100000, 'fish') }),
-  strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(['lettuce']), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
+  strict({ ...when, do: exactly('topUp'), stage: idField(), L: numberFrom(0, 1000000, 'L') }),
+  strict({ ...when, do: exactly('heater'), power_W: numberFrom(0, 1000000, 'W'), target_C: numberFrom(0, 40, '°C') }),
+  strict({ ...when, do: exactly('light'), mol_m2_d: numberFrom(0, 80, 'mol/m²/d') }),
+  strict({ ...when, do: exactly('setting'), stage: idField(), lamp_W: numberFrom(0, 10000, 'W') }),
+  strict({ ...when, do: exactly('stock'), tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), unit: unit() }),
+  strict({ ...when, do: exactly('takeFish'), tank: idField(), number: wholeFrom(1, 100000, 'fish'), unit: unit() }),
+  strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(namesOf(CROPS)), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
   strict({ ...when, do: exactly('cut'), stage: idField() }),
   strict({ ...when, do: exactly('power'), on: yesNo() }),
-], { error: choiceError('do', DEEDS, LATER_DEEDS) });
+], { error: choiceError('do', DEEDS, []) });

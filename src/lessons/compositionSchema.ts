@@ -18,6 +18,8 @@ export const compositionSchema = strict({
   PO4_mgP_L: mg(5000),
   K_mg_L: mg(50000),
   Ca_mg_L: mg(50000),
+  Mg_mg_L: mg(50000),
+  Na_mg_L: mg(50000),
   Cl_mg_L: mg(100000),
   SO4_mgS_L: mg(20000),
   Fe_mg_L: mg(1000),

@@ -25,6 +25,8 @@ function strongIons(water: CompositionRead): StrongIons {
   addIon(strong, -1, (water.Cl_mg_L ?? 0) / ATOM.Cl);
   addIon(strong, -2, (water.SO4_mgS_L ?? 0) / ATOM.S);
   addIon(strong, 2, (water.Ca_mg_L ?? 0) / ATOM.Ca);
+  addIon(strong, 2, (water.Mg_mg_L ?? 0) / ATOM.Mg);
+  addIon(strong, 1, (water.Na_mg_L ?? 0) / ATOM.Na);
   addIon(strong, 1, (water.K_mg_L ?? 0) / ATOM.K);
   return strong;
 }

@@ -1,4 +1,6 @@
 // What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
+import { STAGES, stageType } from '../model/stages/catalogue';
+import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
 import { describe, PROBLEMS_MAX } from './problems';
@@ -12,15 +14,21 @@ type Kind = StageSpec['kind'] | SideSpec['kind'];
 type Report = (path: string, got: unknown, expected: string) => void;
 type Part = { id: string; kind: Kind; media_m3?: number };
 
+const kindsThat = (does: (type: StageType) => boolean): readonly string[] => STAGES.filter(does).map(({ kind }) => kind);
+
 /** Sludge can be let out of these. */
-const DRAINED: readonly Kind[] = ['radialFlowSettler', 'mineralisationTank'];
+const DRAINED = kindsThat((type) => type.drains === true);
 /** What these let out can go on to mineralisation. */
-const GIVES_SLUDGE: readonly Kind[] = ['radialFlowSettler', 'fineFilter'];
-const HOLDS_NO_WATER: readonly Kind[] = ['returnPump', 'baseDosing'];
+const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleaning !== undefined));
+const RINSED = kindsThat((type) => type.cleaning?.deed === 'rinse');
+const BACKWASHED = kindsThat((type) => type.cleaning?.deed === 'backwash');
+const LIT = kindsThat((type) => type.controls.includes('lamp'));
+const GROWS = kindsThat((type) => type.grows === true);
+const HOLDS_NO_WATER = ['baseDosing', ...kindsThat((type) => type.cells === 0)];
 // A litre: below it, a vessel belongs on a bench.
 const SMALLEST_m3 = 0.001;
 
-const canBeRinsed = (part: Part): boolean => part.kind === 'fineFilter' || (part.media_m3 ?? 0) > 0;
+const canBeRinsed = (part: Part): boolean => RINSED.includes(part.kind) || (part.media_m3 ?? 0) > 0;
 
 /** All problems found, at most PROBLEMS_MAX; none means the plan can be run. */
 export function checkPlan(plan: Plan, options: CheckOptions = {}): Problem[] {
@@ -55,9 +63,13 @@ function checkNames(plan: Plan, shelf: readonly StageSpec[], parts: Map<string, 
 
 function checkLoop(plan: Plan, open: boolean, report: Report): void {
   plan.loop.forEach((stage, index) => {
-    const room = stage.volume_m3 ?? (stage.area_m2 ?? 0) * (stage.depth_m ?? 0);
-    if ((stage.media_m3 ?? 0) > room && stage.kind !== 'returnPump') report(`loop[${index}].media_m3`, stage.media_m3, `no more media than the ${room} m³ of its tank`);
-    if (plan.rig === null && stage.kind !== 'returnPump' && room < SMALLEST_m3) report(`loop[${index}].${stage.volume_m3 === undefined ? 'area_m2' : 'volume_m3'}`, stage.volume_m3 ?? stage.area_m2, `room for at least ${SMALLEST_m3} m³ outside a rig`);
+    const type = stageType(stage.kind);
+    if (type.cells === 0) return;
+    const tank = stage.volume_m3 ?? (stage.depth_m === undefined ? Infinity : (stage.area_m2 ?? 0) * stage.depth_m);
+    if ((stage.media_m3 ?? 0) > tank) report(`loop[${index}].media_m3`, stage.media_m3, `no more media than the ${tank} m³ of its tank`);
+    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }) >= SMALLEST_m3) return;
+    const size = (['volume_m3', 'area_m2', 'media_m3'] as const).find((key) => stage[key] !== undefined) ?? 'volume_m3';
+    report(`loop[${index}].${size}`, stage[size], `room for at least ${SMALLEST_m3} m³ of water outside a rig`);
   });
   if (plan.rig !== null) {
     if (plan.loop.every((stage) => HOLDS_NO_WATER.includes(stage.kind))) report('loop', plan.loop, 'at least one stage that holds water');
@@ -91,7 +103,7 @@ function checkSides(sides: readonly SideSpec[], parts: Map<string, Part>, report
       return;
     }
     if (sides.findIndex((other) => other.kind === 'mineralisationTank') < index) report(`side[${index}].kind`, side.kind, 'one mineralisationTank only');
-    side.takes.forEach((id, at) => needs(parts, `side[${index}].takes[${at}]`, id, 'a stage that lets out sludge (radialFlowSettler, fineFilter)', (part) => GIVES_SLUDGE.includes(part.kind), report));
+    side.takes.forEach((id, at) => needs(parts, `side[${index}].takes[${at}]`, id, `a stage that lets out sludge (${GIVES_SLUDGE.join(', ')})`, (part) => GIVES_SLUDGE.includes(part.kind), report));
     needs(parts, `side[${index}].returnsTo`, side.returnsTo, 'a tank of the loop', inLoop, report);
   });
 }
@@ -117,12 +129,18 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
       stage(action.stage, `a stage that can be drained (${DRAINED.join(', ')})`, (part) => DRAINED.includes(part.kind));
       break;
     case 'rinse':
-      stage(action.stage, 'a fineFilter or a tank with media, which can be rinsed', canBeRinsed);
+      stage(action.stage, `a stage that can be rinsed (${RINSED.join(', ')}, or a tank with media)`, canBeRinsed);
+      break;
+    case 'backwash':
+      stage(action.stage, `a stage that can be backwashed (${BACKWASHED.join(', ')})`, (part) => BACKWASHED.includes(part.kind));
+      break;
+    case 'setting':
+      stage(action.stage, `a stage with a lamp (${LIT.join(', ')})`, (part) => LIT.includes(part.kind));
       break;
     case 'plant': case 'cut':
-      stage(action.stage, 'a raftBed', (part) => part.kind === 'raftBed');
+      stage(action.stage, `a bed (${GROWS.join(', ')})`, (part) => GROWS.includes(part.kind));
       break;
-    case 'air': case 'salt': case 'iron': case 'exchange':
+    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'slug':
       stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':
@@ -131,7 +149,7 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'base':
       if (!plan.side.some((part) => part.kind === 'baseDosing')) report(`${path}.do`, action.do, 'a baseDosing among the side stages to act on');
       break;
-    case 'power':
+    case 'power': case 'heater': case 'light':
       break;
   }
 }

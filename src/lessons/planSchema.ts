@@ -16,12 +16,18 @@ const airTemperature = strict({
   dayOfYear: wholeFrom(0, 366, '').default(120),
 });
 
+const spellSchema = strict({
+  day: wholeFrom(0, 1000, ''), days: wholeFrom(1, 1000, 'days'), air_C: numberFrom(-40, 40, '°C').optional(), light: numberFrom(0, 5, 'times').optional(),
+  from_h: wholeFrom(0, 23, '').optional(), to_h: wholeFrom(1, 24, '').optional(),
+});
+
 const climateSchema = strict({
   air_C: airTemperature.prefault({}),
   light_mol_m2_d: numberFrom(0, 80, 'mol/m²/d').default(17),
   dayLength_h: numberFrom(0, 24, 'h').default(14),
   weather: numberFrom(0, 1, '').default(0.3),
   water_C: numberFrom(0.5, 42, '°C').optional(),
+  spells: listOf(spellSchema, 0, 50, 'spells').optional(),
 });
 
 const startSchema = strict({
@@ -49,6 +55,7 @@ export const planSchema = strict({
   side: listOf(sideSchema, 0, 8, 'side stages').default([]),
   fish: listOf(stockingSchema, 0, 50, 'stockings').default([]),
   actions: listOf(actionSchema, 0, ACTIONS_MAX, 'actions').default([]),
+  backupAir_h: wholeFrom(0, 72, 'h').optional(),
   rig: rigSchema.nullable().default(null),
 });
 

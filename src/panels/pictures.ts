@@ -14,6 +14,9 @@ import type { StageKind } from '../store/contract';
 
 export const STAGE_PICTURES: Readonly<Record<StageKind, string>> = {
   fishTank, radialFlowSettler: settler, fineFilter, degassingTank: degasTank, raftBed, sump, returnPump: pump, mineralisationTank, baseDosing: baseTank,
+  // kinds without a picture of their own borrow that of their nearest kin
+  coneSettler: settler, swirlSeparator: settler, screenFilter: fineFilter, beadFilter: fineFilter, sandFilter: fineFilter, cartridgeFilter: fineFilter,
+  movingBed: degasTank, tricklingFilter: degasTank, filmChannel: raftBed, mediaBed: raftBed, tower: raftBed, uvUnit: fineFilter,
 };
 
 export const FISH_PICTURE = fishGlide;

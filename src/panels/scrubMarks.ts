@@ -4,9 +4,9 @@ import { say } from '../words/say';
 
 export interface ScrubMark { hour: number; kind: EventKind; shape: 'trouble' | 'hand' | 'event'; label: string | null }
 
-const TROUBLES: ReadonlySet<EventKind> = new Set(['fishDied', 'pumpOff', 'powerOff', 'sludgeFull', 'filterBlocked']);
+const TROUBLES: ReadonlySet<EventKind> = new Set(['fishDied', 'pumpOff', 'powerOff', 'sludgeFull', 'filterBlocked', 'spilled', 'pumpDry']);
 /** Done over and over by routine: shown only when a person's own hand did it. */
-const ROUTINE: ReadonlySet<EventKind> = new Set(['fed', 'drained', 'rinsed']);
+const ROUTINE: ReadonlySet<EventKind> = new Set(['fed', 'drained', 'rinsed', 'backwashed', 'toppedUp']);
 /** Width of one letter of a label, as a share of the label's own line, px. */
 const LETTER_PX = 8.2;
 

@@ -15,6 +15,7 @@ export interface Assembly {
   steps: Step[];
   /** the cells of the loop in flow order, beginning at the fish tank (or a rig's first stage) */
   order: number[];
+  /** the cell that is topped up: the first of the pump's tank */
   sump: number;
   mineral: MineralisationSide | null;
   dosing: BaseDosingSide | null;
@@ -48,7 +49,7 @@ export function assemble(plan: Plan): Assembly {
   if (mineral) addStage(cells, stages, mineral, stageType('mineralisationTank'), true);
   return {
     cells, stages, order, steps: plan.rig ? rigSteps(order) : loopSteps(plan, stages, order),
-    sump: stages.find((stage) => stage.kind === 'sump')?.first ?? -1,
+    sump: pumpTank(plan, stages) ?? stages.find((stage) => stage.kind === 'sump')?.first ?? -1,
     mineral, dosing: plan.side.find((side): side is BaseDosingSide => side.kind === 'baseDosing') ?? null,
   };
 }
@@ -84,6 +85,14 @@ function loopSteps(plan: Plan, stages: StageEntry[], order: number[]): Step[] {
     const within = stages.some((stage) => from >= stage.first && to >= stage.first && from < stage.first + stage.cells && to < stage.first + stage.cells);
     return { from, to, pump: lifted, fall: within || lifted ? 0 : to === sumpCell ? 0.5 : FALL_M };
   });
+}
+
+/** First cell of the tank that the pump stands in: a sump, or a bed that serves as one. */
+function pumpTank(plan: Plan, stages: readonly StageEntry[]): number | undefined {
+  const pump = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
+  if (pump < 0 || plan.rig) return undefined;
+  const at = lastWet(plan, pump);
+  return stages.find((stage) => at >= 0 && stage.id === plan.loop[at].id)?.first;
 }
 
 function lastWet(plan: Plan, pump: number): number {

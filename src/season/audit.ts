@@ -33,9 +33,10 @@ export function audit(runtime: Runtime, start: RunState, state: RunState): Ledge
     const scale = element === 'charge' ? chargeScale(content, state.y) + chargeScale(content, start.y) : Math.abs(begin) + Math.abs(inflow) + Math.abs(outflow) + Math.abs(end) + Math.abs(air[AIR_O2] * (element === 'COD' ? 1 : 0));
     return { element, ...close(begin, inflow, outflow, end, scale) };
   });
-  const volume = runtime.assembly.cells.reduce((sum, cell) => sum + cell.volume, 0);
+  const total = (volumes: Float64Array): number => volumes.reduce((sum, volume) => sum + volume, 0);
+  const [begin, end] = [total(start.volumes), total(state.volumes)];
   const through = runtime.plan.rig ? runtime.plan.rig.flow_m3_d * state.day : 0;
-  lines.push({ element: 'water', ...close(volume, state.water.put + through, state.water.taken + through, volume, volume + state.water.put + through) });
+  lines.push({ element: 'water', ...close(begin, state.water.put + through, state.water.taken + through, end, begin + state.water.put + through) });
   return lines;
 }
 

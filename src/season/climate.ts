@@ -1,6 +1,5 @@
 // Light, air and water temperature by day and hour, from the plan's climate and the seed's weather stream.
-import { exp, sin } from '../numerics/elementary';
-import { practice } from '../model/parameters/practice';
+import { sin } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
 import type { Climate } from './plan';
 
@@ -22,6 +21,7 @@ export function drawWeather(climate: Climate, seed: string, days: number): Weath
     const bright = Math.max(-1, Math.min(1, mood));
     light[d] = climate.light_mol_m2_d * Math.max(0.15, 1 + climate.weather * bright);
     air[d] = 3 * climate.weather * bright;
+    for (const spell of climate.spells ?? []) if (d >= spell.day && d < spell.day + spell.days) light[d] *= spell.light ?? 1;
   }
   return { light, air };
 }
@@ -38,11 +38,9 @@ export function lightNow(climate: Climate, hour: number): number {
 export function airNow(climate: Climate, weather: Weather, day: number, hour: number): number {
   const { mean, daySwing, yearSwing, dayOfYear } = climate.air_C;
   const year = yearSwing * 0.5 * sin((TWO_PI * (dayOfYear + day - 110)) / 365);
-  return mean + year + weather.air[Math.min(day, weather.air.length - 1)] + daySwing * 0.5 * sin((TWO_PI * (hour - 9)) / 24);
-}
-
-/** Water temperature after some hours beside air of one temperature; pinned where the climate pins it. */
-export function waterAfter(climate: Climate, T_C: number, air_C: number, hours: number): number {
-  if (climate.water_C !== undefined) return climate.water_C;
-  return Math.min(38, Math.max(2, air_C + (T_C - air_C) * exp(-hours / 24 / practice.waterLag.value)));
+  let spells = 0;
+  for (const spell of climate.spells ?? []) {
+    if (day >= spell.day && day < spell.day + spell.days && hour >= (spell.from_h ?? 0) && hour < (spell.to_h ?? 24)) spells += spell.air_C ?? 0;
+  }
+  return spells + mean + year + weather.air[Math.min(day, weather.air.length - 1)] + daySwing * 0.5 * sin((TWO_PI * (hour - 9)) / 24);
 }

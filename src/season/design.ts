@@ -24,9 +24,10 @@ export function designOf(plan: Plan): Design {
   let level = first;
   gravity.forEach(({ spec }, i) => {
     if (i > 0) level = spec.kind === 'sump' ? Math.min(SUMP_LEVEL, level - FALL_M) : level - FALL_M;
+    if (spec.stand_m !== undefined) level = spec.stand_m + entries[i].vessel.depth_m;
     levels.set(spec.id, level);
   });
-  lifted.forEach(({ spec }, i) => levels.set(spec.id, first + RIM + FALL_M * (lifted.length - i)));
+  lifted.forEach(({ spec, vessel }, i) => levels.set(spec.id, spec.stand_m === undefined ? (levels.get(entries[0].spec.id) ?? first) + RIM + FALL_M * (lifted.length - i) : spec.stand_m + vessel.depth_m));
   const lowest = Math.min(...gravity.map(({ spec }) => levels.get(spec.id) ?? first));
   const top = lifted.length > 0 ? levels.get(lifted[0].spec.id) ?? first : first;
   const flow = (plan.loop[pump]?.flow_m3_h ?? 0) / 60;
@@ -46,5 +47,11 @@ export function designOf(plan: Plan): Design {
   if (!plan.loop.some((stage) => stageType(stage.kind).group === 'growPlants')) problems.push({ stage: '', key: 'design.noPlants', values: {} });
   if (!plan.loop.some((stage) => stageType(stage.kind).group === 'catchSolids')) problems.push({ stage: '', key: 'design.noSolids', values: {} });
   if (!plan.rig && pump < 0) problems.push({ stage: '', key: 'design.noPump', values: {} });
+  for (const stage of stages) if (stage.kind !== 'sump' && stage.kind !== 'returnPump' && stage.floor_m < -1e-9) problems.push({ stage: stage.id, key: 'design.inGround', values: { cm: Math.round(-100 * stage.floor_m) } });
+  stages.forEach((stage, i) => {
+    const next = stages[(i + 1) % stages.length];
+    if (plan.rig || stage.kind === 'returnPump' || next.kind === 'returnPump' || pump < 0) return;
+    if (stage.fall_m < 0.005) problems.push({ stage: stage.id, key: 'design.uphill', values: { cm: Math.round(100 * (0.01 - stage.fall_m)) } });
+  });
   return { stages, totalVolume_m3: stages.reduce((sum, stage) => sum + stage.volume_m3, 0), lift_m: top - lowest, problems };
 }

@@ -10,12 +10,15 @@ import { cropAt } from '../model/organisms/plants/cropAt';
 import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/growth';
 import { ID } from '../model/processes/catalogue';
 import { DOSE_OF } from '../model/processes/dosing';
+import type { Link } from '../model/network/loopData';
+import { hydraulics } from '../model/parameters/hydraulics';
 import type { StageSizes } from '../model/stages/stageType';
 import { log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
 import type { StageEntry } from './assemble';
 import { lightNow } from './climate';
 import { running } from './deeds';
+import type { Plan } from './plan';
 import type { RunState } from './runState';
 import { offsetOf, warmTo } from './runtime';
 import type { Runtime } from './runtime';
@@ -24,17 +27,16 @@ import type { Runtime } from './runtime';
 export function refreshForcing(runtime: Runtime, state: RunState, day: number, hour: number): void {
   const { data, assembly, plan, values } = runtime;
   warmTo(runtime, state.T_C);
-  const flow = plan.rig || running(state) ? state.flow_m3_d : 0;
-  for (const link of data.links) link.flow = flow;
-  const light = runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)];
+  const flowOf = setFlows(runtime, state);
+  const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
   data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.d0.fill(0); data.d1.fill(0);
   for (const stage of assembly.stages) {
     for (let c = stage.first; c < stage.first + stage.cells; c++) {
       const cell = assembly.cells[c];
-      cell.flow = stage.side ? 0 : flow;
+      cell.flow = stage.side ? 0 : flowOf(stage.id);
       const fall = assembly.steps.find((step) => step.to === c)?.fall ?? 0;
-      const air = state.powerOn ? ((state.air[stage.id] ?? 0) * stage.count) / stage.cells : 0;
+      const air = (airShare(plan, state, day * 24 + hour) * (state.air[stage.id] ?? 0) * stage.count) / stage.cells;
       setGasForcing(cell, values, runtime.at.gas, air, fall, cell.flow);
       setSolidsForcing(cell, stage.type, state.y, offsetOf(c), values, state.gas[c], settingsOf(state, stage));
       setActivities(runtime, state.y, c);
@@ -58,6 +60,37 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
     cell.work = workLists(data.matrix, active);
   }
   fixDiagonals(data);
+}
+
+/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set. */
+export const lightOf = (runtime: Runtime, state: RunState, day: number): number =>
+  (state.light >= 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
+
+/** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
+function airShare(plan: Plan, state: RunState, hour: number): number {
+  if (state.powerOn) return 1;
+  return hour - state.powerOffAt < (plan.backupAir_h ?? 0) ? hydraulics.backupShare.value : 0;
+}
+
+/** Sets the flow of every link, those over a rim among them. @returns the flow that reaches each stage */
+function setFlows(runtime: Runtime, state: RunState): (stage: string) => number {
+  const { data, assembly, plan, circuit, links } = runtime;
+  if (!circuit) {
+    const flow = plan.rig || running(state) ? state.flow_m3_d : 0;
+    for (const link of links) link.flow = flow;
+    return () => flow;
+  }
+  const { run } = state;
+  const place = new Map(circuit.stages.map(({ entry }, i) => [entry.id, i]));
+  const last = circuit.stages.length - 1;
+  const placeOf = (cell: number): number => place.get(assembly.cells[cell].stage) ?? 0;
+  for (const link of links) {
+    const i = placeOf(link.from);
+    link.flow = i === placeOf(link.to) ? run.arriving_m3_d[i] : i === last ? run.flow_m3_d : run.arriving_m3_d[i] - run.spill_m3_d[i];
+  }
+  const spills = circuit.stages.flatMap(({ entry }, i): Link[] => (run.spill_m3_d[i] > 0 ? [{ from: entry.first + entry.cells - 1, to: -1, flow: run.spill_m3_d[i], shear: 0, superfine: 0 }] : []));
+  data.links = spills.length > 0 ? [...links, ...spills] : links;
+  return (id) => run.arriving_m3_d[place.get(id) ?? last];
 }
 
 function settingsOf(state: RunState, stage: StageEntry): StageSettings {

@@ -1,6 +1,7 @@
 // The plan: what fixes a season. Plain types; the schema that guards data from outside lives in lessons.
 // Units stand in the names. Same plan, same bits.
 
+import type { PumpCurve } from '../model/hydraulics/pump';
 import type { CropName } from '../model/parameters/crops/crops';
 import type { SpeciesName } from '../model/parameters/species/species';
 import type { Base } from '../model/processes/dosing';
@@ -10,7 +11,9 @@ export const MODEL_REVISION = '1.0';
 
 export type StageKind =
   | 'fishTank' | 'radialFlowSettler' | 'fineFilter' | 'degassingTank' | 'raftBed' | 'sump' | 'returnPump'
-  | 'mineralisationTank' | 'baseDosing';
+  | 'mineralisationTank' | 'baseDosing'
+  | 'coneSettler' | 'swirlSeparator' | 'screenFilter' | 'beadFilter' | 'sandFilter' | 'cartridgeFilter'
+  | 'movingBed' | 'tricklingFilter' | 'filmChannel' | 'mediaBed' | 'tower' | 'uvUnit';
 
 export type BaseKind = Base;
 export type SpeciesKind = SpeciesName;
@@ -25,7 +28,12 @@ export interface Climate {
   weather: number;
   /** If given, pins the water temperature, °C. */
   water_C?: number;
+  /** Days that stand out: a hot week, a cold night, a dark spell. */
+  spells?: Spell[];
 }
+
+/** From a day on, for so many days: air warmer by so much (°C), light times so much; between two hours of the day where they are given. */
+export interface Spell { day: number; days: number; air_C?: number; light?: number; from_h?: number; to_h?: number }
 
 /** Composition of a water: what a person would measure. Everything not given is zero. */
 export interface Composition {
@@ -49,7 +57,19 @@ export interface StageSpec {
   air_L_min?: number;
   media_m3?: number;
   outlet?: 'bottomLift' | 'surface';
+  /** electrical power of a lamp, W; mesh of a screen, µm; height of a packing or tower, m */
+  lamp_W?: number;
+  mesh_um?: number;
+  height_m?: number;
   flow_m3_h?: number;
+  /** the pump's curve, in place of a flow: its head against a shut valve and its flow against none */
+  curve?: PumpCurve;
+  /** inner diameter of the pipe that leaves it, mm; left out: wide enough for the pump's flow */
+  pipe_mm?: number;
+  /** height of the tank's underside over the ground, m; left out: 5 cm of fall from stage to stage */
+  stand_m?: number;
+  /** a float valve keeps the pump's tank full with source water; left out: yes */
+  floatValve?: boolean;
   crop?: CropPlan;
 }
 
@@ -57,7 +77,7 @@ export interface MineralisationSide { id: string; kind: 'mineralisationTank'; vo
 export interface BaseDosingSide { id: string; kind: 'baseDosing'; into: string; base: BaseKind; g_d: number; targetPH: number }
 export type SideSpec = MineralisationSide | BaseDosingSide;
 
-export interface Stocking { tank: string; species: SpeciesKind; number: number; mass_g: number; day: number }
+export interface Stocking { tank: string; species: SpeciesKind; number: number; mass_g: number; day: number; unit?: number }
 
 /** When an action is done: once (day, hour) or every so many days from a day to a day. Hours are whole, 0–23. */
 export interface When { day?: number; hour?: number; every_d?: number; from?: number; to?: number }
@@ -69,12 +89,19 @@ export type Deed =
   | { do: 'flow'; flow_m3_h: number }
   | { do: 'drain'; stage: string }
   | { do: 'rinse'; stage: string }
+  | { do: 'backwash'; stage: string }
   | { do: 'base'; g_d: number; targetPH?: number; base?: BaseKind }
+  /** base thrown into a tank at once */
+  | { do: 'slug'; stage: string; base: BaseKind; g: number }
   | { do: 'salt'; stage: string; g: number }
   | { do: 'iron'; stage: string; g: number }
   | { do: 'exchange'; stage: string; fraction: number }
-  | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number }
-  | { do: 'takeFish'; tank: string; number: number }
+  | { do: 'topUp'; stage: string; L: number }
+  | { do: 'heater'; power_W: number; target_C: number }
+  | { do: 'light'; mol_m2_d: number }
+  | { do: 'setting'; stage: string; lamp_W: number }
+  | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number }
+  | { do: 'takeFish'; tank: string; number: number; unit?: number }
   | { do: 'plant'; stage: string; crop: CropKind; plants_m2: number; replant: boolean }
   | { do: 'cut'; stage: string }
   | { do: 'power'; on: boolean };
@@ -101,5 +128,7 @@ export interface Plan {
   side: SideSpec[];
   fish: Stocking[];
   actions: Action[];
+  /** hours that a battery keeps half of the air going when the power fails */
+  backupAir_h?: number;
   rig: Rig | null;
 }

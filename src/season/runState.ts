@@ -2,9 +2,14 @@
 import type { BaseKind, CropKind, SpeciesKind } from './plan';
 
 export interface FishState {
-  tank: string; species: SpeciesKind; cell: number; number: number; stocked: number;
+  tank: string;
+  /** one of the tank's identical units from 1, or 0 for all alike */
+  unit: number;
+  species: SpeciesKind; cell: number;
+  /** g of this group; the groups of a tank make up its fish */
+  mass: number; number: number; stocked: number;
   /** g put in, g taken out alive, and what they would have gained with nothing limiting */
-  stockedMass: number; takenMass: number; idealMass: number; idealTaken: number;
+  stockedMass: number; takenMass: number; takenNumber: number; idealMass: number; idealTaken: number;
   /** sums over hours: welfare × number, number */
   welfareHours: number; hours: number;
   /** day of the last stocking */
@@ -29,7 +34,19 @@ export interface RunState {
   air: Record<string, number>;
   /** lamp power by stage, W a unit */
   lamps: Record<string, number>;
-  pumpOn: boolean; powerOn: boolean; flow_m3_d: number;
+  pumpOn: boolean; powerOn: boolean;
+  /** hour since the start at which the power last failed */
+  powerOffAt: number;
+  /** m³/d that a person set */
+  flow_m3_d: number;
+  /** m³ of water in each cell; the float valve; whether the pump draws air; how the circuit runs now */
+  volumes: Float64Array; floatValve: boolean; dry: boolean;
+  run: { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; power_W: number };
+  heater: { power_W: number; target_C: number };
+  /** daily light that a person set in place of the climate's, mol/m²/d; below 0: the climate's */
+  light: number;
+  /** kg of water that went as vapour since midnight */
+  evaporated: number;
   feeds: FeedState[];
   base: { kind: BaseKind; g_d: number; targetPH: number; level: number };
   fish: FishState[];

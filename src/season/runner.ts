@@ -2,10 +2,11 @@
 import { discomforts, hazard, welfare } from '../model/organisms/fish/comfort';
 import { PROCESSES, ID } from '../model/processes/catalogue';
 import { METHANE_COD_PER_L } from '../model/processes/sludge';
-import { airNow, waterAfter } from './climate';
-import { doDeed, plant, running } from './deeds';
+import { doDeed, running } from './deeds';
 import type { Design } from './design';
 import { refreshForcing } from './forcing';
+import { floatFill, lose, settle } from './levels';
+import { plant } from './livestock';
 import { meal, wellbeing } from './meals';
 import { closeDay } from './midnight';
 import { writeRows } from './output';
@@ -18,6 +19,7 @@ import type { Due } from './schedule';
 import { scoresNow } from './scoring';
 import { VARIABLES } from './trajectory';
 import type { DayChunk, SeasonEvent } from './trajectory';
+import { liveWarmth } from './warmth';
 
 export class Runner {
   private readonly levels: Float64Array;
@@ -25,6 +27,8 @@ export class Runner {
   constructor(readonly runtime: Runtime, readonly state: RunState, design: Design, private readonly plantsWeight: number) {
     const level = new Map(design.stages.map((stage) => [stage.id, stage.level_m]));
     this.levels = Float64Array.from(runtime.assembly.cells, (cell) => level.get(cell.stage) ?? 0);
+    runtime.assembly.cells.forEach((cell, c) => { cell.volume = state.volumes[c]; });
+    this.readLevels();
     runtime.data.h.set(state.h);
     runtime.data.h1.set(state.h);
     runtime.data.constants.set(state.constants);
@@ -41,7 +45,7 @@ export class Runner {
   /** Lives one day and returns its chunk. */
   liveDay(): DayChunk {
     const { runtime, state } = this;
-    const { plan, data, weather, assembly } = runtime;
+    const { plan, data, assembly } = runtime;
     const day = state.day;
     const events: SeasonEvent[] = [];
     const hourly = new Float32Array(24 * assembly.cells.length * VARIABLES.length);
@@ -58,12 +62,19 @@ export class Runner {
     for (let s = 0; s + 1 < cuts.length; s++) {
       const [from, to] = [cuts[s], cuts[s + 1]];
       for (const { hour, deed, byPerson } of due) if (hour === from) doDeed(runtime, state, deed, { hour: day * 24 + hour, byPerson, events });
-      for (const feed of state.feeds) if (feed.meals_h.includes(from)) for (const fish of state.fish) if (fish.tank === feed.tank) meal(runtime, state, feed, fish);
-      state.T_C = plan.rig?.hold?.T_C ?? waterAfter(plan.climate, state.T_C, airNow(plan.climate, weather, day, (from + to) / 2), to - from);
+      for (const feed of state.feeds) if (feed.meals_h.includes(from)) meal(runtime, state, feed);
+      const acted = due.some(({ hour }) => hour === from);
+      if (from === 0 || acted || state.dry || spilling(state)) settle(runtime, state, running(state), day * 24 + from, events);
+      this.readLevels();
+      liveWarmth(runtime, state, day, from, to);
       refreshForcing(runtime, state, day, from);
       this.integrate(day, from, to, hourly, cumulated);
       dayExtents = data.extents;
       this.useEnergy(to - from);
+      if (runtime.circuit) {
+        lose(runtime, state, (state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0) * (to - from)) / 24);
+        floatFill(runtime, state, (to - from) / 24);
+      }
     }
     const extents = (dayExtents ?? data.extents).slice();
     closeDay(runtime, state, day, extents, cumulated, events);
@@ -71,9 +82,17 @@ export class Runner {
     return { day, hourly, extents, scores: scoresNow(runtime, state, this.plantsWeight), events };
   }
 
+  /** Levels of the circuit, where there is one. */
+  private readLevels(): void {
+    const { circuit } = this.runtime;
+    circuit?.stages.forEach(({ entry }, i) => this.levels.fill(this.state.run.level_m[i], entry.first, entry.first + entry.cells));
+  }
+
   /** Hours at which forcing jumps: midnight, meals, deeds. Light rises and falls without a jump. */
   private cuts(due: readonly Due[]): number[] {
     const hours = [0, 24, ...due.map(({ hour }) => hour)];
+    if (!this.state.powerOn) hours.push(this.state.powerOffAt + (this.runtime.plan.backupAir_h ?? 0) - this.state.day * 24);
+    for (const { hour, deed } of due) if (deed.do === 'power' && !deed.on) hours.push(hour + (this.runtime.plan.backupAir_h ?? 0));
     for (const feed of this.state.feeds) hours.push(...feed.meals_h);
     for (const { deed } of due) if (deed.do === 'feed') hours.push(...(deed.meals_h ?? [8, 12, 16]));
     return [...new Set(hours)].filter((hour) => hour >= 0 && hour <= 24).sort((a, b) => a - b);
@@ -118,16 +137,20 @@ export class Runner {
       fish.welfareNow = welfare(discomforts(f, water, wellbeing(runtime, state, fish)));
       fish.welfareHours += fish.welfareNow * fish.number;
       fish.hours += fish.number;
-      cumulated.set(fish.tank, (cumulated.get(fish.tank) ?? 0) + hazard(f, water, fish.welfareNow) / 24);
+      const key = `${fish.tank} ${fish.unit}`;
+      cumulated.set(key, (cumulated.get(key) ?? 0) + hazard(f, water, fish.welfareNow) / 24);
     }
   }
 
   private useEnergy(hours: number): void {
     const { state, runtime } = this;
     if (!state.powerOn) return;
-    const { airPower, pumpPower } = runtime.values.practice;
+    const { airPower, lampLoss } = runtime.values.practice;
     const air = runtime.assembly.stages.reduce((sum, stage) => sum + (state.air[stage.id] ?? 0) * stage.count, 0);
-    const pump = running(state) && !runtime.plan.rig ? (state.flow_m3_d / 24) * pumpPower : 0;
-    state.energy_kWh += ((air * airPower + pump) * hours) / 1000;
+    const pump = running(state) ? state.run.power_W : 0;
+    const lamps = runtime.assembly.stages.reduce((sum, stage) => sum + (state.lamps[stage.id] ?? 0) * stage.count, 0);
+    state.energy_kWh += ((air * airPower + pump + lamps * lampLoss) * hours) / 1000;
   }
 }
+
+const spilling = (state: RunState): boolean => state.run.spill_m3_d.some((spill) => spill > 0);

@@ -20,6 +20,9 @@ import type { Values } from '../model/parameters/values';
 import { exp10 } from '../numerics/elementary';
 import { Rosenbrock2 } from '../numerics/rosenbrock';
 import { assemble } from './assemble';
+import { circuitOf } from './circuit';
+import type { Circuit } from './circuit';
+import { designOf } from './design';
 import type { Assembly } from './assemble';
 import { drawWeather } from './climate';
 import type { Weather } from './climate';
@@ -35,6 +38,12 @@ export interface Runtime {
   /** what depends on temperature alone, for the temperature last asked for */
   at: { T_C: number; gas: GasAt; constants: ThermodynamicConstants; A: number };
   startT_C: number;
+  /** the loop as a circuit, or null on a bench; usual volume of the pump's tank, m³; links without spills */
+  circuit: Circuit | null;
+  /** m² of water open to the air, and of walls and floors */
+  openWater_m2: number; wall_m2: number;
+  usualVolume: number;
+  links: Link[];
 }
 
 /** Relative tolerance of a season: chosen for key errors under 0.5 % at the least work. */
@@ -59,6 +68,8 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
     data.inflow.set(concentrationsOf(inflow, startT_C, saturation, values));
   }
   setTolerances(data);
+  const circuit = circuitOf(plan, assembly, designOf(plan));
+  const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
   const c = values.matter;
   // Feed not eaten sinks as coarse solids, mostly fast to rot.
@@ -69,6 +80,9 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
     plan, values, content, dry: dryMass(values), matrix, uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
     solver: new Rosenbrock2(system), source: concentrationsOf(plan.source, startT_C, saturation, values),
     at: { T_C: NaN, gas: gasAt(startT_C), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
+    openWater_m2: assembly.cells.reduce((sum, cell) => sum + cell.surface, 0),
+    wall_m2: assembly.cells.reduce((sum, cell) => sum + cell.floor + Math.max(0, cell.floor - cell.surface) + 4 * Math.sqrt(cell.floor) * (cell.volume / cell.floor), 0),
+    circuit, usualVolume: tank ? assembly.cells.slice(tank.first, tank.first + tank.cells).reduce((sum, cell) => sum + cell.volume, 0) : 0, links,
   };
 }
 

@@ -1,5 +1,5 @@
 // Scores as they accrue: fish health, harvest against what the same climate and feed would yield, stewardship.
-import { FISH, GUT, LEAF, STATES } from '../model/components';
+import { GUT, LEAF, STATES } from '../model/components';
 import { lightGrowth } from '../model/organisms/plants/growth';
 import { idealGain } from './meals';
 import type { Plan } from './plan';
@@ -30,8 +30,10 @@ export function usualPlantsWeight(plan: Plan): number {
 export function liveIdealDay(runtime: Runtime, state: RunState, light: number): void {
   const { values, assembly } = runtime;
   for (const fish of state.fish) {
-    const feed = state.feeds.find((it) => it.tank === fish.tank)?.g_d ?? 0;
-    fish.idealMass = Math.max(0, fish.idealMass + idealGain(runtime, fish, feed, state.T_C, fish.stocked));
+    // each group's share of the feed by its mass
+    const all = state.fish.reduce((sum, other) => sum + (other.tank === fish.tank ? other.idealMass : 0), 0);
+    const feed = all > 0 ? ((state.feeds.find((it) => it.tank === fish.tank)?.g_d ?? 0) * fish.idealMass) / all : 0;
+    fish.idealMass = Math.max(0, fish.idealMass + idealGain(runtime, fish, feed, state.T_C, fish.stocked - fish.takenNumber));
   }
   for (const bed of state.beds) {
     const area = assembly.cells[bed.first].floor * bed.cells;
@@ -42,8 +44,8 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
     if (bed.ideal < ripe) continue;
     if (!bed.replant) bed.ideal = ripe;
     else {
-      bed.idealCut += bed.ideal;
-      bed.ideal = bed.plants * crop.transplant;
+      bed.idealCut += bed.ideal * crop.cutShare * crop.harvestShare;
+      bed.ideal = crop.cutShare >= 1 ? bed.plants * crop.transplant : bed.ideal * (1 - crop.cutShare);
     }
   }
 }
@@ -53,22 +55,21 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
   let stocked = 0, alive = 0, welfareHours = 0, hours = 0, gain = 0, ideal = 0;
   for (const fish of state.fish) {
     stocked += fish.stocked;
-    const left = state.y[fish.cell * STATES + FISH];
-    // Fish taken alive count as survivors: they leave the number and the count alike.
-    alive += fish.number;
-    stocked -= fish.idealTaken > 0 && fish.idealMass + fish.idealTaken > 0 ? (fish.stocked * fish.idealTaken) / (fish.idealMass + fish.idealTaken) : 0;
+    // Fish taken alive count as survivors.
+    alive += fish.number + fish.takenNumber;
     welfareHours += fish.welfareHours;
     hours += fish.hours;
-    gain += left + fish.takenMass - fish.stockedMass;
+    gain += fish.mass + fish.takenMass - fish.stockedMass;
     ideal += fish.idealMass + fish.idealTaken - fish.stockedMass;
   }
   let plants = 0, plantsIdeal = 0;
   for (const bed of state.beds) {
-    const fresh = 1 / values[bed.crop].dryShare / 1000;
-    let standing = bed.cut;
+    const { dryShare, cutShare, harvestShare } = values[bed.crop];
+    const fresh = 1 / dryShare / 1000;
+    let standing = 0;
     for (let c = bed.first; c < bed.first + bed.cells; c++) standing += state.y[c * STATES + LEAF];
-    plants += standing * fresh;
-    plantsIdeal += (bed.idealCut + bed.ideal) * fresh;
+    plants += (bed.cut + standing * cutShare * harvestShare) * fresh;
+    plantsIdeal += (bed.idealCut + bed.ideal * cutShare * harvestShare) * fresh;
   }
   const survival = stocked > 0 ? Math.min(1, alive / stocked) : 1;
   const meanWelfare = hours > 0 ? welfareHours / hours : 1;

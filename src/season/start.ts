@@ -4,6 +4,7 @@ import { PROCESSES } from '../model/processes/catalogue';
 import type { StageSizes } from '../model/stages/stageType';
 import { pow } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
+import { runCircuit, usualCurve } from './circuit';
 import type { RunState } from './runState';
 import type { Runtime } from './runtime';
 import { concentrationsOf } from './water';
@@ -34,9 +35,17 @@ export function startState(runtime: Runtime): RunState {
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
   for (const stage of assembly.stages) lamps[stage.id] = (stage.sizes as StageSizes).lamp_W ?? 0;
   const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  const flow = plan.rig ? plan.rig.flow_m3_d : pump ? (pump.flow_m3_h ?? 1) * 24 : 0;
+  const { circuit } = runtime;
+  // Tanks are filled to where they stand when the loop runs as built, as far as no link spills.
+  const usual = circuit ? runCircuit(circuit, usualCurve(circuit, flow), 0, circuit.stages.map(() => 0), runtime.startT_C) : null;
+  const lastWater = plan.loop.find((stage) => stage.id === circuit?.stages.at(-1)?.entry.id);
   return {
     day: 0, y, h: new Float64Array(cells.length).fill(1e-4), constants: new Float64Array(data.constants.length), firstSteps: new Float64Array(96), T_C: runtime.startT_C,
-    air, lamps, pumpOn: true, powerOn: true, flow_m3_d: plan.rig ? plan.rig.flow_m3_d : (pump?.flow_m3_h ?? 1) * 24,
+    air, lamps, pumpOn: true, powerOn: true, powerOffAt: -1, flow_m3_d: flow,
+    volumes: Float64Array.from(cells, (cell) => cell.volume), floatValve: lastWater?.floatValve ?? true, dry: false,
+    run: usual ? { flow_m3_d: usual.flow_m3_d, level_m: usual.level_m, arriving_m3_d: usual.arriving_m3_d, spill_m3_d: usual.spill_m3_d.map(() => 0), power_W: usual.power_W } : { flow_m3_d: flow, level_m: [], arriving_m3_d: [], spill_m3_d: [], power_W: 0 },
+    heater: { power_W: 0, target_C: 0 }, light: -1, evaporated: 0,
     feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0 },
     fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),
     put: new Float64Array(ALL), taken: new Float64Array(ALL), held: 0, clipped: new Float64Array(STATES), water: { put: 0, taken: 0 },

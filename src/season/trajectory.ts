@@ -17,7 +17,7 @@ export type Variable = (typeof VARIABLES)[number];
 /** One stage's place among the cells. A long bed has three cells in series; "out" is its last. Pumps have none. */
 export interface StageCells { id: string; kind: string; first: number; cells: number; volume_m3: number }
 
-export type EventKind = 'stocked' | 'planted' | 'cut' | 'fishDied' | 'fed' | 'drained' | 'rinsed' | 'pumpOff' | 'pumpOn' | 'airSet' | 'baseSet' | 'flowSet' | 'salted' | 'ironAdded' | 'exchanged' | 'fishTaken' | 'powerOff' | 'powerOn' | 'sludgeFull' | 'filterBlocked';
+export type EventKind = 'stocked' | 'planted' | 'cut' | 'fishDied' | 'fed' | 'drained' | 'rinsed' | 'pumpOff' | 'pumpOn' | 'airSet' | 'baseSet' | 'flowSet' | 'salted' | 'ironAdded' | 'exchanged' | 'fishTaken' | 'powerOff' | 'powerOn' | 'sludgeFull' | 'filterBlocked' | 'spilled' | 'pumpDry' | 'toppedUp' | 'heaterSet' | 'lightSet' | 'lampSet' | 'backwashed';
 /** Something that happened: at an hour since the start, to a stage, with an amount whose unit the kind implies. */
 export interface SeasonEvent { hour: number; kind: EventKind; stage: string; amount: number; byPerson: boolean }
 

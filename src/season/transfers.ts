@@ -58,7 +58,13 @@ export function refill(runtime: Runtime, state: RunState, cell: number, volume: 
   topUp(runtime, state, here, volume);
 }
 
-/** Source water into a cell, m³. */
+/** Water over a rim to the ground, with all that flows in it, m³. */
+export function spillFrom(runtime: Runtime, state: RunState, cell: number, volume: number): void {
+  drawOff(runtime, state, cell, volume, -1);
+  state.water.taken += volume;
+}
+
+/** Source water into a cell, m³; its volume is the caller's to mind. */
 export function topUp(runtime: Runtime, state: RunState, cell: number, volume: number): void {
   for (let i = 0; i < FLOWING; i++) put(state, cell, i, runtime.source[i] * volume);
   state.water.put += volume;

@@ -22,9 +22,11 @@ export function verdictOf(band: ComfortBand, value: number): Verdict {
   return { mark: 'fine', limit: NaN, side: 'above' };
 }
 
+const BEDS: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed', 'tower']);
+
 /** Whether a band speaks about a stage of this kind: fish live in fish tanks, roots hang in beds. */
 export function bandApplies(band: ComfortBand, kind: string): boolean {
-  return band.applies === 'fish' ? kind === 'fishTank' : kind === 'raftBed';
+  return band.applies === 'fish' ? kind === 'fishTank' : BEDS.has(kind);
 }
 
 /** The mark of one variable at one stage now; fine where no band speaks about it. */
@@ -47,7 +49,7 @@ function excess(trouble: Trouble): number {
   return value > 0 ? limit / value : Infinity;
 }
 
-const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch' };
+const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch', spilled: 'act', pumpDry: 'act' };
 
 function eventTroubles(state: Pick<PageState, 'plan' | 'now_h'>, view: SeasonView): EventTrouble[] {
   const found = new Map<string, EventTrouble>();

@@ -2,7 +2,7 @@
 import { readLesson } from '../lessons/readLesson';
 import { STAGES } from '../model/stages/catalogue';
 import { comfortOf } from '../season/comfort';
-import { designOf } from '../season/design';
+import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
 import { createRuns } from './engineRuns';
 import type { Answers, FromWorker, Request, ToWorker } from './messages';
@@ -20,7 +20,7 @@ function answer(request: Request): Answers[keyof Answers] {
       return read;
     }
     case 'checkDesign':
-      return designOf(request.plan);
+      return checkDesign(request.plan);
     case 'comfort':
       return comfortOf(request.plan);
     case 'run':

@@ -16,6 +16,7 @@ function perDegree(TAN_mgN_L: number, O2: (T_C: number) => number): number {
 
 describe('warmth and a mature nitrifying film', () => {
   it('adds 3.2–5.3 % for each °C where ammonia is scarce (2 mg/L) and oxygen ample', () => {
+    // the model: 3.6 % at 2 mg/L, 3.1 % at 0.5
     const rise = perDegree(2.5, () => 8);
     expect(rise).toBeGreaterThan(0.032);
     expect(rise).toBeLessThan(0.053);

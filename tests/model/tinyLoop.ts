@@ -1,6 +1,7 @@
 // A small loop with every kind of cell, forced and in some random but plausible state: what the engine's parts are tested on.
 import { ALK, BA, BH, BN, CLOG, FISH, FLOWING, GUT, IC, LEAF, NO3, O2, PO, PS, ROOT, S2, STATES, TAN } from '../../src/model/components';
 import { stream } from '../../src/numerics/streams';
+import { refreshForcing } from '../../src/season/forcing';
 import { Season } from '../../src/season/season';
 import type { Plan } from '../../src/season/plan';
 import { referencePlan } from '../season/plans';
@@ -11,6 +12,8 @@ export function livedLoop(change: Partial<Plan> = {}): Season {
   const season = new Season(plan);
   season.liveDay();
   season.liveDay();
+  // evaporation at midnight moved the sump's volume
+  refreshForcing(season.runtime, season.state, 2, 0);
   return season;
 }
 

@@ -13,6 +13,9 @@ const SULFIDE_FLOOR = 0.02;
 const bare: Plan = { ...referencePlan({ days: 45 }), start: { ...referencePlan().start, biofilm: 'bare' } };
 const forgotten = inOrder(['fish', 'settler', 'mats', 'degas', 'rafts', 'sump', 'pump'], (action) => action.do !== 'drain');
 
+/** d: a broad peak's highest hour moves by some hours with the last digit of its height. */
+const FLAT_TOP = 0.25;
+
 function keyNumbers(plan: Plan, tolerance?: number): Record<string, number> {
   const t = runSeason(plan, tolerance === undefined ? {} : { tolerance });
   const nitrite = course(t, 'fish', 'NO2_mgN_L');
@@ -27,7 +30,7 @@ describe('the key numbers of a season are right within 1 %', () => {
     const shown = keyNumbers(plan);
     const exact = keyNumbers(plan, FINE);
     for (const [name, value] of Object.entries(exact)) {
-      const floor = name === 'maxBedH2S' ? SULFIDE_FLOOR : 0;
+      const floor = name === 'maxBedH2S' ? SULFIDE_FLOOR : name === 'dayOfPeakNO2' ? FLAT_TOP : 0;
       expect(Math.abs(shown[name] - value), `${name}: ${shown[name]} against ${value}`).toBeLessThan(SHARE * Math.abs(value) + floor);
     }
   });

@@ -12,9 +12,9 @@ export const latentHeat: Correlation<readonly [number, number]> = {
 export const heat = {
   waterHeat: { value: 4182, unit: 'J/kg/K', low: 4178, high: 4195, source: 'water at 5 to 35 °C, from memory', flag: 'memory' },
   evaporativeLoss: { value: 0.0655, unit: 'W/m²/Pa', low: 0.05, high: 0.09, source: 'Smith, Löf & Jones 1998, ASHRAE Trans. 104: a quiet pool indoors gives 74 % of 95 Btu/h/ft² per inch of mercury (Carrier 1918)', flag: 'derived' },
-  surfaceConvection: { value: 4.3, unit: 'W/m²/K', low: 3, high: 6, source: 'evaporativeLoss × 66 Pa/K (Bowen: heat and vapour leave by the same air); 5.7 in a greenhouse (Sarkar & Tiwari)', flag: 'derived' },
+  surfaceConvection: { value: 4.3, unit: 'W/m²/K', low: 3, high: 6, source: 'evaporativeLoss × 66 Pa/K (Bowen: heat and vapour leave by the same air); 5.7 for inner surfaces of a greenhouse fish pond (Sarkar & Tiwari)', flag: 'derived' },
   surfaceRadiation: { value: 5.6, unit: 'W/m²/K', low: 4.5, high: 6, source: '4 ε σ T³ at 24 °C and ε 0.95, towards surroundings as warm as the air', flag: 'derived' },
-  wallLoss: { value: 5, unit: 'W/m²/K', low: 2.5, high: 8, source: 'bare plastic walls, floors counted; with the surface’s loss a loop of 2.7 m³ then lags the air by 1 to 1.5 d, as remembered from practice', flag: 'calibrated' },
+  wallLoss: { value: 5, unit: 'W/m²/K', low: 2.5, high: 8, source: 'bare plastic walls, floors counted; chosen so that loops of 2.7 to 4 m³ lag the air by 1.1 to 1.6 d, a lag itself assumed', flag: 'assumption' },
   humidity: { value: 0.7, unit: 'share of saturation', low: 0.5, high: 0.9, source: 'greenhouse air over beds, from memory', flag: 'memory' },
   photonsPerJoule: { value: 4.57, unit: 'mol/MJ', low: 4.4, high: 4.8, source: 'daylight within 400–700 nm, from memory', flag: 'memory' },
   visibleShare: { value: 0.47, unit: 'share of short-wave energy', low: 0.42, high: 0.52, source: 'daylight under glass, from memory', flag: 'memory' },

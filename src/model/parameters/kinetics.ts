@@ -67,6 +67,7 @@ export const kinetics = {
   sludgeMethane: { value: 0.08, unit: 'share', low: 0.04, high: 0.16, source: 'slow methanogens against aerobic demand', flag: 'assumption' },
   methaneBubbles: { value: 0.6, unit: 'share', low: 0.3, high: 0.8, source: 'share of methane that leaves as gas', flag: 'assumption' },
   sulfideReaction: { value: 0.0006, unit: 'm', low: 0.0003, high: 0.0012, source: 'depth of oxidised sludge that halves the sulfide crossing it', flag: 'assumption' },
+  gasReaction: { value: 0.004, unit: 'm', low: 0.002, high: 0.01, source: 'as sulfideReaction, for pore water drawn up by gas, which passes faster', flag: 'assumption' },
   bubbleSulfide: { value: 0.5, unit: 'share', low: 0.25, high: 0.8, source: 'of sulfide in rising gas, what dissolves on the way up', flag: 'assumption' },
   bubbleEntrain: { value: 2, unit: 'L/L', low: 1, high: 4, source: 'pore water that rising gas draws out of the bed with it', flag: 'assumption' },
   gasLift: { value: 0.001, unit: '1/d per L/m²/d', low: 0.0005, high: 0.002, source: 'sludge lifted by gas leaving the bed', flag: 'assumption' },

@@ -7,9 +7,8 @@ export const practice = {
   uneatenInert: { value: 0.1, unit: 'share of COD', low: 0.04, high: 0.15, source: 'fibre and ash of feed', flag: 'assumption' },
   dosingLag: { value: 0.75, unit: 'd', low: 0.4, high: 1.5, source: 'damping, so that a dosing rule does not hunt', flag: 'assumption' },
   dosingBand: { value: 0.4, unit: 'pH', low: 0.2, high: 0.8, source: 'full dose below the target by half of this, none above by half', flag: 'assumption' },
-  evaporation: { value: 3, unit: 'L/m²/d', low: 1, high: 6, source: 'open water under glass, from memory', flag: 'memory' },
   airPower: { value: 1.2, unit: 'W per L/min', low: 0.7, high: 2, source: 'small air pumps, from memory', flag: 'memory' },
-  pumpPower: { value: 12, unit: 'W per m³/h', low: 6, high: 25, source: 'small pumps at 1.5 m: ρ g Q H / η with η about 0.35', flag: 'derived' },
+  lampLoss: { value: 1.1, unit: 'times lamp power', low: 1, high: 1.3, source: 'ballast of a lamp, from memory', flag: 'memory' },
   drainedShare: { value: 0.97, unit: 'share', low: 0.9, high: 1, source: 'sludge that leaves with an opened cone', flag: 'assumption' },
   rinsedShare: { value: 0.92, unit: 'share', low: 0.8, high: 0.98, source: 'caught solids that a rinse takes out', flag: 'assumption' },
   rinsedNitrifiers: { value: 0.15, unit: 'share', low: 0.05, high: 0.3, source: 'nitrifying film lost in a rinse', flag: 'assumption' },
@@ -18,6 +17,5 @@ export const practice = {
   rootsTaken: { value: 0.6, unit: 'share', low: 0.4, high: 0.9, source: 'root solids that leave with cut plants', flag: 'assumption' },
   seededShare: { value: 0.02, unit: 'share of capacity', low: 0.005, high: 0.05, source: 'film brought in from a running loop', flag: 'assumption' },
   matureShare: { value: 0.75, unit: 'share of capacity', low: 0.5, high: 0.95, source: 'film of a loop that has run for months', flag: 'assumption' },
-  waterLag: { value: 1.5, unit: 'd', low: 0.7, high: 3, source: 'how slowly a few cubic metres follow the air', flag: 'assumption' },
   ammoniaTransfer: { value: 0.02, unit: 'share of oxygen', low: 0.005, high: 0.05, source: 'ammonia is held by the gas film', flag: 'assumption' },
 } as const satisfies ParameterGroup;

@@ -1,6 +1,7 @@
 // The numbers a run uses: every parameter's value, or the one drawn or given in its place.
 import { CROPS } from './crops/crops';
 import type { CropName } from './crops/crops';
+import { devices } from './devices';
 import { heat } from './heat';
 import { hydraulics } from './hydraulics';
 import { kinetics } from './kinetics';
@@ -22,12 +23,13 @@ export interface Values extends Record<SpeciesName, FishNumbers>, Record<CropNam
   matter: Numbers<typeof matter>;
   kinetics: Numbers<typeof kinetics>;
   stages: Numbers<typeof stages>;
+  devices: Numbers<typeof devices>;
   practice: Numbers<typeof practice>;
   hydraulics: Numbers<typeof hydraulics>;
   heat: Numbers<typeof heat>;
 }
 
-export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, ...SPECIES, ...CROPS, stages, practice, hydraulics, heat };
+export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, ...SPECIES, ...CROPS, stages, devices, practice, hydraulics, heat };
 
 /**
  * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`.

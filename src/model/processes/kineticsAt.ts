@@ -22,7 +22,7 @@ export function kineticsAt(values: Values, T_C: number) {
     sulfideFilm: k.sulfideFilm * het, sulfideWater: k.sulfideWater * het, methaneFilm: k.methaneFilm * het,
     hydrolysisFast: k.hydrolysisFast * het, hydrolysisSlow: k.hydrolysisSlow * het, hydrolysisAnaerobic: k.hydrolysisAnaerobic,
     diffusion: k.sludgeDiffusion, demand: k.sludgeDemand * het, half: k.sludgeHalf, anoxic: k.sludgeAnoxic, sulfate: k.sludgeSulfate, sulfateHalf: k.sludgeSulfateHalf,
-    methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
+    methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, gasReaction: k.gasReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
     rootHalf: k.rootHalf, rootRelax: 1 / k.rootRelax, rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half, rootSulfide: k.rootSulfide,
     organicDry: values.matter.organicDry, inertDry: values.matter.inertDry,
     rootDisease: k.rootDisease, opportunistTurnover: k.opportunistTurnover * het, opportunistOrganics: k.opportunistOrganics, opportunistFines: k.opportunistFines,

@@ -66,16 +66,20 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   // Pore sulfide on its way up: past zN of oxidised sludge, a share 1/(1 + zN/reaction) gets through.
   const pore = y[o + PS] > 0 ? y[o + PS] / volume : 0;
   const rise = k.diffusion * cell.bedArea / (inN + 0.25 * thickness + 0.001); // m³/d of pore water's worth
-  const upward = rise * pore;
-  const oxidised = k.reaction + inN;
-  r[ro + ID.poreSulfideDiffusion] = upward * k.reaction / oxidised;
-  r[ro + ID.poreSulfideByOxygen] = upward * inO / oxidised * o2Keeps;
-  r[ro + ID.poreSulfideByNitrate] = upward * (inN - inO) / oxidised * no3Keeps;
   const gas = deep * k.methaneGas / METHANE_COD_PER_L * 0.001; // m³/d
   const entrained = gas * k.entrain;
+  const upward = rise * pore;
+  const oxidised = k.reaction + inN;
+  const through = k.gasReaction / (k.gasReaction + inN);
+  const held = entrained * (1 - through);
+  const perN = inN > 0 ? 1 / inN : 0;
+  r[ro + ID.poreSulfideDiffusion] = upward * k.reaction / oxidised;
+  r[ro + ID.poreSulfideByOxygen] = (upward * inO / oxidised + held * pore * inO * perN) * o2Keeps;
+  r[ro + ID.poreSulfideByNitrate] = (upward / oxidised + held * pore * perN) * (inN - inO) * no3Keeps;
   r[ro + ID.sludgeLeak] = (exchange + entrained) * c;
   const carried = gas * 0.4 * 0.5; // m³/d of pore water stripped: Henry 0.4 (Cg/Cw), half of pore sulfide un-ionised
-  const risen = carried * k.bubbleSulfide + entrained;
+  // Pore water that gas draws along is oxidised on its way up too, but it passes fast.
+  const risen = carried * k.bubbleSulfide + entrained * through;
   r[ro + ID.poreSulfideGas] = risen * pore;
   r[ro + ID.poreSulfideGasOut] = carried * (1 - k.bubbleSulfide) * pore;
 
@@ -94,8 +98,8 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   g[go + ID.sludgeLeak * SLOTS] = (exchange + entrained) / volume + deeper * k.methaneGas / METHANE_COD_PER_L * 0.001 * k.entrain * c;
   const perVolume = 1 / volume;
   g[go + ID.poreSulfideDiffusion * SLOTS] = rise * k.reaction / oxidised * perVolume;
-  g[go + ID.poreSulfideByOxygen * SLOTS] = rise * inO / oxidised * o2Keeps * perVolume;
-  g[go + ID.poreSulfideByNitrate * SLOTS] = rise * (inN - inO) / oxidised * no3Keeps * perVolume;
+  g[go + ID.poreSulfideByOxygen * SLOTS] = (rise / oxidised + held * perN) * inO * o2Keeps * perVolume;
+  g[go + ID.poreSulfideByNitrate * SLOTS] = (rise / oxidised + held * perN) * (inN - inO) * no3Keeps * perVolume;
   g[go + ID.poreSulfideGas * SLOTS] = risen * perVolume;
   g[go + ID.poreSulfideGasOut * SLOTS] = carried * (1 - k.bubbleSulfide) * perVolume;
 }

@@ -1,15 +1,34 @@
 // The catalogue: every kind of stage there is. A new stage is its own file, one line here, its drawing and its words.
+import { beadFilter } from './beadFilter';
+import { cartridgeFilter } from './cartridgeFilter';
+import { coneSettler } from './coneSettler';
 import { degassingTank } from './degassingTank';
+import { filmChannel } from './filmChannel';
 import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
+import { mediaBed } from './mediaBed';
 import { mineralisationTank } from './mineralisationTank';
+import { movingBed } from './movingBed';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
 import { returnPump } from './returnPump';
+import { sandFilter } from './sandFilter';
+import { screenFilter } from './screenFilter';
 import type { StageType } from './stageType';
 import { sump } from './sump';
+import { swirlSeparator } from './swirlSeparator';
+import { tower } from './tower';
+import { tricklingFilter } from './tricklingFilter';
+import { uvUnit } from './uvUnit';
 
-export const STAGES: readonly StageType[] = [fishTank, radialFlowSettler, fineFilter, degassingTank, mineralisationTank, raftBed, sump, returnPump];
+export const STAGES: readonly StageType[] = [
+  fishTank,
+  coneSettler, swirlSeparator, radialFlowSettler, screenFilter, fineFilter, beadFilter, sandFilter, cartridgeFilter,
+  degassingTank, movingBed, tricklingFilter, mineralisationTank,
+  raftBed, filmChannel, mediaBed, tower,
+  sump, returnPump,
+  uvUnit,
+];
 
 /** @throws RangeError where the kind is not in the catalogue */
 export function stageType(kind: string): StageType {

@@ -1,11 +1,17 @@
 // Fine-solids filter: mats over gravel. Catches by size, blocks up (coarse several times faster than fine), then lets water past.
+import { devices } from '../parameters/devices';
+import { practice } from '../parameters/practice';
 import { stages } from '../parameters/stages';
-import { passing } from './stageType';
+import { keepBySize, lossThrough } from './separating';
 import type { StageType } from './stageType';
 
 export const fineFilter: StageType = {
   kind: 'fineFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'openWater'],
   defaults: { volume_m3: 0.15, count: 1 }, cells: 1,
+  cleaning: { deed: 'rinse', water: practice.rinseWater.value, solids: practice.rinsedShare.value, nitrifiers: practice.rinsedNitrifiers.value, heterotrophs: practice.rinsedHeterotrophs.value, byItself: false },
+  loss(s, flow, clog) {
+    return lossThrough(devices.matLoss.value, devices.matVelocity.value, flow, this.volume(s) / stages.filterDepth.value, clog);
+  },
   volume: (s) => (s.volume_m3 ?? 0.15) * (s.count ?? 1),
   cell(s) {
     const volume = this.volume(s);
@@ -18,11 +24,6 @@ export const fineFilter: StageType = {
   },
   solids(cell, c) {
     const k = c.values.kinetics;
-    const square = c.clog * c.clog;
-    const through = 1 / (1 + square * square); // share of the water that still passes the mat
-    cell.catch0 = passing(k.matCoarse * through, cell.flow);
-    cell.catch1 = passing(k.matFine * through, cell.flow);
-    cell.catch2 = passing(k.matSuperfine * through, cell.flow);
-    cell.release = cell.flow > 0 && c.clog > 1 ? c.values.stages.blockedShed * (c.clog - 1) : 0;
+    keepBySize(cell, c, k.matCoarse, k.matFine, k.matSuperfine);
   },
 };

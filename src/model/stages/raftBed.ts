@@ -1,10 +1,11 @@
 // Raft bed: plants on floating rafts, roots in the water; three cells in series. Roots filter whatever solids reach them.
 import { stages } from '../parameters/stages';
+import { rootCurtain } from './roots';
 import type { StageType } from './stageType';
 
 export const raftBed: StageType = {
   kind: 'raftBed', group: 'growPlants', controls: ['air'], airMax_L_min: 60, cautions: ['produce', 'weight', 'openWater', 'mains'],
-  defaults: { area_m2: 3, depth_m: 0.3, air_L_min: 15, count: 1 }, cells: 3,
+  defaults: { area_m2: 3, depth_m: 0.3, air_L_min: 15, count: 1 }, cells: 3, grows: true,
   volume: (s) => (s.area_m2 ?? 3) * (s.depth_m ?? 0.3) * (s.count ?? 1),
   cell(s) {
     const area = ((s.area_m2 ?? 3) * (s.count ?? 1)) / 3;
@@ -18,11 +19,7 @@ export const raftBed: StageType = {
   solids(cell, c) {
     const k = c.values.kinetics;
     const s = c.values.stages;
-    const roots = s.youngRoots + ((1 - s.youngRoots) * c.leaf) / (c.leaf + s.rootGrowthHalf); // young roots filter less
-    cell.catch0 = k.rootCoarse * cell.floor * roots;
-    cell.catch1 = k.rootFine * cell.floor * roots;
-    cell.catch2 = k.rootSuperfine * cell.floor * roots;
-    cell.release = k.rootRelease;
+    rootCurtain(cell, c, 1);
     const still = c.airPerVolume > s.mediaStirAir ? s.raftStill / 3 : s.raftStill;
     cell.settle0 = k.settleCoarse * cell.floor * still;
     cell.settle1 = k.settleFine * cell.floor * still;

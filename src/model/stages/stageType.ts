@@ -44,6 +44,8 @@ export interface StageType {
   drains?: boolean;
   grows?: boolean;
   cleaning?: Cleaning;
+  /** stands in a pressure pipe where it comes after the pump, so that its loss is the pump's */
+  pressurised?: boolean;
   /** m of head that water loses in passing, all units together, where `clog` is its blockage; left out: none */
   loss?(sizes: StageSizes, flow_m3_d: number, clog: number): number;
   /** water in all units together, m³ */

@@ -27,7 +27,8 @@ export const nitriteLC50 = (f: FishNumbers, chloride: number): number => f.no2LC
 export function discomforts(f: FishNumbers, w: FishWater, state: { density: number; hunger: number }): number[] {
   const no2 = nitriteLC50(f, w.chloride);
   return [
-    rise(w.NH3, f.nh3Safe, f.nh3Harm),
+    // growth falls evenly: half of it at nh3Harm (Abdalla & McNabb 1998)
+    rise(w.NH3, f.nh3Safe, 2 * f.nh3Harm - f.nh3Safe),
     rise(w.NO2, f.no2Safe * no2, f.no2Harm * no2),
     rise(w.H2S, f.h2sSafe, f.h2sHarm),
     rise(w.CO2, f.co2Safe, f.co2Harm),
@@ -68,10 +69,13 @@ export const fullRation = (f: FishNumbers, mass_g: number): number => f.rationAt
 /** 0–1: what temperature leaves of appetite. */
 export const warmthOfAppetite = (f: FishNumbers, T_C: number): number => plateau(T_C, f.coldStop, f.optimumLow, f.optimumHigh, f.hotStop);
 
-/** 0–1: what oxygen and stress leave of appetite. */
-export function appetite(f: FishNumbers, w: FishWater, wellbeing: number): number {
+/** Places in `discomforts` that appetite answers to in its own way, or that make hungry: oxygen, temperature, hunger. */
+const OWN: ReadonlySet<number> = new Set([4, 7, 9]);
+
+/** 0–1: what oxygen and stress leave of appetite. @param parts discomforts */
+export function appetite(f: FishNumbers, w: FishWater, parts: readonly number[]): number {
   const x = Math.min(1, Math.max(0, (w.O2 - f.appetiteNone) / (f.appetiteFull - f.appetiteNone)));
-  return x * (0.4 + 0.6 * wellbeing);
+  return x * welfare(parts.map((part, i) => (OWN.has(i) ? 0 : part)));
 }
 
 /** Survivors of a number after a cumulated hazard. */

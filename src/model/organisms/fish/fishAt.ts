@@ -12,7 +12,7 @@ export interface FishAt {
 export function fishAt(values: Values, species: SpeciesName, T_C: number): FishAt {
   const f = values[species];
   return {
-    digestion: f.digestion * pow(1.06, T_C - f.optimumLow - 1), basal: f.basal * pow(1.06, T_C - f.optimumLow + 2), respirationO2: f.respirationO2,
+    digestion: f.digestion * pow(1.06, T_C - 28), basal: f.basal * pow(1.06, T_C - 25), respirationO2: f.respirationO2,
     growing: Math.min(1, f.gain / values.matter.fishGainFull),
   };
 }

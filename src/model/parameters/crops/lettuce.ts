@@ -30,11 +30,6 @@ export const lettuce = {
   quotaK: { value: 0.05, unit: 'g K/g dry', low: 0.035, high: 0.06, source: 'Nemali, Purdue: 5 %', flag: 'published' },
   quotaCa: { value: 0.005, unit: 'g Ca/g dry', low: 0.004, high: 0.012, source: 'Nemali, Purdue: 0.5 %; leaf tables up to 1.2 % (memory)', flag: 'published' },
   quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00015, source: '100 mg/kg, from memory', flag: 'memory' },
-  leastN: { value: 0.022, unit: 'g N/g dry', low: 0.016, high: 0.028, source: 'what tissue is built with; the same for all crops; about half of the usual 4.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastP: { value: 0.0022, unit: 'g P/g dry', low: 0.0015, high: 0.003, source: 'what tissue is built with; the same for all crops; usual 0.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastK: { value: 0.015, unit: 'g K/g dry', low: 0.01, high: 0.022, source: 'what tissue is built with; the same for all crops; usual 5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastCa: { value: 0.0025, unit: 'g Ca/g dry', low: 0.0015, high: 0.0035, source: 'what tissue is built with; the same for all crops; usual 0.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastFe: { value: 0.00004, unit: 'g Fe/g dry', low: 0.00002, high: 0.00005, source: 'what tissue is built with; the same for all crops; yellow between the veins below about 50 mg/kg, from memory', flag: 'memory' },
   halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'from memory', flag: 'memory' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
 } as const satisfies ParameterGroup;

@@ -30,11 +30,6 @@ export const tomato = {
   quotaK: { value: 0.042, unit: 'g K/g dry', low: 0.03, high: 0.055, source: 'K:N of fruit 0.93–1.5 (Graber & Junge 2009)', flag: 'derived' },
   quotaCa: { value: 0.01, unit: 'g Ca/g dry', low: 0.006, high: 0.016, source: 'leaves 2–3 %, fruit 0.2 %, from memory', flag: 'memory' },
   quotaFe: { value: 0.00008, unit: 'g Fe/g dry', low: 0.000055, high: 0.00014, source: 'from memory', flag: 'memory' },
-  leastN: { value: 0.022, unit: 'g N/g dry', low: 0.016, high: 0.028, source: 'what tissue is built with; the same for all crops; about half of the usual 4.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastP: { value: 0.0022, unit: 'g P/g dry', low: 0.0015, high: 0.003, source: 'what tissue is built with; the same for all crops; usual 0.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastK: { value: 0.015, unit: 'g K/g dry', low: 0.01, high: 0.022, source: 'what tissue is built with; the same for all crops; usual 5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastCa: { value: 0.0025, unit: 'g Ca/g dry', low: 0.0015, high: 0.0035, source: 'what tissue is built with; the same for all crops; usual 0.5 % (Nemali, Purdue), from memory', flag: 'memory' },
-  leastFe: { value: 0.00004, unit: 'g Fe/g dry', low: 0.00002, high: 0.00005, source: 'what tissue is built with; the same for all crops; yellow between the veins below about 50 mg/kg, from memory', flag: 'memory' },
   halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
 } as const satisfies ParameterGroup;

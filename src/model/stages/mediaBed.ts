@@ -1,0 +1,29 @@
+// Media bed: plants in gravel that floods and drains. Filter, film reactor and bed in one; water is the mean over a cycle, and each draining draws air in.
+import { devices } from '../parameters/devices';
+import { keepBySize } from './separating';
+import type { StageType } from './stageType';
+
+export const mediaBed: StageType = {
+  kind: 'mediaBed', group: 'growPlants', controls: ['rinse'], airMax_L_min: 0, cautions: ['produce', 'weight', 'mains'],
+  defaults: { area_m2: 2, depth_m: 0.3, count: 1 }, cells: 1, grows: true,
+  cleaning: { deed: 'rinse', water: devices.gravelRinseWater.value, solids: devices.gravelRinsed.value, nitrifiers: devices.gravelNitrifiers.value, heterotrophs: devices.gravelRinsed.value, byItself: false },
+  volume: (s) => (s.area_m2 ?? 2) * (s.depth_m ?? 0.3) * (s.count ?? 1) * devices.gravelPores.value * devices.gravelFilled.value,
+  cell(s) {
+    const floor = (s.area_m2 ?? 2) * (s.count ?? 1);
+    const gravel = floor * (s.depth_m ?? 0.3);
+    const volume = this.volume(s);
+    const media = gravel * devices.gravelArea.value;
+    return {
+      volume, surface: floor * devices.gravelOpen.value, floor, film: media, sludgeRoom: 0, cone: false, depth: (s.depth_m ?? 0.3) * 0.5, bed: true,
+      filter: true, filterRoom: devices.gravelRoom.value, mediaArea: media, breath: volume * devices.gravelCycles.value,
+    };
+  },
+  vessel(s) {
+    const depth = s.depth_m ?? 0.3;
+    return { depth_m: depth, width_m: Math.max(1, Math.min(4, (s.area_m2 ?? 2) / 1.2)), height_m: depth + 0.08 };
+  },
+  solids(cell, c) {
+    const d = c.values.devices;
+    keepBySize(cell, c, d.gravelCoarse, d.gravelFine, d.gravelSuperfine);
+  },
+};

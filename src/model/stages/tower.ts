@@ -1,0 +1,32 @@
+// Tower: plants in upright matting; water seeps down as a film among roots. Little water, much air, and a lift to its top. Area is the face.
+import { devices } from '../parameters/devices';
+import { passing } from './stageType';
+import type { StageType } from './stageType';
+
+const heightOf = (height?: number): number => height ?? devices.towerHeight.value;
+
+export const tower: StageType = {
+  kind: 'tower', group: 'growPlants', controls: [], airMax_L_min: 0, cautions: ['produce', 'mains', 'weight'],
+  defaults: { area_m2: 2, height_m: 1.6, count: 1 }, cells: 1, grows: true,
+  loss: (s) => heightOf(s.height_m),
+  volume: (s) => (s.area_m2 ?? 2) * (s.count ?? 1) * devices.towerWater.value,
+  cell(s) {
+    const face = (s.area_m2 ?? 2) * (s.count ?? 1);
+    const matting = face * devices.towerArea.value;
+    return {
+      volume: this.volume(s), surface: face * devices.towerOpen.value, floor: face, film: matting, sludgeRoom: 0, cone: false, depth: 0.05, bed: true,
+      mediaArea: matting, spray: heightOf(s.height_m), breath: face * devices.towerThickness.value * devices.draught.value,
+    };
+  },
+  vessel(s) {
+    const height = heightOf(s.height_m);
+    return { depth_m: 0.1, width_m: Math.max(0.4, Math.min(4, (s.area_m2 ?? 2) / height)), height_m: height + 0.15 };
+  },
+  solids(cell, c) {
+    const d = c.values.devices;
+    cell.catch0 = passing(d.towerCoarse, cell.flow);
+    cell.catch1 = passing(d.towerFine, cell.flow);
+    cell.catch2 = passing(d.towerSuperfine, cell.flow);
+    cell.release = c.values.kinetics.rootRelease;
+  },
+};

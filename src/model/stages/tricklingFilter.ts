@@ -1,0 +1,33 @@
+// Trickling filter: water sprayed over open packing runs down as a film while air passes by. Strips gases, nitrifies, needs lift to its top.
+import { devices } from '../parameters/devices';
+import { passing } from './stageType';
+import type { StageType } from './stageType';
+
+const heightOf = (height?: number): number => height ?? devices.tricklingHeight.value;
+
+export const tricklingFilter: StageType = {
+  kind: 'tricklingFilter', group: 'treatWater', controls: [], airMax_L_min: 0, cautions: ['mains', 'weight'],
+  defaults: { media_m3: 0.2, height_m: 1.2, count: 1 }, cells: 1,
+  loss: (s) => heightOf(s.height_m),
+  volume: (s) => (s.media_m3 ?? 0.2) * (s.count ?? 1) * devices.tricklingWater.value,
+  cell(s) {
+    const packing = (s.media_m3 ?? 0.2) * (s.count ?? 1);
+    const floor = packing / heightOf(s.height_m);
+    const film = packing * devices.tricklingArea.value;
+    return {
+      volume: this.volume(s), surface: floor * devices.tricklingOpen.value, floor, film, sludgeRoom: 0, cone: false, depth: 0.05, mediaArea: film,
+      spray: heightOf(s.height_m), breath: packing * devices.draught.value,
+    };
+  },
+  vessel(s) {
+    const height = heightOf(s.height_m);
+    return { depth_m: 0.1, width_m: Math.sqrt((s.media_m3 ?? 0.2) / height) * 1.15, height_m: height + 0.2 };
+  },
+  solids(cell, c) {
+    const d = c.values.devices;
+    cell.catch0 = passing(d.tricklingCoarse, cell.flow);
+    cell.catch1 = passing(d.tricklingFine, cell.flow);
+    cell.catch2 = passing(d.tricklingSuperfine, cell.flow);
+    cell.release = cell.flow > 0 ? d.tricklingShed : c.values.stages.mediaShedStill;
+  },
+};

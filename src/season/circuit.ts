@@ -1,0 +1,101 @@
+// The loop as a circuit: what the pump delivers against lift and losses, how high water stands in each tank, what spills over a rim.
+// Worked out at cuts; only the pump's tank gains or loses water, the others stand at their lips and what flows over them.
+import { runningLevels } from '../model/hydraulics/levels';
+import type { LevelStage } from '../model/hydraulics/levels';
+import { headLoss_m, usualLink } from '../model/hydraulics/pipe';
+import type { Pipe } from '../model/hydraulics/pipe';
+import { curveFor, electricalPower_W, operatingFlow_m3_d } from '../model/hydraulics/pump';
+import type { PumpCurve } from '../model/hydraulics/pump';
+import { hydraulics } from '../model/parameters/hydraulics';
+import type { Assembly, StageEntry } from './assemble';
+import type { Design } from './design';
+import type { Plan, StageSpec } from './plan';
+
+export interface CircuitStage { entry: StageEntry; lip_m: number; rim_m: number; area_m2: number; pipe: Pipe; lipLength_m: number }
+export interface Circuit {
+  /** from the pump's outlet round to the pump's tank, which is last */
+  stages: CircuitStage[];
+  riser: Pipe;
+  /** where the riser pours out, m */
+  top_m: number;
+  /** the plan's own curve, or null: then a flow sets it */
+  curve: PumpCurve | null;
+}
+
+/** How the circuit runs; entries in the order of its stages. */
+export interface Running { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; short_m: number[]; power_W: number }
+
+const SECONDS_PER_DAY = 86400;
+const CIRCLE = Math.PI / 4;
+
+/** Inner diameter that keeps a flow to a speed, m. */
+const wide = (flow_m3_d: number, speed_m_s: number): number => Math.sqrt(flow_m3_d / SECONDS_PER_DAY / (CIRCLE * speed_m_s));
+
+/** The circuit of a plan, or null where there is none (a rig, or no pump). */
+export function circuitOf(plan: Plan, assembly: Assembly, design: Design): Circuit | null {
+  const at = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
+  if (plan.rig || at < 0) return null;
+  const pump = plan.loop[at];
+  const flow = 24 * (pump.curve ? 0.6 * pump.curve.maxFlow_m3_h : pump.flow_m3_h ?? 1);
+  const after = [...plan.loop.slice(at + 1), ...plan.loop.slice(0, at)];
+  const stages = after.flatMap((spec): CircuitStage[] => {
+    const entry = assembly.stages.find(({ id, cells }) => id === spec.id && cells > 0);
+    const level = design.stages.find(({ id }) => id === spec.id);
+    if (!entry || !level) return [];
+    // Free water: what a tank holds by how deep it is; less than its plan where gravel or media fill it.
+    const area = level.volume_m3 / level.depth_m;
+    return [{ entry, lip_m: level.level_m, rim_m: Math.max(level.floor_m + level.height_m, level.level_m + hydraulics.freeboard.value), area_m2: area, pipe: outlet(spec, flow), lipLength_m: flow / SECONDS_PER_DAY / (hydraulics.lipCoefficient.value * hydraulics.lipHead.value * Math.sqrt(hydraulics.lipHead.value)) }];
+  });
+  const tank = stages[stages.length - 1];
+  const top = stages[0];
+  if (!tank || !top || stages.length < 2) return null;
+  // After the pump filters stand in the pressure pipe; an open tank is poured into over its rim.
+  const top_m = top.rim_m;
+  const length = top_m - tank.lip_m + hydraulics.riserRun.value;
+  const width = pump.pipe_mm ? pump.pipe_mm / 1000 : Math.max(hydraulics.riserDiameter.value, wide(flow, hydraulics.riserSpeed.value));
+  return { stages, riser: { ...usualLink(width, length) }, top_m, curve: pump.curve ?? null };
+}
+
+function outlet(spec: StageSpec, flow: number): Pipe {
+  return usualLink(spec.pipe_mm ? spec.pipe_mm / 1000 : Math.max(hydraulics.linkDiameter.value / 1.5, wide(flow, hydraulics.linkSpeed.value)));
+}
+
+/**
+ * Runs the circuit.
+ * @param setting_m3_d the flow a person set, ignored where the pump has a curve of its own
+ * @param tankLevel_m how far the pump's tank stands above or below its usual level
+ * @param clog blockage of each stage
+ * @param usual the curve found for the setting at the usual level and clean filters, made by `usualCurve`
+ */
+export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: number, clog: readonly number[], T_C: number): Running {
+  const { stages, riser, top_m } = circuit;
+  const tank = stages[stages.length - 1];
+  // Between pump and fish tank a pressure filter's loss is the pump's; in gravity flow it raises the water before it.
+  const lifted = stages.findIndex((stage) => stage.entry.kind === 'fishTank');
+  const pressed = (i: number): boolean => i < lifted && (stages[i].entry.type.pressurised ?? false);
+  const own = (i: number, flow: number): number => stages[i].entry.type.loss?.(stages[i].entry.sizes, flow, clog[i]) ?? 0;
+  const loss = (flow: number): number => stages.reduce((sum, _, i) => (pressed(i) ? sum + own(i, flow) : sum), headLoss_m(flow, riser, T_C));
+  const lift = top_m - tank.lip_m - tankLevel_m;
+  const flow_m3_d = operatingFlow_m3_d(curve, lift, loss);
+  const rows = stages.map((stage, i): LevelStage => ({
+    overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m,
+    linkLoss_m: (flow) => headLoss_m(flow / stage.entry.count, stage.pipe, T_C) + (pressed(i) ? 0 : own(i, flow)),
+  }));
+  const { level_m, arriving_m3_d, spill_m3_d, short_m } = runningLevels(rows, flow_m3_d);
+  return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C) };
+}
+
+/** The weakest sensible pump that delivers a flow at the usual level. */
+export function usualCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
+  if (circuit.curve) return circuit.curve;
+  const tank = circuit.stages[circuit.stages.length - 1];
+  if (!(setting_m3_d > 0)) return NO_PUMP;
+  const { stages, riser, top_m } = circuit;
+  const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.kind === 'fishTank')).filter((stage) => stage.entry.type.pressurised);
+  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0) ?? 0), headLoss_m(flow, riser, USUAL_T_C));
+  return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss);
+}
+
+const NO_PUMP: PumpCurve = { maxHead_m: 0, maxFlow_m3_h: 0 };
+/** °C at which a pump is chosen */
+const USUAL_T_C = 20;

@@ -1,0 +1,114 @@
+// Water finds its level: what the pump's tank gains and loses, what runs down when the pump stops, what spills over a rim, when the pump draws air.
+import { drawsAir } from '../model/hydraulics/pump';
+import { hydraulics } from '../model/parameters/hydraulics';
+import { FLOWING, STATES } from '../model/components';
+import { clogging } from '../model/forcing/solidsForcing';
+import type { StageEntry } from './assemble';
+import { runCircuit, usualCurve } from './circuit';
+import type { CircuitStage } from './circuit';
+import type { RunState } from './runState';
+import type { Runtime } from './runtime';
+import { spillFrom, topUp } from './transfers';
+import type { SeasonEvent } from './trajectory';
+
+const cellsOf = (entry: StageEntry): number[] => Array.from({ length: entry.cells }, (_, i) => entry.first + i);
+
+const volumeOf = (runtime: Runtime, entry: StageEntry): number => cellsOf(entry).reduce((sum, c) => sum + runtime.assembly.cells[c].volume, 0);
+
+/** Makes a tank larger or smaller by a volume of water whose matter has been moved, m³; its cells share it. */
+function resize(runtime: Runtime, state: RunState, entry: StageEntry, volume: number): void {
+  for (const c of cellsOf(entry)) {
+    const cell = runtime.assembly.cells[c];
+    cell.volume += volume / entry.cells;
+    state.volumes[c] = cell.volume;
+  }
+}
+
+/** Water with all that flows in it, from one tank to another, m³. */
+function pour(runtime: Runtime, state: RunState, from: StageEntry, to: StageEntry, volume: number): void {
+  const moved = new Float64Array(FLOWING);
+  for (const c of cellsOf(from)) {
+    const share = volume / from.cells / runtime.assembly.cells[c].volume;
+    for (let i = 0; i < FLOWING; i++) {
+      const amount = state.y[c * STATES + i] * share;
+      state.y[c * STATES + i] -= amount;
+      moved[i] += amount;
+    }
+  }
+  for (const c of cellsOf(to)) for (let i = 0; i < FLOWING; i++) state.y[c * STATES + i] += moved[i] / to.cells;
+  resize(runtime, state, from, -volume);
+  resize(runtime, state, to, volume);
+}
+
+/** Loses water from the pump's tank without its matter (vapour), or with matter booked elsewhere (what flowed off and spilled), m³. */
+export function lose(runtime: Runtime, state: RunState, volume: number): void {
+  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  if (!tank || volume === 0) return;
+  const least = 0.02 * runtime.usualVolume;
+  const lost = Math.min(volume, Math.max(0, volumeOf(runtime, tank) - least));
+  resize(runtime, state, tank, -lost);
+  state.water.taken += lost;
+}
+
+/** The float valve gives source water until the pump's tank stands as usual. @param days since it last could */
+export function floatFill(runtime: Runtime, state: RunState, days: number): void {
+  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  if (!tank || !state.floatValve) return;
+  const missing = runtime.usualVolume - volumeOf(runtime, tank);
+  if (missing > 1e-9) fill(runtime, state, tank, Math.min(missing, hydraulics.floatRate.value * days));
+}
+
+/** Source water into a tank, m³; its level rises where it is the pump's, elsewhere it runs on to that. */
+export function fill(runtime: Runtime, state: RunState, entry: StageEntry, volume: number): void {
+  const tank = runtime.circuit?.stages.at(-1)?.entry ?? entry;
+  const cells = cellsOf(entry);
+  for (const c of cells) topUp(runtime, state, c, volume / cells.length);
+  resize(runtime, state, entry, volume);
+  if (tank !== entry) pour(runtime, state, entry, tank, volume);
+}
+
+/** Water in the pump's tank against its usual, m. */
+function tankLevel(runtime: Runtime, tank: CircuitStage): number {
+  return (volumeOf(runtime, tank.entry) - runtime.usualVolume) / tank.area_m2;
+}
+
+/**
+ * Lets the pump and the levels settle for what is now: turned on or off, clogged or rinsed, tank full or low.
+ * @param on whether pump and power are on
+ */
+export function settle(runtime: Runtime, state: RunState, on: boolean, hour: number, events: SeasonEvent[]): void {
+  const { circuit } = runtime;
+  if (!circuit) return;
+  const { stages } = circuit;
+  const tank = stages[stages.length - 1];
+  const held = volumeOf(runtime, tank.entry);
+  if (drawsAir(held, runtime.usualVolume) && on && !state.dry) {
+    state.dry = true;
+    events.push({ hour, kind: 'pumpDry', stage: tank.entry.id, amount: held * 1000, byPerson: false });
+  } else if (state.dry && held > hydraulics.dryRestart.value * runtime.usualVolume) state.dry = false;
+  const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
+  const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
+  const now = runCircuit(circuit, curve, tankLevel(runtime, tank), clog, state.T_C);
+  // What stands higher or lower than before comes from the pump's tank or goes to it, as far as it has water.
+  stages.slice(0, -1).forEach((stage, i) => {
+    const rise = (now.level_m[i] - state.run.level_m[i]) * stage.area_m2;
+    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - 0.05 * runtime.usualVolume) : 0.9 * volumeOf(runtime, stage.entry);
+    const moved = Math.min(Math.abs(rise), spare);
+    if (moved < 1e-9) now.level_m[i] = state.run.level_m[i];
+    else if (rise > 0) pour(runtime, state, tank.entry, stage.entry, moved);
+    else pour(runtime, state, stage.entry, tank.entry, moved);
+    if (moved >= 1e-9) now.level_m[i] = state.run.level_m[i] + (rise > 0 ? moved : -moved) / stage.area_m2;
+  });
+  now.level_m[stages.length - 1] = tank.lip_m + tankLevel(runtime, tank);
+  const over = volumeOf(runtime, tank.entry) - runtime.usualVolume - (tank.rim_m - tank.lip_m) * tank.area_m2;
+  if (over > 1e-9) {
+    for (const c of cellsOf(tank.entry)) spillFrom(runtime, state, c, over / tank.entry.cells);
+    resize(runtime, state, tank.entry, -over);
+    now.level_m[stages.length - 1] = tank.rim_m;
+    events.push({ hour, kind: 'spilled', stage: tank.entry.id, amount: over * 1000, byPerson: false });
+  }
+  stages.forEach((stage, i) => {
+    if (now.spill_m3_d[i] > 1e-6 && !(state.run.spill_m3_d[i] > 1e-6)) events.push({ hour, kind: 'spilled', stage: stage.entry.id, amount: (now.spill_m3_d[i] / 24) * 1000, byPerson: false });
+  });
+  state.run = { flow_m3_d: now.flow_m3_d, level_m: now.level_m, arriving_m3_d: now.arriving_m3_d, spill_m3_d: now.spill_m3_d, power_W: now.power_W };
+}

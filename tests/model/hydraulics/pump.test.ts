@@ -1,0 +1,89 @@
+// The pump: less water the higher it lifts, nothing past its shut-off head, and the power that takes.
+import { describe, expect, it } from 'vitest';
+import { largestWhere } from '../../../src/model/hydraulics/bisect';
+import { headLoss_m } from '../../../src/model/hydraulics/pipe';
+import { curveFor, drawsAir, electricalPower_W, hydraulicPower_W, leastWater_m3, operatingFlow_m3_d, pumpHead_m } from '../../../src/model/hydraulics/pump';
+
+const curve = { maxHead_m: 2.5, maxFlow_m3_h: 2 };
+const riser = { length_m: 4, diameter_m: 0.032, fittings: 4 };
+const loss = (flow: number): number => headLoss_m(flow, riser, 24);
+const clogged = (flow: number): number => headLoss_m(flow, { ...riser, diameter_m: 0.02 }, 24);
+
+describe('the pump', () => {
+  it('gives less water the higher it lifts', () => {
+    const flows = [0, 0.5, 1, 1.5, 2, 2.4].map((lift) => operatingFlow_m3_d(curve, lift, loss));
+    flows.slice(1).forEach((flow, i) => { expect(flow).toBeLessThan(flows[i]); });
+    expect(flows[5]).toBeGreaterThan(0);
+  });
+
+  it('gives none where the lift is its shut-off head or more', () => {
+    expect(operatingFlow_m3_d(curve, 2.5, loss)).toBe(0);
+    expect(operatingFlow_m3_d(curve, 9, loss)).toBe(0);
+  });
+
+  it('stands where its head meets lift and losses', () => {
+    const flow = operatingFlow_m3_d(curve, 1.2, loss);
+    expect(pumpHead_m(curve, flow)).toBeCloseTo(1.2 + loss(flow), 9);
+  });
+
+  it('never gives more than its full flow, even downhill', () => {
+    expect(operatingFlow_m3_d(curve, -1, () => 0)).toBe(48);
+  });
+
+  it('gives less through a clogged pipe', () => {
+    expect(operatingFlow_m3_d(curve, 1, clogged)).toBeLessThan(0.9 * operatingFlow_m3_d(curve, 1, loss));
+  });
+
+  it('with no flow to give, gives none', () => {
+    expect(operatingFlow_m3_d({ maxHead_m: 2, maxFlow_m3_h: 0 }, 1, loss)).toBe(0);
+  });
+});
+
+describe('a pump chosen for a flow', () => {
+  it.each([[1, 1.5], [0.2, 0.3], [4, 2], [1, 0]])('gives %f m³/h at the lift of %f m it was chosen for', (flow, lift) => {
+    expect(operatingFlow_m3_d(curveFor(flow, lift, loss), lift, loss) / 24).toBeCloseTo(flow, 9);
+  });
+
+  it('gives less when the sump sinks by 20 cm, and less when its pipe clogs, but does not stop', () => {
+    const chosen = curveFor(1, 1.5, loss);
+    for (const flow of [operatingFlow_m3_d(chosen, 1.7, loss), operatingFlow_m3_d(chosen, 1.5, clogged)]) {
+      expect(flow / 24).toBeLessThan(0.95);
+      expect(flow / 24).toBeGreaterThan(0.5);
+    }
+  });
+
+  it('chosen for no flow gives none', () => {
+    expect(operatingFlow_m3_d(curveFor(0, 1.5, loss), 1.5, loss)).toBe(0);
+  });
+});
+
+describe('power', () => {
+  it('a cubic metre an hour lifted one metre takes 2.7 W', () => {
+    expect(hydraulicPower_W(24, 1, 20)).toBeCloseTo(2.719, 3);
+  });
+
+  it('from the mains, an hour’s cubic metre at 1.5 m takes some 12 W, as small pumps do', () => {
+    expect(Math.abs(electricalPower_W(24, 1.5, 24) / 12 - 1)).toBeLessThan(0.05);
+  });
+
+  it('is none without flow or without lift', () => {
+    expect(electricalPower_W(0, 2, 20)).toBe(0);
+    expect(electricalPower_W(24, -1, 20)).toBe(0);
+  });
+});
+
+describe('a dry pump', () => {
+  it('draws air when less than the least share of its tank is left', () => {
+    expect(drawsAir(0.059, 0.4)).toBe(true);
+    expect(drawsAir(0.061, 0.4)).toBe(false);
+    expect(leastWater_m3(0.4)).toBeCloseTo(0.06, 12);
+  });
+});
+
+describe('halving', () => {
+  it('finds the edge of what holds, and both ends', () => {
+    expect(largestWhere(10, (x) => x * x <= 2)).toBeCloseTo(Math.SQRT2, 12);
+    expect(largestWhere(10, () => true)).toBe(10);
+    expect(largestWhere(10, () => false)).toBe(0);
+  });
+});
