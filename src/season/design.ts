@@ -17,13 +17,17 @@ export function designOf(plan: Plan): Design {
   const pump = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
   const gravity = pump < 0 ? entries : entries.slice(0, pump);
   const lifted = pump < 0 ? [] : entries.slice(pump + 1);
+  // A stage that costs head falls that much more to the next.
+  const perDay = (plan.loop[pump]?.flow_m3_h ?? 1) * 24;
+  const falls = gravity.map(({ spec, type }) => FALL_M + (type.loss?.({ ...type.defaults, ...spec }, perDay, 0) ?? 0));
+  const fallen = falls.map((_, i) => falls.slice(0, i).reduce((sum, fall) => sum + fall, 0));
   // The first tank stands just high enough that every later one still stands on the floor.
-  const tops = gravity.map(({ spec, vessel }, i) => (spec.kind === 'sump' ? 0 : vessel.depth_m + LEAST_STAND + i * FALL_M));
+  const tops = gravity.map(({ spec, vessel }, i) => (spec.kind === 'sump' ? 0 : vessel.depth_m + LEAST_STAND + fallen[i]));
   const first = Math.max(...tops, 0.4);
   const levels = new Map<string, number>();
   let level = first;
   gravity.forEach(({ spec }, i) => {
-    if (i > 0) level = spec.kind === 'sump' ? Math.min(SUMP_LEVEL, level - FALL_M) : level - FALL_M;
+    if (i > 0) level = spec.kind === 'sump' ? Math.min(SUMP_LEVEL, level - falls[i - 1]) : level - falls[i - 1];
     if (spec.stand_m !== undefined) level = spec.stand_m + entries[i].vessel.depth_m;
     levels.set(spec.id, level);
   });

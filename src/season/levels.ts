@@ -1,5 +1,5 @@
 // Water finds its level: what the pump's tank gains and loses, what runs down when the pump stops, what spills over a rim, when the pump draws air.
-import { drawsAir } from '../model/hydraulics/pump';
+import { drawsAir, leastWater_m3 } from '../model/hydraulics/pump';
 import { hydraulics } from '../model/parameters/hydraulics';
 import { FLOWING, STATES } from '../model/components';
 import { clogging } from '../model/forcing/solidsForcing';
@@ -47,6 +47,7 @@ export function lose(runtime: Runtime, state: RunState, volume: number): void {
   const least = 0.02 * runtime.usualVolume;
   const lost = Math.min(volume, Math.max(0, volumeOf(runtime, tank) - least));
   resize(runtime, state, tank, -lost);
+  if (lost < volume) state.drewAir = true;
   state.water.taken += lost;
 }
 
@@ -74,18 +75,21 @@ function tankLevel(runtime: Runtime, tank: CircuitStage): number {
 
 /**
  * Lets the pump and the levels settle for what is now: turned on or off, clogged or rinsed, tank full or low.
+ * A pump that drew air stays off until somebody looks after the loop: at midnight's round, or when something is done.
  * @param on whether pump and power are on
+ * @param attended whether somebody looks after it now
  */
-export function settle(runtime: Runtime, state: RunState, on: boolean, hour: number, events: SeasonEvent[]): void {
+export function settle(runtime: Runtime, state: RunState, on: boolean, attended: boolean, hour: number, events: SeasonEvent[]): void {
   const { circuit } = runtime;
   if (!circuit) return;
   const { stages } = circuit;
   const tank = stages[stages.length - 1];
   const held = volumeOf(runtime, tank.entry);
-  if (drawsAir(held, runtime.usualVolume) && on && !state.dry) {
+  if ((state.drewAir || drawsAir(held, runtime.usualVolume)) && on && !state.dry) {
     state.dry = true;
     events.push({ hour, kind: 'pumpDry', stage: tank.entry.id, amount: held * 1000, byPerson: false });
-  } else if (state.dry && held > hydraulics.dryRestart.value * runtime.usualVolume) state.dry = false;
+  } else if (state.dry && attended && held > hydraulics.dryRestart.value * runtime.usualVolume) state.dry = false;
+  state.drewAir = false;
   const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
   const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
   const now = runCircuit(circuit, curve, tankLevel(runtime, tank), clog, state.T_C);
@@ -111,4 +115,15 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, hour: num
     if (now.spill_m3_d[i] > 1e-6 && !(state.run.spill_m3_d[i] > 1e-6)) events.push({ hour, kind: 'spilled', stage: stage.entry.id, amount: (now.spill_m3_d[i] / 24) * 1000, byPerson: false });
   });
   state.run = { flow_m3_d: now.flow_m3_d, level_m: now.level_m, arriving_m3_d: now.arriving_m3_d, spill_m3_d: now.spill_m3_d, power_W: now.power_W };
+}
+
+/** Hours until the pump's tank runs dry by what spills; whole quarters, at least one. */
+export function hoursToTurn(runtime: Runtime, state: RunState): number {
+  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  if (!tank) return Infinity;
+  const held = volumeOf(runtime, tank);
+  const gains = (state.floatValve ? hydraulics.floatRate.value : 0) - state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0);
+  if (state.dry || gains >= 0) return Infinity;
+  const days = (0.9 * leastWater_m3(runtime.usualVolume) - held) / gains;
+  return Math.max(1, Math.floor(days * 96)) / 4;
 }

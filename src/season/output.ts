@@ -65,7 +65,7 @@ function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number,
     const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
     out[row + I.leafDry_g_m2] = y[o + LEAF] / cell.floor;
     out[row + I.rootHealth] = y[o + ROOT];
-    out[row + I.rootMat_g_m2] = caught / cell.floor;
+    out[row + I.rootMat_g_m2] = caught / (cell.floor + cell.mediaArea);
     out[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
   }
   return r;

@@ -41,6 +41,8 @@ export interface RunState {
   flow_m3_d: number;
   /** m³ of water in each cell; the float valve; whether the pump draws air; how the circuit runs now */
   volumes: Float64Array; floatValve: boolean; dry: boolean;
+  /** its tank was emptied since the pump was last looked at */
+  drewAir: boolean;
   run: { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; power_W: number };
   heater: { power_W: number; target_C: number };
   /** daily light that a person set in place of the climate's, mol/m²/d; below 0: the climate's */

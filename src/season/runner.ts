@@ -5,7 +5,7 @@ import { METHANE_COD_PER_L } from '../model/processes/sludge';
 import { doDeed, running } from './deeds';
 import type { Design } from './design';
 import { refreshForcing } from './forcing';
-import { floatFill, lose, settle } from './levels';
+import { floatFill, hoursToTurn, lose, settle } from './levels';
 import { plant } from './livestock';
 import { meal, wellbeing } from './meals';
 import { closeDay } from './midnight';
@@ -17,6 +17,7 @@ import type { Runtime } from './runtime';
 import { dueOn } from './schedule';
 import type { Due } from './schedule';
 import { scoresNow } from './scoring';
+import { cleanByThemselves } from './transfers';
 import { VARIABLES } from './trajectory';
 import type { DayChunk, SeasonEvent } from './trajectory';
 import { liveWarmth } from './warmth';
@@ -60,12 +61,19 @@ export class Runner {
     const cumulated = new Map<string, number>();
     let dayExtents: Float64Array | null = null;
     for (let s = 0; s + 1 < cuts.length; s++) {
-      const [from, to] = [cuts[s], cuts[s + 1]];
+      const from = cuts[s];
+      let to = cuts[s + 1];
       for (const { hour, deed, byPerson } of due) if (hour === from) doDeed(runtime, state, deed, { hour: day * 24 + hour, byPerson, events });
       for (const feed of state.feeds) if (feed.meals_h.includes(from)) meal(runtime, state, feed);
       const acted = due.some(({ hour }) => hour === from);
-      if (from === 0 || acted || state.dry || spilling(state)) settle(runtime, state, running(state), day * 24 + from, events);
+      cleanByThemselves(runtime, state);
+      if (from === 0 || acted || state.dry || spilling(state)) settle(runtime, state, running(state), from === 0 || acted, day * 24 + from, events);
       this.readLevels();
+      const soonest = from + hoursToTurn(runtime, state);
+      if (soonest < to) {
+        to = soonest;
+        cuts.splice(s + 1, 0, to);
+      }
       liveWarmth(runtime, state, day, from, to);
       refreshForcing(runtime, state, day, from);
       this.integrate(day, from, to, hourly, cumulated);

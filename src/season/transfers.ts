@@ -1,5 +1,6 @@
 // Water and matter moved by hand at a cut: drained, rinsed, exchanged, topped up. Every gram is booked.
 import { BA, BH, BN, CLOG, FLOWING, MF, MI, MS, PO, PS, S2, SF, SI, SL, SS, STATES } from '../model/components';
+import { clogging } from '../model/forcing/solidsForcing';
 import type { RunState } from './runState';
 import type { Runtime } from './runtime';
 
@@ -126,18 +127,20 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
   const o = offset(cell);
-  const { rinsedHeterotrophs, rinsedNitrifiers, rinsedShare, rinseWater } = runtime.values.practice;
-  const volume = rinseWater * it.volume;
+  const practice = runtime.values.practice;
+  const way = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type.cleaning
+    ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs, byItself: false };
+  const volume = way.water * it.volume;
   drawOff(runtime, state, cell, volume, -1);
   state.water.taken += volume;
-  for (const [component, share] of [[MF, rinsedShare], [MS, rinsedShare], [MI, rinsedShare], [BA, rinsedNitrifiers], [BN, rinsedNitrifiers], [BH, rinsedHeterotrophs]] as const) {
+  for (const [component, share] of [[MF, way.solids], [MS, way.solids], [MI, way.solids], [BA, way.nitrifiers], [BN, way.nitrifiers], [BH, way.heterotrophs]] as const) {
     const amount = state.y[o + component] * share;
     take(state, cell, component, amount);
     discharge(runtime, state, component, amount);
   }
-  state.y[o + CLOG] *= 1 - rinsedShare;
+  state.y[o + CLOG] *= 1 - way.solids;
   refill(runtime, state, cell, volume);
-  state.work_h += 0.25;
+  if (!way.byItself) state.work_h += 0.25;
   return volume;
 }
 
@@ -156,3 +159,16 @@ export function evaporate(runtime: Runtime, state: RunState, cell: number, volum
   state.water.taken += volume;
   topUp(runtime, state, cell, volume);
 }
+
+/** Stages that clean themselves do so once they begin to block. */
+export function cleanByThemselves(runtime: Runtime, state: RunState): void {
+  for (const stage of runtime.assembly.stages) {
+    if (!stage.type.cleaning?.byItself || !state.powerOn) continue;
+    for (let c = stage.first; c < stage.first + stage.cells; c++) {
+      if (clogging(runtime.assembly.cells[c], state.y, offset(c), runtime.values) > CLEANS_FROM) rinse(runtime, state, c);
+    }
+  }
+}
+
+/** Blockage from which a stage that cleans itself does: well before it lets water past. */
+const CLEANS_FROM = 0.1;

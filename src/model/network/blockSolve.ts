@@ -82,8 +82,11 @@ function drawnOnO2(data: LoopData, slotted: Int32Array, delta: Float64Array, ro:
   return sum;
 }
 
-/** Solves down the loop; `delta` receives each process's W·u part, for the extents; `hold` what a held oxygen adds to balance them. */
-export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float64Array, delta: Float64Array, hold: Float64Array): void {
+/**
+ * Solves down the loop; `delta` receives each process's W·u part, for the extents; `hold` what a held oxygen adds to balance them;
+ * `out` W's part of what leaves through outlets and over rims, for the books.
+ */
+export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float64Array, delta: Float64Array, hold: Float64Array, out: Float64Array): void {
   const { cells, links, matrix, g, lu, inverse } = data;
   const { slotRows } = matrix;
   for (let c = 0; c < cells.length; c++) {
@@ -123,6 +126,13 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     solveMoves(cells[c], data.moves, 1 / cells[c].volume, rhs, inverse, o, delta, ro);
     for (let a = 0; a < after.length; a++) solveAlone(data, c, after[a], rhs, delta);
     for (let i = FAST; i < STATES; i++) u[o + i] = rhs[o + i] * inverse[o + i];
+  }
+  out.fill(0);
+  for (let l = 0; l < links.length; l++) {
+    const { from, to, flow } = links[l];
+    if (to >= 0 || from < 0) continue;
+    const rate = flow / cells[from].volume;
+    for (let i = 0; i < FLOWING; i++) out[i] += rate * u[from * STATES + i];
   }
   // Links that run back: what their derivative takes from one cell it gives to the other.
   for (let l = 0; l < links.length; l++) {

@@ -30,21 +30,8 @@ export class LoopSystem implements StiffSystem {
 
   solve(rhs: Float64Array, u: Float64Array, stage: 0 | 1): void {
     const { data } = this;
-    if (stage === 0) solveLoop(data, this.d, rhs, u, data.d0, data.holdDelta0);
-    else solveLoop(data, this.d, rhs, u, data.d1, data.holdDelta1);
-    if (data.links.length > 0) this.outletCorrection(u, stage);
-  }
-
-  /** W's part of what leaves through an outlet to outside, for the books. */
-  private outletCorrection(u: Float64Array, stage: 0 | 1): void {
-    const { data } = this;
-    const out = stage === 0 ? data.outDelta0 : data.outDelta1;
-    out.fill(0);
-    for (const link of data.links) {
-      if (link.to >= 0 || link.from < 0) continue;
-      const rate = link.flow / data.cells[link.from].volume;
-      for (let i = 0; i < FLOWING; i++) out[i] += rate * u[link.from * STATES + i];
-    }
+    if (stage === 0) solveLoop(data, this.d, rhs, u, data.d0, data.holdDelta0, data.outDelta0);
+    else solveLoop(data, this.d, rhs, u, data.d1, data.holdDelta1, data.outDelta1);
   }
 
   accepted(h: number, _t: number, y: Float64Array): void {

@@ -59,7 +59,8 @@ export function plantRates(w: Workspace, k: Kinetics): void {
 
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
   const cube = o2 * o2 * o2;
-  const mat = rootMat(y, o, k) / (cell.floor * k.rootHalf);
+  // In a bed of gravel most of what is caught sits on the stones.
+  const mat = rootMat(y, o, k) / ((cell.floor + cell.mediaArea) * k.rootHalf);
   const sulfide = y[o + S2] * v * w.h2s / k.rootSulfide;
   const sick = y[o + OP] * v / k.rootDisease;
   const target = cell.rootTarget * (cube / (cube + k.rootO2)) / ((1 + mat * mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
