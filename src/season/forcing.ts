@@ -1,5 +1,7 @@
 // What acts on the water until the next cut: temperature, flow, gas, solids, light, base, activities, and which processes can run.
-import { LEAF } from '../model/components';
+import { ATOM, CA, IC, LEAF } from '../model/components';
+import { calciteSaturation } from '../model/equilibrium/calcite';
+import { CONDITIONAL_LENGTH } from '../model/equilibrium/conditional';
 import { setGasForcing } from '../model/forcing/gasForcing';
 import { activeProcesses, setSolidsForcing } from '../model/forcing/solidsForcing';
 import type { StageSettings } from '../model/forcing/solidsForcing';
@@ -111,8 +113,14 @@ function setDosing(runtime: Runtime, state: RunState, hour: number): void {
   // First-order lag over the time since the last cut, about four hours.
   const share = Math.min(1, (hour === 0 ? 2 : 4) / 24 / dosingLag);
   state.base.level += (wish - state.base.level) * share;
-  const rate = state.base.g_d * state.base.level;
   const cell = runtime.assembly.cells[stage.first];
+  let rate = state.base.g_d * state.base.level;
+  // Limestone dissolves only as far as the water lets it; what does not stays in the dosing tank.
+  if (state.base.kind === 'CaCO3') {
+    const o = offsetOf(stage.first);
+    const omega = calciteSaturation(state.T_C, state.y[o + CA] / cell.volume / ATOM.Ca, state.y[o + IC] / cell.volume, runtime.data.h[stage.first], runtime.data.constants, stage.first * CONDITIONAL_LENGTH);
+    rate *= Math.max(0, 1 - omega);
+  }
   cell.doseProcess = ID[DOSE_OF[state.base.kind]];
   cell.doseRate = rate;
 }

@@ -1,5 +1,6 @@
 // Scores as they accrue: fish health, harvest against what the same climate and feed would yield, stewardship.
 import { GUT, LEAF, STATES } from '../model/components';
+import { contentOf } from '../model/ledger';
 import { lightGrowth } from '../model/organisms/plants/growth';
 import { idealGain } from './meals';
 import type { Plan } from './plan';
@@ -79,12 +80,16 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
   // Stewardship: water against 3 % of the loop a day, nitrogen let go against nitrogen fed, energy against 1 kWh/m³/d.
   const water = 1 / (1 + state.waterUsed / days / (0.03 * volume));
   const fedN = state.put[GUT] * values.matter.feedN;
-  const nitrogen = fedN > 0 ? Math.max(0, 1 - state.discharged.nitrogen / fedN) : 1;
+  // what ran over a rim is discharged too
+  const spilled = runtime.plan.rig ? new Float64Array(0) : runtime.data.released;
+  const lostN = state.discharged.nitrogen + contentOf(runtime.content, spilled, 1);
+  const lostSolids = state.discharged.solids + spilled.reduce((sum, amount, i) => sum + amount * runtime.dry[i], 0);
+  const nitrogen = fedN > 0 ? Math.max(0, 1 - lostN / fedN) : 1;
   const energy = 1 / (1 + state.energy_kWh / days / volume);
   return {
     fishHealth: fishHealthScore(survival, meanWelfare), survival, meanWelfare,
     harvest: harvestScore(parts, plantsWeight), ...parts,
     stewardship: (100 * (water + nitrogen + energy)) / 3,
-    waterUsed_L: state.waterUsed * 1000, nitrogenDischarged_g: state.discharged.nitrogen, solidsDischarged_g: state.discharged.solids, energy_kWh: state.energy_kWh, work_h: state.work_h,
+    waterUsed_L: state.waterUsed * 1000, nitrogenDischarged_g: lostN, solidsDischarged_g: lostSolids, energy_kWh: state.energy_kWh, work_h: state.work_h,
   };
 }

@@ -21,6 +21,11 @@ export const carbonicAcid = pb82([-356.3094, -0.06091964, 21834.37, 126.8339, -1
 /** HCO3⁻ = CO3²⁻ + H⁺ */
 export const bicarbonate = pb82([-107.8871, -0.03252849, 5151.79, 38.92561, -563713.9], 'log mol/kg');
 
+/** CaCO3 (calcite) = Ca²⁺ + CO3²⁻ */
+export const calciteProduct: Correlation<readonly [number, number, number, number]> = {
+  coefficients: [-171.9065, -0.077993, 2839.319, 71.595], formula: 'log Ksp = a + b T + c/T + d log T', unit: 'log (mol/kg)²', from_C: 0, to_C: 90, source: PB82, flag: 'published',
+};
+
 /** H2O = H⁺ + OH⁻ */
 export const waterIonProduct: Correlation<Five> = {
   coefficients: [293.29227, 0.1360833, -10576.913, -123.73158, -6.996455e-5],
