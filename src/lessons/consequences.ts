@@ -1,7 +1,7 @@
 // Whether a mistake shows what its lesson says it shows: a shown quantity against the reference, as a ratio.
 import type { Trajectory } from '../season/trajectory';
 import type { Consequence } from './lesson';
-import { stageCourse } from './stageReading';
+import { stageCourse } from '../season/stageReading';
 
 export interface Shown { consequence: Consequence; reference: number; mistake: number; times: number; holds: boolean }
 

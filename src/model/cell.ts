@@ -62,8 +62,8 @@ export interface Cell {
   work: WorkLists;
 }
 
-/** The sinks of one component that is solved by itself. */
-export interface Alone { row: number; processes: Int32Array }
+/** The sinks of one component that is solved by itself, and what they move to other rows. */
+export interface Alone { row: number; processes: Int32Array; moves: FlatSum }
 
 /** A sum laid flat: target[at[i]] += coefficients[i] × source[from[i]], for all i. */
 export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float64Array }
@@ -71,21 +71,21 @@ export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float
 /** The active processes of a cell by how they are applied; made by network/workLists.ts. Places are relative to the cell's own. */
 export interface WorkLists {
   all: Int32Array;
-  /** processes applied by their columns: rates to slope rows */
+  /** rates to slope rows, for processes whose columns no code writes out */
   apply: FlatSum;
-  /** processes with derivatives to the dense block; kept derivatives to places of the block; W·u parts to the rows outside it */
-  slotted: Int32Array;
+  /** processes with derivatives to the dense block; of them those that no code writes out, their kept derivatives to places of the block, and their W·u parts to the rows outside it */
+  slotted: Int32Array; listed: Int32Array;
   block: FlatSum;
   rest: FlatSum;
-  /** solved alone before the dense block, component by component (pore organics, pore sulfide, methane, a crop's phosphorus and metals), and after it (nitrogen gas, opportunists); solids have code of their own */
+  /** solved alone before the dense block, component by component (methane, a crop's phosphorus and metals), and after it (nitrogen gas, opportunists); pore water and solids have code of their own */
   before: readonly Alone[];
   after: readonly Alone[];
-  /** families with the same products: the products and the members that are active */
-  families: readonly { products: Int32Array; coefficients: Float64Array; members: Int32Array; reactants: Int32Array }[];
+  /** whether solids are caught here, so that they rot here too */
+  holds: boolean;
 }
 
 const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
-export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), block: NO_SUM, rest: NO_SUM, before: [], after: [], families: [] };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), listed: new Int32Array(0), block: NO_SUM, rest: NO_SUM, before: [], after: [], holds: false };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

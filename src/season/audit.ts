@@ -42,7 +42,9 @@ export function audit(runtime: Runtime, start: RunState, state: RunState): Ledge
 
 /** Mass added by clipping at zero, against the season's throughput of nitrogen and oxygen demand. */
 export function clippedShare(runtime: Runtime, state: RunState): number {
-  const throughput = contentOf(runtime.content, state.put, 0) + contentOf(runtime.content, state.put, 1) + 1;
+  const { content } = runtime;
+  let throughput = 1;
+  for (let i = 0; i < state.put.length; i++) throughput += (Math.abs(content[i][0]) + Math.abs(content[i][1])) * Math.abs(state.put[i]);
   let sum = 0;
   for (let i = 0; i < STATES; i++) sum += Math.abs(runtime.content[i][0] * state.clipped[i]) + Math.abs(runtime.content[i][1] * state.clipped[i]);
   return sum / throughput;

@@ -54,7 +54,7 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       return tell(deed.do === 'backwash' ? 'backwashed' : 'rinsed', deed.stage, volume * 1000);
     }
     case 'base':
-      state.base = { kind: deed.base ?? state.base.kind, g_d: deed.g_d, targetPH: deed.targetPH ?? state.base.targetPH, level: state.base.level };
+      state.base = { kind: deed.base ?? state.base.kind, g_d: deed.g_d, targetPH: deed.targetPH ?? state.base.targetPH, level: state.base.level, at: state.base.at };
       return tell('baseSet', runtime.assembly.dosing?.id ?? '', deed.g_d);
     case 'salt':
       for (const cell of cellsOf(deed.stage).slice(0, 1)) {

@@ -15,13 +15,14 @@ import { DOSE_OF } from '../model/processes/dosing';
 import type { Link } from '../model/network/loopData';
 import { hydraulics } from '../model/parameters/hydraulics';
 import type { StageSizes } from '../model/stages/stageType';
-import { log10 } from '../numerics/elementary';
+import { exp, log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
 import type { StageEntry } from './assemble';
 import { lightNow } from './climate';
 import { running } from './deeds';
-import type { Plan } from './plan';
-import type { RunState } from './runState';
+import type { Plan, SpeciesKind } from './plan';
+import { settleAcidity } from './reading';
+import type { FishState, RunState } from './runState';
 import { offsetOf, warmTo } from './runtime';
 import type { Runtime } from './runtime';
 
@@ -29,6 +30,7 @@ import type { Runtime } from './runtime';
 export function refreshForcing(runtime: Runtime, state: RunState, day: number, hour: number): void {
   const { data, assembly, plan, values } = runtime;
   warmTo(runtime, state.T_C);
+  settleAcidity(runtime, state.y);
   const flowOf = setFlows(runtime, state);
   const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
@@ -50,7 +52,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
         cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C) * cell.floor * acidityFactor(crop, pH) : 0;
         cell.rootTarget = 0.3 + 0.7 * plateau(state.T_C, crop.coldStop, crop.optimumLow - 3, crop.optimumHigh + 3, crop.hotStop);
       }
-      if (cell.fish) cell.fishAt = fishAt(values, state.fish.find((group) => group.cell === c)?.species ?? 'tilapia', state.T_C);
+      if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
       cell.doseRate = 0;
     }
   }
@@ -62,6 +64,13 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
     cell.work = workLists(data.matrix, active);
   }
   fixDiagonals(data);
+}
+
+/** The species that makes up most of a tank's fish: the water sees its rates. */
+function mostOf(state: RunState, cell: number): SpeciesKind {
+  let most: FishState | undefined;
+  for (const fish of state.fish) if (fish.cell === cell && fish.mass > (most?.mass ?? -1)) most = fish;
+  return most?.species ?? 'tilapia';
 }
 
 /** Daily light integral of a day, mol/m²/d: the climate's, or what a person set. */
@@ -110,8 +119,10 @@ function setDosing(runtime: Runtime, state: RunState, hour: number): void {
   const { dosingBand, dosingLag } = runtime.values.practice;
   const pH = 3 - log10(runtime.data.h[stage.first]);
   const wish = Math.min(1, Math.max(0, (state.base.targetPH + dosingBand / 2 - pH) / dosingBand));
-  // First-order lag over the time since the last cut, about four hours.
-  const share = Math.min(1, (hour === 0 ? 2 : 4) / 24 / dosingLag);
+  // First-order lag over the time since the last cut.
+  const now = state.day + hour / 24;
+  const share = 1 - exp(-Math.min(1, Math.max(0, now - state.base.at)) / dosingLag);
+  state.base.at = now;
   state.base.level += (wish - state.base.level) * share;
   const cell = runtime.assembly.cells[stage.first];
   let rate = state.base.g_d * state.base.level;

@@ -68,6 +68,9 @@ export function fill(runtime: Runtime, state: RunState, entry: StageEntry, volum
   if (tank !== entry) pour(runtime, state, entry, tank, volume);
 }
 
+/** Share of a tank's usual water that never runs out of it by its outlet. */
+const KEPT = 0.4;
+
 /** Water in the pump's tank against its usual, m. */
 function tankLevel(runtime: Runtime, tank: CircuitStage): number {
   return (volumeOf(runtime, tank.entry) - runtime.usualVolume) / tank.area_m2;
@@ -92,11 +95,15 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   state.drewAir = false;
   const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
   const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
+  // Nothing moves water while the pump, the tank's level, blockage and warmth are as they were.
+  const key = [curve.maxHead_m, curve.maxFlow_m3_h, Math.round(1000 * tankLevel(runtime, tank)), Math.round(state.T_C / 4), ...clog.map((share) => Math.round(50 * share))].join(' ');
+  if (key === state.settledFor) return;
+  state.settledFor = key;
   const now = runCircuit(circuit, curve, tankLevel(runtime, tank), clog, state.T_C);
   // What stands higher or lower than before comes from the pump's tank or goes to it, as far as it has water.
   stages.slice(0, -1).forEach((stage, i) => {
     const rise = (now.level_m[i] - state.run.level_m[i]) * stage.area_m2;
-    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - 0.05 * runtime.usualVolume) : 0.9 * volumeOf(runtime, stage.entry);
+    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - 0.05 * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes));
     const moved = Math.min(Math.abs(rise), spare);
     if (moved < 1e-9) now.level_m[i] = state.run.level_m[i];
     else if (rise > 0) pour(runtime, state, tank.entry, stage.entry, moved);

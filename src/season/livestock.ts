@@ -91,9 +91,11 @@ export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell
   for (let c = bed.first; c < bed.first + bed.cells; c++) {
     dry += state.y[c * STATES + LEAF] * share;
     for (const part of [LEAF, ...STORES]) take(state, c, part, state.y[c * STATES + part] * share);
+    // A bed of gravel keeps what it caught, and a crop that comes again its roots.
     if (share < 1) continue;
-    for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * runtime.values.practice.rootsTaken);
     state.y[c * STATES + ROOT] = 1;
+    if (runtime.assembly.cells[c].mediaArea > 0) continue;
+    for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * runtime.values.practice.rootsTaken);
   }
   const sold = dry * crop.harvestShare;
   bed.cut += sold;

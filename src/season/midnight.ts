@@ -6,7 +6,7 @@ import { ID, PROCESSES } from '../model/processes/catalogue';
 import { cutBed, plant } from './livestock';
 import { lightOf } from './forcing';
 import { lose } from './levels';
-import type { RunState } from './runState';
+import type { FishState, RunState } from './runState';
 import { offsetOf } from './runtime';
 import type { Runtime } from './runtime';
 import { liveIdealDay } from './scoring';
@@ -18,7 +18,7 @@ export function closeDay(runtime: Runtime, state: RunState, day: number, extents
   const { assembly, values, data } = runtime;
   shareGrowth(runtime, state);
   for (const fish of state.fish) {
-    const left = survivors(fish.number, cumulated.get(`${fish.tank} ${fish.unit}`) ?? 0);
+    const left = survivors(fish.number, cumulated.get(groupName(fish)) ?? 0);
     const lost = fish.number - left;
     const o = offsetOf(fish.cell);
     if (fish.number > 0 && state.y[o + FISH] > 0) {
@@ -57,6 +57,9 @@ export function closeDay(runtime: Runtime, state: RunState, day: number, extents
   state.constants.set(data.constants);
   warn(runtime, state, day, events);
 }
+
+/** A group's name among the day's sums. */
+export const groupName = (fish: FishState): string => `${fish.tank} ${fish.unit} ${fish.species}`;
 
 /** What the fish of a tank gained in the day is shared among its groups by what each ate and burnt. */
 function shareGrowth(runtime: Runtime, state: RunState): void {

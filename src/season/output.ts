@@ -1,7 +1,10 @@
 // One hourly row of output for every cell.
-import { FISH, LEAF, MF, MI, MS, ROOT, STATES } from '../model/components';
+import { ALK, CA, CH4, FE, FISH, K, LEAF, MF, MI, MS, NO2, NO3, O2, P, ROOT, S2, SS, TAN } from '../model/components';
 import { clogging, sludgeDry } from '../model/forcing/solidsForcing';
-import { readCell } from './reading';
+import { enterCell } from '../model/network/slope';
+import type { Workspace } from '../model/processes/workspace';
+import { log10 } from '../numerics/elementary';
+import { CO2_MOLAR, COD_PER_CH4, coarseDry, fineDry, readEntered, readingSpace } from './reading';
 import type { Reading } from './reading';
 import type { RunState } from './runState';
 import type { Runtime } from './runtime';
@@ -10,37 +13,41 @@ import type { Variable } from './trajectory';
 
 const I = Object.freeze(Object.fromEntries(VARIABLES.map((name, i) => [name, i]))) as Readonly<Record<Variable, number>>;
 
-/** Writes the rows of all cells from `from` on; returns the readings, which hazards and scores use too. */
-export function writeRows(runtime: Runtime, state: RunState, y: Float64Array, levels: Float64Array, out: Float32Array, from: number): Reading[] {
+/** Writes the rows of all cells from `from` on. @returns the readings of fish tanks by cell, which hazards and scores use too */
+export function writeRows(runtime: Runtime, state: RunState, y: Float64Array, levels: Float64Array, out: Float32Array, from: number): Readonly<Record<number, Reading>> {
   const { cells } = runtime.assembly;
-  const readings: Reading[] = [];
-  for (let c = 0; c < cells.length; c++) readings.push(writeRow(runtime, state, y, c, levels[c], out, from + c * VARIABLES.length));
+  const w = readingSpace(runtime);
+  const readings: Record<number, Reading> = {};
+  for (let c = 0; c < cells.length; c++) {
+    enterCell(w, runtime.data, c, y, 1);
+    if (cells[c].fish) readings[c] = readEntered(runtime.dry, w);
+    writeRow(runtime, state, w, c, levels[c], out, from + c * VARIABLES.length);
+  }
   return readings;
 }
 
-/** One cell's row: values stand in the order of VARIABLES. */
-function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number, level: number, out: Float32Array, row: number): Reading {
+/** One cell's row, from the workspace that has entered it. Straight from the state: an object for each would be a fifth of a season's garbage. */
+function writeRow(runtime: Runtime, state: RunState, w: Workspace, c: number, level: number, out: Float32Array, row: number): void {
   const { assembly, values, dry } = runtime;
   const cell = assembly.cells[c];
-  const r = readCell(runtime, y, c);
-  const o = c * STATES;
-  out[row + I.TAN_mgN_L] = r.TAN;
-  out[row + I.NO2_mgN_L] = r.NO2;
-  out[row + I.NO3_mgN_L] = r.NO3;
-  out[row + I.NH3_mgN_L] = r.NH3;
-  out[row + I.O2_mg_L] = r.O2;
-  out[row + I.CO2_mg_L] = r.CO2;
-  out[row + I.pH] = r.pH;
-  out[row + I.alkalinity_meq_L] = r.alkalinity;
-  out[row + I.H2S_ug_L] = r.H2S * 1000;
-  out[row + I.CH4_mg_L] = r.CH4;
-  out[row + I.organics_mgCOD_L] = r.organics;
-  out[row + I.solidsCoarse_mg_L] = r.coarse;
-  out[row + I.solidsFine_mg_L] = r.fine;
-  out[row + I.PO4_mgP_L] = r.P;
-  out[row + I.K_mg_L] = r.K;
-  out[row + I.Ca_mg_L] = r.Ca;
-  out[row + I.Fe_mg_L] = r.Fe;
+  const { y, o, perVolume: v } = w;
+  out[row + I.TAN_mgN_L] = y[o + TAN] * v;
+  out[row + I.NO2_mgN_L] = y[o + NO2] * v;
+  out[row + I.NO3_mgN_L] = y[o + NO3] * v;
+  out[row + I.NH3_mgN_L] = y[o + TAN] * v * w.nh3;
+  out[row + I.O2_mg_L] = y[o + O2] * v;
+  out[row + I.CO2_mg_L] = w.co2 * CO2_MOLAR;
+  out[row + I.pH] = 3 - log10(w.h);
+  out[row + I.alkalinity_meq_L] = y[o + ALK] * v;
+  out[row + I.H2S_ug_L] = y[o + S2] * v * w.h2s * 1000;
+  out[row + I.CH4_mg_L] = (y[o + CH4] * v) / COD_PER_CH4;
+  out[row + I.organics_mgCOD_L] = y[o + SS] * v;
+  out[row + I.solidsCoarse_mg_L] = coarseDry(dry, y, o) * v;
+  out[row + I.solidsFine_mg_L] = fineDry(dry, y, o) * v;
+  out[row + I.PO4_mgP_L] = y[o + P] * v;
+  out[row + I.K_mg_L] = y[o + K] * v;
+  out[row + I.Ca_mg_L] = y[o + CA] * v;
+  out[row + I.Fe_mg_L] = y[o + FE] * v;
   const sludge = sludgeDry(y, o, values);
   out[row + I.sludge_g] = sludge;
   out[row + I.T_C] = state.T_C;
@@ -54,12 +61,18 @@ function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number,
   out[row + I.air_L_min] = cell.air / 1.44;
   out[row + I.dose_g_d] = cell.doseRate;
   if (cell.fish) {
-    const fish = state.fish.find((group) => group.cell === c);
-    const number = fish?.number ?? 0;
+    let number = 0, eaten = 0, welfare = 0;
+    for (let f = 0; f < state.fish.length; f++) {
+      const group = state.fish[f];
+      if (group.cell !== c) continue;
+      number += group.number;
+      eaten += group.eatenYesterday;
+      welfare += group.welfareNow * group.number;
+    }
     out[row + I.number] = number;
-    out[row + I.mass_g] = number > 0 ? y[o + FISH] / number : 0;
-    out[row + I.eaten_g_d] = fish?.eatenYesterday ?? 0;
-    out[row + I.welfare] = fish?.welfareNow ?? 0;
+    out[row + I.mass_g] = number > 1e-6 ? y[o + FISH] / number : 0;
+    out[row + I.eaten_g_d] = eaten;
+    out[row + I.welfare] = number > 1e-6 ? welfare / number : 0;
   }
   if (cell.bed) {
     const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
@@ -68,5 +81,4 @@ function writeRow(runtime: Runtime, state: RunState, y: Float64Array, c: number,
     out[row + I.rootMat_g_m2] = caught / (cell.floor + cell.mediaArea);
     out[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
   }
-  return r;
 }

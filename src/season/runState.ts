@@ -43,6 +43,8 @@ export interface RunState {
   volumes: Float64Array; floatValve: boolean; dry: boolean;
   /** its tank was emptied since the pump was last looked at */
   drewAir: boolean;
+  /** what the circuit last settled for */
+  settledFor: string;
   run: { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; power_W: number };
   heater: { power_W: number; target_C: number };
   /** daily light that a person set in place of the climate's, mol/m²/d; below 0: the climate's */
@@ -50,7 +52,9 @@ export interface RunState {
   /** kg of water that went as vapour since midnight */
   evaporated: number;
   feeds: FeedState[];
-  base: { kind: BaseKind; g_d: number; targetPH: number; level: number };
+  base: { kind: BaseKind; g_d: number; targetPH: number; level: number;
+    /** day at which the level last followed */
+    at: number };
   fish: FishState[];
   beds: BedState[];
   /** gas that left each cell's bed in the last segment, L/d */

@@ -8,7 +8,7 @@ import { refreshForcing } from './forcing';
 import { floatFill, hoursToTurn, lose, settle } from './levels';
 import { plant } from './livestock';
 import { meal, wellbeing } from './meals';
-import { closeDay } from './midnight';
+import { closeDay, groupName } from './midnight';
 import { writeRows } from './output';
 import { fishWater } from './reading';
 import type { Reading } from './reading';
@@ -137,7 +137,7 @@ export class Runner {
     if (hours.includes(to)) read(to, state.y);
   }
 
-  private liveFishHour(readings: readonly Reading[], cumulated: Map<string, number>): void {
+  private liveFishHour(readings: Readonly<Record<number, Reading>>, cumulated: Map<string, number>): void {
     const { runtime, state } = this;
     for (const fish of state.fish) {
       const water = fishWater(readings[fish.cell], state.T_C);
@@ -145,7 +145,7 @@ export class Runner {
       fish.welfareNow = welfare(discomforts(f, water, wellbeing(runtime, state, fish)));
       fish.welfareHours += fish.welfareNow * fish.number;
       fish.hours += fish.number;
-      const key = `${fish.tank} ${fish.unit}`;
+      const key = groupName(fish);
       cumulated.set(key, (cumulated.get(key) ?? 0) + hazard(f, water, fish.welfareNow) / 24);
     }
   }

@@ -67,7 +67,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
     if (inflow.pH === undefined && plan.rig.hold?.pH !== undefined) inflow.pH = plan.rig.hold.pH;
     data.inflow.set(concentrationsOf(inflow, startT_C, saturation, values));
   }
-  setTolerances(data);
+  setTolerances(data, tolerance / TOLERANCE);
   const circuit = circuitOf(plan, assembly, designOf(plan));
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);

@@ -7,7 +7,7 @@ export interface Due { hour: number; deed: Deed; byPerson: boolean }
 export function dueOn(plan: Plan, day: number): Due[] {
   const due: Due[] = [];
   for (const stocking of plan.fish) {
-    if (stocking.day === day) due.push({ hour: 0, deed: { do: 'stock', tank: stocking.tank, species: stocking.species, number: stocking.number, mass_g: stocking.mass_g }, byPerson: false });
+    if (stocking.day === day) due.push({ hour: 0, deed: { do: 'stock', tank: stocking.tank, species: stocking.species, number: stocking.number, mass_g: stocking.mass_g, ...(stocking.unit === undefined ? {} : { unit: stocking.unit }) }, byPerson: false });
   }
   for (const action of plan.actions) {
     if (fallsOn(action, day)) due.push({ hour: action.hour ?? 0, deed: action, byPerson: action.every_d === undefined });

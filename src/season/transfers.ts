@@ -39,24 +39,32 @@ function drawOff(runtime: Runtime, state: RunState, cell: number, volume: number
   }
 }
 
-/** Fills a volume back from upstream, stage by stage to the sump, which is topped up with source water. */
+/** Share of the smallest tank on the way that water is passed on in at a time, and the most times it is. */
+const SLICE = 0.2, SLICES = 100;
+
+/** Fills a volume back from upstream, stage by stage to the pump's tank, which is topped up with source water. */
 export function refill(runtime: Runtime, state: RunState, cell: number, volume: number): void {
   const { order, sump, cells } = runtime.assembly;
-  let at = order.indexOf(cell);
-  let here = cell;
   // Upstream along the loop until the sump; where there is none, or to the side, source water enters here.
-  while (at >= 0 && sump >= 0 && here !== sump) {
+  const way = [cell];
+  for (let at = order.indexOf(cell); at >= 0 && sump >= 0 && way[way.length - 1] !== sump;) {
     at = (at - 1 + order.length) % order.length;
-    const above = order[at];
-    const share = volume / cells[above].volume;
-    for (let i = 0; i < FLOWING; i++) {
-      const amount = state.y[offset(above) + i] * share;
-      state.y[offset(above) + i] -= amount;
-      state.y[offset(here) + i] += amount;
-    }
-    here = above;
+    way.push(order[at]);
   }
-  topUp(runtime, state, here, volume);
+  const smallest = Math.min(...way.slice(1).map((c) => cells[c].volume), Infinity);
+  // A large tank that fills through a small one draws on it many times over.
+  const slices = Math.min(SLICES, Math.max(1, Math.ceil(volume / (SLICE * smallest))));
+  for (let n = 0; n < slices; n++) {
+    for (let k = 1; k < way.length; k++) {
+      const share = Math.min(1, volume / slices / cells[way[k]].volume);
+      for (let i = 0; i < FLOWING; i++) {
+        const amount = state.y[offset(way[k]) + i] * share;
+        state.y[offset(way[k]) + i] -= amount;
+        state.y[offset(way[k - 1]) + i] += amount;
+      }
+    }
+    topUp(runtime, state, way[way.length - 1], volume / slices);
+  }
 }
 
 /** Water over a rim to the ground, with all that flows in it, m³. */

@@ -1,9 +1,11 @@
 // What the season command does: runs a plan and prints its table.
 import { readPlan } from '../lessons/readPlan';
 import { MODEL_REVISION } from '../season/plan';
+import { ensemble } from '../season/ensemble';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
 import { CommandError, exampleNames, exampleText, readText, refused } from './planText';
+import { bandTable } from './bandTable';
 import { seasonTable } from './seasonTable';
 import type { Every } from './seasonTable';
 import { csvText, jsonText } from './tableText';
@@ -11,6 +13,7 @@ import { csvText, jsonText } from './tableText';
 const HELP = `Runs a plan and prints the season as a table.
 
   npm run -s season -- PLAN.json [--every day|hour] [--csv|--json]
+  npm run -s season -- PLAN.json --ensemble N     N seasons with every parameter drawn from its range; same plan, same bands
   npm run -s season -- -                 reads the plan from standard input
   npm run -s season -- --preset          lists the example plans
   npm run -s season -- --preset NAME     prints one, ready to be changed or piped back in
@@ -19,14 +22,15 @@ Rows: day 0 is the start, then the end of each day (or hour). Columns: day, then
 A stage of several cells shows the mean of its water, the sum of its sludge, and flow and level where the water leaves.
 A pump shows the water it lifts. eaten_g_d of a daily row is the day's mean. Hourly rows carry the scores of the last
 midnight; before the first there are none (NaN). The ledger columns are the relative closures of the whole season, clipped the mass cut off at zero.
+An ensemble has columns <stage>.<variable>.p10, .p50 and .p90, a row a day; draws that could not be lived are told on standard error.
 Exit code 0: printed; 1: the plan cannot be used; 2: the command cannot be understood.
 `;
 
-interface Wish { plan: string | null; every: Every; json: boolean; preset: string | null; help: boolean }
+interface Wish { plan: string | null; every: Every; json: boolean; preset: string | null; ensemble: number | null; help: boolean }
 
 /** Reads the command line; throws a CommandError with exit code 2 where it makes no sense. */
 export function readWish(words: readonly string[]): Wish {
-  const wish: Wish = { plan: null, every: 'day', json: false, preset: null, help: false };
+  const wish: Wish = { plan: null, every: 'day', json: false, preset: null, ensemble: null, help: false };
   for (let at = 0; at < words.length; at += 1) {
     const word = words[at];
     if (word === '--help' || word === '-h') wish.help = true;
@@ -36,12 +40,16 @@ export function readWish(words: readonly string[]): Wish {
       const value = word === '--every' ? words[(at += 1)] : word.slice('--every='.length);
       if (value !== 'day' && value !== 'hour') throw new CommandError(`--every: got ${value ?? 'nothing'}; expected hour or day`, 2);
       wish.every = value;
+    } else if (word === '--ensemble' || word.startsWith('--ensemble=')) {
+      const value = word === '--ensemble' ? words[(at += 1)] : word.slice('--ensemble='.length);
+      if (!/^[1-9]\d{0,3}$/.test(value ?? '')) throw new CommandError(`--ensemble: got ${value ?? 'nothing'}; expected a number of draws from 1 to 9999`, 2);
+      wish.ensemble = Number(value);
     } else if (word === '--preset' || word.startsWith('--preset=')) {
       const next = words[at + 1];
       const follows = word === '--preset' && next !== undefined && !next.startsWith('-');
       wish.preset = follows ? next : word.slice('--preset='.length);
       if (follows) at += 1;
-    } else if (word.startsWith('-') && word !== '-') throw new CommandError(`got ${word}; expected --every, --csv, --json, --preset or --help`, 2);
+    } else if (word.startsWith('-') && word !== '-') throw new CommandError(`got ${word}; expected --every, --csv, --json, --ensemble, --preset or --help`, 2);
     else if (wish.plan !== null) throw new CommandError(`got ${word} after ${wish.plan}; expected one plan`, 2);
     else wish.plan = word;
   }
@@ -61,9 +69,19 @@ export function seasonCommand(words: readonly string[], { print, note, run }: Se
     const read = readPlan(readText(wish.plan));
     if ('problems' in read) throw refused(wish.plan, read.problems);
     if (read.plan.model !== MODEL_REVISION) note(`written for model ${read.plan.model}, run with model ${MODEL_REVISION}: results may differ\n`);
-    const trajectory = run(read.plan);
-    const table = seasonTable(trajectory, wish.every, read.plan);
-    print(wish.json ? jsonText(table, trajectory.summary) : csvText(table));
+    if (wish.ensemble !== null) printBands(read.plan, wish.ensemble, wish.json, { print, note });
+    else {
+      const trajectory = run(read.plan);
+      const table = seasonTable(trajectory, wish.every, read.plan);
+      print(wish.json ? jsonText(table, trajectory.summary) : csvText(table));
+    }
   }
   return 0;
+}
+
+function printBands(plan: Plan, draws: number, json: boolean, { print, note }: Pick<SeasonSurroundings, 'print' | 'note'>): void {
+  const spread = ensemble(plan, draws);
+  for (const { draw, reason } of spread.failed) note(`draw ${draw + 1} of ${draws} could not be lived: ${reason}\n`);
+  const table = bandTable(spread);
+  print(json ? jsonText(table, { draws, failed: spread.failed }) : csvText(table));
 }

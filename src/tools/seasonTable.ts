@@ -1,7 +1,7 @@
 // The table a season prints: a column `day`, the columns of each stage, scores and ledger; one row a day or an hour.
 import type { DayChunk, LedgerLine, Scores, StageCells, Trajectory, Variable } from '../season/trajectory';
 import type { Plan } from '../season/plan';
-import { stageReading } from '../lessons/stageReading';
+import { stageReading } from '../season/stageReading';
 
 export type Every = 'day' | 'hour';
 export interface Column { name: string; values: number[] }

@@ -1,4 +1,5 @@
 // Columns as text: comma-separated lines, or JSON arrays with the season's summary.
+import type { FailedDraw } from '../season/ensemble';
 import type { SeasonSummary } from '../season/trajectory';
 import type { Column } from './seasonTable';
 
@@ -20,8 +21,11 @@ export function csvText(columns: readonly Column[]): string {
   return `${lines.join('\n')}\n`;
 }
 
+/** What an ensemble says beside its bands. */
+export interface EnsembleSummary { draws: number; failed: readonly FailedDraw[] }
+
 /** The same columns as arrays under their names, and `summary`; what is not known is null. */
-export function jsonText(columns: readonly Column[], summary: SeasonSummary): string {
+export function jsonText(columns: readonly Column[], summary: SeasonSummary | EnsembleSummary): string {
   const arrays = Object.fromEntries(columns.map((column) => [column.name, column.values.map((value) => rounded(value, column.name))]));
   return `${JSON.stringify({ ...arrays, summary })}\n`;
 }

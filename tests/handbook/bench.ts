@@ -5,6 +5,7 @@ import type { Composition, Plan, Rig, StageSpec } from '../../src/season/plan';
 import { readCell } from '../../src/season/reading';
 import type { Reading } from '../../src/season/reading';
 import { Season } from '../../src/season/season';
+import type { DayChunk } from '../../src/season/trajectory';
 import { keptPlan } from '../season/plans';
 
 export interface Bench { stage: StageSpec; rig: Rig; days: number; change?: Partial<Plan> }
@@ -16,11 +17,13 @@ export function benchPlan({ stage, rig, days, change }: Bench): Plan {
 
 /** Lives a plan day by day to its end, or to a day before; `each` sees the season after each day and that day's extents. */
 export function liveThrough(plan: Plan, each: (season: Season, extents: Float64Array) => void = () => undefined, untilDay = plan.days): Season {
+  return liveThroughChunks(plan, ({ extents }, season) => { each(season, extents); }, untilDay);
+}
+
+/** As `liveThrough`, with the whole day: its hours, its events. */
+export function liveThroughChunks(plan: Plan, each: (chunk: DayChunk, season: Season) => void, untilDay = plan.days): Season {
   const season = new Season(plan);
-  while (season.day < untilDay) {
-    const { extents } = season.liveDay();
-    each(season, extents);
-  }
+  while (season.day < untilDay) each(season.liveDay(), season);
   return season;
 }
 

@@ -2,19 +2,9 @@
 // hydroponics, Acta Hort. 440:205–210: no difference in 24 d at 24 °C between 2.1, 4.2, 8.4 and 16.8 mg/L. Published.
 // Yoshida S., Kitano M., Eguchi H. 1997: 0.32 mg/L (0.01 mM) cuts leaf and root in 7 d; 3.2 equals 6.4 mg/L. Published.
 import { describe, expect, it } from 'vitest';
-import { LEAF, ROOT, STATES } from '../../src/model/components';
-import { benchPlan, liveThrough } from './bench';
+import { lettuceGrown } from './plantCases';
 
-/** Leaf mass of a raft bed of lettuce in full nutrient solution with its oxygen held, g dry/m², and root health, after some days. */
-function grown(O2_mg_L: number, days: number): { leaf: number; root: number } {
-  const season = liveThrough(benchPlan({
-    stage: { id: 'bed', kind: 'raftBed', area_m2: 3, depth_m: 0.3, air_L_min: 0, crop: { kind: 'lettuce', plants_m2: 24, plantedDay: 0, replant: false } }, days,
-    rig: { inflow: { pH: 6, alkalinity_meq_L: 1, O2_mg_L, NO3_mgN_L: 100, PO4_mgP_L: 30, K_mg_L: 150, Ca_mg_L: 80, Mg_mg_L: 40, SO4_mgS_L: 20, Fe_mg_L: 2 }, flow_m3_d: 10, hold: { T_C: 24, pH: 6, O2_mg_L } },
-    change: { start: { water: 'source', biofilm: 'bare' } },
-  }));
-  const { y } = season.state;
-  return { leaf: (y[LEAF] + y[STATES + LEAF] + y[2 * STATES + LEAF]) / 3, root: y[ROOT] };
-}
+const grown = (O2_mg_L: number, days: number): ReturnType<typeof lettuceGrown> => lettuceGrown({ O2_mg_L, days });
 
 describe('oxygen at the roots of lettuce', () => {
   const ample = grown(8.4, 24).leaf;

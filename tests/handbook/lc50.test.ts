@@ -4,10 +4,10 @@
 import { describe, expect, it } from 'vitest';
 import { SPECIES } from '../../src/model/parameters/species/species';
 import { valuesWith } from '../../src/model/parameters/values';
-import { readCell } from '../../src/season/reading';
 import type { Reading } from '../../src/season/reading';
 import type { Composition, SpeciesKind } from '../../src/season/plan';
-import { fishTankPlan, liveThrough, standingAt } from './bench';
+import { standingAt } from './bench';
+import { alive, comfortable } from './fishCases';
 
 const KINDS = Object.keys(SPECIES) as SpeciesKind[];
 const TOLERANCE = 0.02;
@@ -26,15 +26,6 @@ function exposures(species: SpeciesKind): Exposure[] {
     { what: 'hydrogen sulfide', days: 4, dose: f.h2sLC50, read: (w) => w.H2S, inflow: { ...sulfide, sulfide_mgS_L: standingAt({ ...sulfide, sulfide_mgS_L: 0.1 }, { T_C, O2_mg_L: 7 }, (w) => w.H2S, f.h2sLC50) } },
     { what: 'carbon dioxide', days: 4, dose: f.co2LC50, read: (w) => w.CO2, inflow: { O2_mg_L: 7, alkalinity_meq_L: 4, DIC_mmol_L: standingAt({ O2_mg_L: 7, alkalinity_meq_L: 4, DIC_mmol_L: 7 }, { T_C, O2_mg_L: 7 }, (w) => w.CO2, f.co2LC50) } },
   ];
-}
-
-const comfortable = (species: SpeciesKind): number => valuesWith()[species].optimumLow;
-
-/** Share that lives through an exposure; unfed, in water that is renewed two thousand times a day. */
-function alive(species: SpeciesKind, inflow: Composition, days: number, check: (water: Reading) => void = () => undefined): number {
-  const plan = fishTankPlan({ inflow, hold: { T_C: comfortable(species), ...(inflow.O2_mg_L === undefined ? {} : { O2_mg_L: inflow.O2_mg_L }) }, days, fish: { species, number: 1000, mass_g: 10 }, feed_g_d: 0, flow_m3_d: 2000 });
-  const season = liveThrough(plan, (s) => { check(readCell(s.runtime, s.state.y, 0)); });
-  return season.state.fish[0].number / 1000;
 }
 
 describe.each(KINDS)('%s', (species) => {

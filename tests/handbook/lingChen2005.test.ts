@@ -4,24 +4,11 @@
 // Zhu S., Chen S. 2001, Aquacult. Eng. 25:1–11 (abstract seen): carbon/nitrogen 1 or 2 cuts it by about 70 %, and less and less beyond.
 import { describe, expect, it } from 'vitest';
 import { readCell } from '../../src/season/reading';
-import { feedWater, nitrification } from './bench';
-
-const FLOW = 24; // m³/d
-const HOLD = { T_C: 20, pH: 7.5, O2_mg_L: 8 };
-/** Inflow that leaves the clean vessel near 10 mg/L. */
-const TAN_IN = 10.6;
-
-const run = (COD_mg_L: number): ReturnType<typeof nitrification> =>
-  nitrification({ inflow: feedWater({ TAN_mgN_L: TAN_IN, organics_mgCOD_L: COD_mg_L }), flow_m3_d: FLOW, hold: HOLD }, 120);
+import { fallWith, withOrganics } from './filmCases';
 
 describe('organics beside ammonia on a mature nitrifying film', () => {
-  const clean = run(0);
-  const film = clean.season.runtime.assembly.cells[0].film;
-  /** The fall of nitrification where the film is given this many g COD for each g N it took when clean. */
-  const withRatio = (ratio: number): { fall: number; drift: number } => {
-    const { rate, drift } = run((ratio * clean.rate * film) / FLOW);
-    return { fall: 1 - rate / clean.rate, drift };
-  };
+  const clean = withOrganics(0);
+  const withRatio = (ratio: number): ReturnType<typeof fallWith> => fallWith(clean, ratio);
 
   it('stands at 10 mg/L of ammonia nitrogen without organics', () => {
     expect(Math.abs(readCell(clean.season.runtime, clean.season.state.y, 0).TAN - 10)).toBeLessThan(0.1);
@@ -46,6 +33,6 @@ describe('organics beside ammonia on a mature nitrifying film', () => {
   it('that stand in the water at three times the ammonia cost more still', () => {
     // Published 60–70 % if the ratio is read as one of concentrations in the water; the model says 100 %: the outer film then
     // grows to its utmost and takes all oxygen. The direction alone is held.
-    expect(1 - run(30).rate / clean.rate).toBeGreaterThan(0.72);
+    expect(1 - withOrganics(30).rate / clean.rate).toBeGreaterThan(0.72);
   });
 });

@@ -2,17 +2,7 @@
 // seen): +4.275 % for each °C at 20 °C where ammonia limits, +1.108 % where oxygen does. Published; the paper used 14–27 °C.
 import { describe, expect, it } from 'vitest';
 import { oxygenSaturation_mg_L } from '../../src/model/equilibrium/oxygen';
-import { feedWater, nitrification } from './bench';
-
-/** Rise of a mature film's rate for each °C, as a share of its rate at 20 °C. */
-function perDegree(TAN_mgN_L: number, O2: (T_C: number) => number): number {
-  const [cold, at20, warm] = [17, 20, 23].map((T_C) => {
-    const { rate, drift } = nitrification({ inflow: feedWater({ TAN_mgN_L }), flow_m3_d: 24, hold: { T_C, pH: 7.5, O2_mg_L: O2(T_C) } }, 150);
-    expect(drift).toBeLessThan(2e-3);
-    return rate;
-  });
-  return (warm - cold) / 6 / at20;
-}
+import { perDegree } from './filmCases';
 
 describe('warmth and a mature nitrifying film', () => {
   it('adds 3.2–5.3 % for each °C where ammonia is scarce (2 mg/L) and oxygen ample', () => {

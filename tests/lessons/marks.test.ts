@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compare, measure } from '../../src/lessons/consequences';
 import type { Consequence } from '../../src/lessons/lesson';
 import { harvestFor, marksFor } from '../../src/lessons/marks';
-import { stageReading } from '../../src/lessons/stageReading';
+import { stageReading } from '../../src/season/stageReading';
 import { scoresOf, tinySeason } from '../tools/tinySeason';
 
 const lesson = { scoring: { plantsWeight: 0.25, marks: [{ fishHealth: 40, harvest: 30 }, { fishHealth: 60, harvest: 50 }, { fishHealth: 80, harvest: 70 }] } };

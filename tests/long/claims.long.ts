@@ -2,30 +2,36 @@
 // A claim is earned where it holds in nine of ten draws and in every bent world; the table says which do not.
 import { afterAll, describe, expect, it } from 'vitest';
 import { runSeason } from '../../src/season/season';
-import type { Plan } from '../../src/season/plan';
-import type { Trajectory } from '../../src/season/trajectory';
 import { CLAIMS, holds } from '../season/claims';
-import type { Claim } from '../season/claims';
+import type { Claim } from '../season/claim';
 import { bentWorlds, drawnWorlds } from './draws';
 import type { World } from './draws';
 
 const DRAWS = 20;
+/** Fresh, so that nothing was fitted to it. */
+const SEED = 'first-frost';
 const SHARE = 0.9;
 
-/** Claims share seasons: one world's seasons are lived once. */
-const lived = new Map<string, Trajectory>();
-function season(plan: Plan, world: World): Trajectory {
-  const key = JSON.stringify([plan, world.parameters]);
-  const known = lived.get(key) ?? runSeason(plan, { parameters: world.parameters });
-  if (lived.size > 12) lived.clear();
-  lived.set(key, known);
-  return known;
+type Side = 'right' | 'wrong';
+const keyOf = (claim: Claim, side: Side, world: World): string => `${claim.id} ${side} ${world.name}`;
+const PLANS = CLAIMS.flatMap((claim) => (['right', 'wrong'] as const).map((side) => ({ claim, side, text: JSON.stringify(claim[side]) })));
+
+/** Claims share seasons: one season is lived once a world, and asked by all that claim something of it. */
+const known = new Map<string, number>();
+function shown(claim: Claim, side: Side, world: World): number {
+  const key = keyOf(claim, side, world);
+  if (!known.has(key)) {
+    const season = runSeason(claim[side], { parameters: world.parameters });
+    const text = JSON.stringify(claim[side]);
+    for (const one of PLANS) if (one.text === text) known.set(keyOf(one.claim, one.side, world), one.claim.shown(season));
+  }
+  return known.get(key) ?? Number.NaN;
 }
 
 interface Outcome { world: string; right: number; wrong: number; holds: boolean }
 function outcome(claim: Claim, world: World): Outcome {
-  const right = claim.shown(season(claim.right, world));
-  const wrong = claim.shown(season(claim.wrong, world));
+  const right = shown(claim, 'right', world);
+  const wrong = shown(claim, 'wrong', world);
   return { world: world.name, right, wrong, holds: holds(claim, right, wrong) };
 }
 
@@ -33,7 +39,7 @@ const table: Record<string, string | number>[] = [];
 
 describe.each(CLAIMS)('$id: $statement', (claim) => {
   it(`holds in ${100 * SHARE} % of ${DRAWS} drawn worlds`, () => {
-    const outcomes = drawnWorlds(DRAWS).map((world) => outcome(claim, world));
+    const outcomes = drawnWorlds(DRAWS, SEED).map((world) => outcome(claim, world));
     const share = outcomes.filter((o) => o.holds).length / DRAWS;
     const times = outcomes.map(({ right, wrong }) => wrong / right).sort((a, b) => a - b);
     table.push({ claim: claim.id, worlds: 'drawn', share, leastTimes: times[0]?.toPrecision(3) ?? '', medianTimes: times[DRAWS / 2]?.toPrecision(3) ?? '', fails: outcomes.filter((o) => !o.holds).map(({ world }) => world).join(', ') });

@@ -1,26 +1,20 @@
 // Other worlds than the recorded one: parameters drawn from their ranges, and one at a time halved and doubled.
 import { GROUPS } from '../../src/model/parameters/values';
 import type { Parameter } from '../../src/model/parameters/parameter';
-import { stream } from '../../src/numerics/streams';
+import { drawParameters } from '../../src/season/ensemble';
 
 export interface World { name: string; parameters: Record<string, number> }
 
-const SWEPT = ['kinetics'] as const;
-
-const each = (): [path: string, parameter: Parameter][] => SWEPT.flatMap((group) => Object.entries(GROUPS[group]).map(([name, parameter]): [string, Parameter] => [`${group}.${name}`, parameter]));
+const each = (): [path: string, parameter: Parameter][] => Object.entries(GROUPS).flatMap(([group, parameters]) => Object.entries(parameters).map(([name, parameter]): [string, Parameter] => [`${group}.${name}`, parameter]));
 
 /** Shares stay shares. */
 const atMostOne = (parameter: Parameter, value: number): number => (parameter.unit.startsWith('share') && !parameter.unit.includes('/') ? Math.min(value, 1) : value);
-/** A pH, a share near one or a temperature factor means nothing halved. */
-const halvable = (parameter: Parameter): boolean => parameter.unit !== 'pH' && parameter.unit !== '1/°C';
+/** A pH, a temperature, a power or a temperature factor means nothing halved. */
+const halvable = (parameter: Parameter): boolean => !['pH', '°C', '1/°C', '–'].includes(parameter.unit);
 
-/** So many worlds, every kinetic parameter drawn evenly from its range. */
-export function drawnWorlds(count: number, seed = 'wide-sweep'): World[] {
-  const draw = stream(seed, 'parameters');
-  return Array.from({ length: count }, (_, i) => ({
-    name: `draw ${i + 1}`,
-    parameters: Object.fromEntries(each().map(([path, { low, high }]) => [path, low + (high - low) * draw()])),
-  }));
+/** So many worlds, every parameter that has a range drawn from it. */
+export function drawnWorlds(count: number, seed: string): World[] {
+  return Array.from({ length: count }, (_, i) => ({ name: `draw ${i + 1}`, parameters: drawParameters(seed, i) }));
 }
 
 /** For each calibrated or assumed constant that matches: the recorded world with it halved, and with it doubled. */

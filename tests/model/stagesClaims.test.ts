@@ -21,7 +21,7 @@ function forced(kind: StageKind, conditions: Partial<SolidsConditions> = {}, siz
   const type = stageType(kind);
   const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }));
   cell.flow = flow;
-  type.solids(cell, { values, fill: 0, clog: 0, leaf: 0, gas: 0, airPerVolume: 0, outlet: 'bottomLift', fines: 0, lamp_W: 0, mesh_um: 0, ...conditions });
+  type.solids(cell, { values, fill: 0, clog: 0, leaf: 0, gas: 0, airPerVolume: 0, outlet: 'bottomLift', fines: 0, mat: 0, lamp_W: 0, mesh_um: 0, ...conditions });
   return cell;
 }
 

@@ -10,7 +10,7 @@ const SHARE = 0.01;
 /** µg/L of hydrogen sulfide that the engine does not strive to tell apart: a tenth of its absolute tolerance, a hundredth of what fish notice. */
 const SULFIDE_FLOOR = 0.02;
 
-const bare: Plan = { ...referencePlan({ days: 45 }), start: { ...referencePlan().start, biofilm: 'bare' } };
+const bare: Plan = { ...referencePlan({ days: 60 }), start: { ...referencePlan().start, biofilm: 'bare' } };
 const forgotten = inOrder(['fish', 'settler', 'mats', 'degas', 'rafts', 'sump', 'pump'], (action) => action.do !== 'drain');
 
 /** d: a broad peak's highest hour moves by some hours with the last digit of its height. */

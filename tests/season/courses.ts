@@ -1,5 +1,5 @@
 // Reading a trajectory: the hourly course of a quantity at a stage, and what tests say of it.
-import { stageCourse } from '../../src/lessons/stageReading';
+import { stageCourse } from '../../src/season/stageReading';
 import type { Trajectory, Variable } from '../../src/season/trajectory';
 
 /** Hourly values of a stage (the mean over its cells), from a day on. */

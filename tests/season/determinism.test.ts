@@ -1,10 +1,12 @@
 // A season is a pure function of its plan: same plan, same bits; taken up again at midnight it goes on as if never laid down.
 import { createHash } from 'node:crypto';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Season, runSeason } from '../../src/season/season';
 import type { Plan } from '../../src/season/plan';
 import type { DayChunk } from '../../src/season/trajectory';
 import { referencePlan } from './plans';
+import { randomPlan } from './randomLoops';
 
 const bytes = (array: Float32Array | Float64Array): Uint8Array => new Uint8Array(array.buffer, array.byteOffset, array.byteLength);
 const hashOf = (days: readonly DayChunk[]): string => {
@@ -45,6 +47,17 @@ describe('a season taken up at a midnight', () => {
       expect(chunk.extents).toEqual(whole.days[after + i].extents);
     });
     expect(hashOf(days)).toBe(hashOf(whole.days.slice(after)));
+    expect(second.summary()).toEqual(whole.summary);
+  });
+
+  it.each(fc.sample(randomPlan(6), { numRuns: 10, seed: 8 }).map((plan, i) => [i, plan] as const))('goes on bit by bit in random loop %i too, whatever stages, weather and deeds it has', (_, plan) => {
+    const whole = runSeason(plan);
+    const first = new Season(plan);
+    for (let day = 0; day < 3; day++) first.liveDay();
+    const second = new Season(plan, {}, first.checkpoint());
+    const days: DayChunk[] = [];
+    while (second.day < plan.days) days.push(second.liveDay());
+    expect(hashOf(days)).toBe(hashOf(whole.days.slice(3)));
     expect(second.summary()).toEqual(whole.summary);
   });
 

@@ -1,73 +1,115 @@
-// Loops and deeds drawn at random: any stages, several of a kind, in any order, on both sides of the pump, with side tanks.
+// Loops drawn at random: every kind of the catalogue, several of a kind, of any size and in any order, on both sides of the pump.
 import fc from 'fast-check';
-import type { Action, Plan, SideSpec, StageKind, StageSpec } from '../../src/season/plan';
-import { referencePlan } from './plans';
+import { CROPS } from '../../src/model/parameters/crops/crops';
+import type { CropName } from '../../src/model/parameters/crops/crops';
+import { SPECIES } from '../../src/model/parameters/species/species';
+import type { SpeciesName } from '../../src/model/parameters/species/species';
+import { BASES } from '../../src/model/processes/dosing';
+import { STAGES, stageType } from '../../src/model/stages/catalogue';
+import { MODEL_REVISION, PLAN_FORMAT } from '../../src/season/plan';
+import type { Climate, Plan, SideSpec, StageKind, StageSpec, Stocking } from '../../src/season/plan';
+import { randomDeed, upkeep } from './randomDeeds';
 
-const FREE: readonly StageKind[] = ['radialFlowSettler', 'fineFilter', 'degassingTank', 'raftBed'];
+export const SPECIES_NAMES = Object.keys(SPECIES) as SpeciesName[];
+export const CROP_NAMES = Object.keys(CROPS) as CropName[];
 
-const size = fc.double({ min: 0.5, max: 2, noNaN: true });
-const stage = fc.tuple(fc.constantFrom(...FREE), size, fc.integer({ min: 0, max: 60 })).map(([kind, times, air]): Omit<StageSpec, 'id'> => {
-  switch (kind) {
-    case 'radialFlowSettler': return { kind, volume_m3: 0.19 * times };
-    case 'fineFilter': return { kind, volume_m3: 0.15 * times };
-    case 'degassingTank': return { kind, volume_m3: 0.3 * times, media_m3: 0.1 * times, air_L_min: air };
-    default: return { kind, area_m2: 3 * times, depth_m: 0.3, air_L_min: air, crop: { kind: 'lettuce', plants_m2: 24, plantedDay: 0, replant: true } };
-  }
+/** Kinds that may stand anywhere in a loop. */
+const FREE = STAGES.map(({ kind }) => kind as StageKind).filter((kind) => !['fishTank', 'returnPump', 'mineralisationTank', 'sump'].includes(kind));
+
+/** To three decimals: sizes and settings as a person writes them, and no amounts near 1e-300. */
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min: Math.round(min * 1000), max: Math.round(max * 1000) }).map((thousandths) => thousandths / 1000);
+/** Given so many times in a hundred. */
+const perhaps = <T>(value: fc.Arbitrary<T>, percent: number): fc.Arbitrary<T | undefined> => fc.oneof({ weight: percent, arbitrary: value }, { weight: 100 - percent, arbitrary: fc.constant(undefined) });
+/** Three decimals are enough for a size. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+
+type Unnamed = Omit<StageSpec, 'id'>;
+
+const crop = fc.record({ kind: fc.constantFrom(...CROP_NAMES), plants_m2: between(4, 60), plantedDay: fc.integer({ min: 0, max: 5 }), replant: fc.boolean() });
+
+/** A stage of any kind: each size half to twice the usual, some in parallel, some with thin pipes, few on a stand that makes the link run uphill. */
+const stage: fc.Arbitrary<Unnamed> = fc.constantFrom(...FREE).chain((kind) => {
+  const type = stageType(kind);
+  const times = between(0.5, 2);
+  return fc.record({
+    volume: times, area: times, depth: times, media: times, height: times, lamp: between(0, 2), mesh: times, air: fc.integer({ min: 0, max: 60 }), crop: perhaps(crop, 85),
+    count: fc.constantFrom(1, 1, 1, 2, 3), pipe_mm: perhaps(fc.integer({ min: 20, max: 110 }), 15), stand_m: perhaps(between(0, 1.5), 6),
+  }).map((d): Unnamed => {
+    const usual = type.defaults;
+    const spec: Unnamed = { kind, count: d.count };
+    if (usual.volume_m3 !== undefined) spec.volume_m3 = usual.volume_m3 * d.volume;
+    if (usual.area_m2 !== undefined) spec.area_m2 = usual.area_m2 * d.area;
+    if (usual.depth_m !== undefined) spec.depth_m = usual.depth_m * d.depth;
+    if (usual.height_m !== undefined) spec.height_m = usual.height_m * d.height;
+    if (usual.lamp_W !== undefined) spec.lamp_W = usual.lamp_W * d.lamp;
+    if (usual.mesh_um !== undefined) spec.mesh_um = usual.mesh_um * d.mesh;
+    if (usual.air_L_min !== undefined) spec.air_L_min = d.air;
+    if (kind === 'degassingTank') spec.media_m3 = 0.5 * (spec.volume_m3 ?? 0) * (d.media - 0.5);
+    else if (usual.media_m3 !== undefined) spec.media_m3 = Math.min(usual.media_m3 * d.media, 0.7 * (spec.volume_m3 ?? Infinity));
+    if (type.grows) spec.crop = d.crop ? { ...d.crop, plants_m2: rounded(d.crop.plants_m2) } : undefined;
+    if (d.pipe_mm !== undefined) spec.pipe_mm = d.pipe_mm;
+    if (d.stand_m !== undefined) spec.stand_m = d.stand_m;
+    return Object.fromEntries(Object.entries(spec).filter(([, value]) => value !== undefined).map(([key, value]) => [key, typeof value === 'number' ? rounded(value) : value])) as Unnamed;
+  });
 });
 
-type Draw = { before: Omit<StageSpec, 'id'>[]; after: Omit<StageSpec, 'id'>[]; flow: number; fishAir: number; sumpFirst: boolean };
-const loop = fc.record<Draw>({
-  before: fc.array(stage, { maxLength: 4 }), after: fc.array(stage, { maxLength: 2 }),
-  flow: fc.double({ min: 0.3, max: 3, noNaN: true }), fishAir: fc.integer({ min: 5, max: 60 }), sumpFirst: fc.boolean(),
-}).map(({ before, after, flow, fishAir, sumpFirst }): StageSpec[] => {
-  const named = (list: Omit<StageSpec, 'id'>[], side: string): StageSpec[] => list.map((spec, i) => ({ ...spec, id: `${side}${i}` }));
-  const sump: StageSpec = { id: 'sump', kind: 'sump', volume_m3: 0.4 };
+const pump = fc.record({
+  flow_m3_h: between(0.2, 4), curve: perhaps(fc.record({ maxHead_m: between(1, 6), maxFlow_m3_h: between(0.5, 6) }), 25), floatValve: fc.constantFrom(true, true, true, false), pipe_mm: perhaps(fc.integer({ min: 15, max: 60 }), 15),
+}).map(({ flow_m3_h, curve, floatValve, pipe_mm }): StageSpec => ({
+  id: 'pump', kind: 'returnPump', flow_m3_h: rounded(flow_m3_h), floatValve, ...(curve ? { curve } : {}), ...(pipe_mm ? { pipe_mm } : {}),
+}));
+
+const loop = fc.record({
+  before: fc.array(stage, { maxLength: 5 }), after: fc.array(stage, { maxLength: 3 }), pump,
+  tank: fc.record({ volume_m3: between(0.3, 4), outlet: fc.constantFrom('bottomLift' as const, 'surface' as const), air_L_min: fc.integer({ min: 0, max: 90 }), count: fc.constantFrom(1, 1, 1, 2, 4) }),
+  // first, last, or none: then the pump stands in whatever stage comes before it
+  sump: fc.constantFrom('first' as const, 'last' as const, 'last' as const, 'none' as const), sump_m3: between(0.1, 0.8),
+}).map(({ before, after, pump: lift, tank, sump, sump_m3 }): StageSpec[] => {
+  const named = (list: Unnamed[], side: string): StageSpec[] => list.map((spec, i) => ({ ...spec, id: `${side}${i}` }));
+  const pit: StageSpec[] = sump === 'none' ? [] : [{ id: 'sump', kind: 'sump', volume_m3: rounded(sump_m3) }];
   const first = named(before, 'before');
   return [
-    { id: 'fish', kind: 'fishTank', volume_m3: 1, outlet: 'bottomLift', air_L_min: fishAir },
-    ...(sumpFirst ? [sump, ...first] : [...first, sump]), { id: 'pump', kind: 'returnPump', flow_m3_h: flow }, ...named(after, 'after'),
+    { id: 'fish', kind: 'fishTank', ...tank, volume_m3: rounded(tank.volume_m3) },
+    ...(sump === 'first' ? [...pit, ...first] : [...first, ...pit]), lift, ...named(after, 'after'),
   ];
 });
 
-function sidesOf(stages: readonly StageSpec[], mineral: boolean, dosing: 'KHCO3' | 'Ca(OH)2' | null): SideSpec[] {
-  const settlers = stages.filter(({ kind }) => kind === 'radialFlowSettler').map(({ id }) => id);
-  return [
-    ...(mineral && settlers.length > 0 ? [{ id: 'mineral', kind: 'mineralisationTank' as const, volume_m3: 0.2, air_L_min: 20, takes: settlers, returnsTo: 'sump' }] : []),
-    ...(dosing ? [{ id: 'base', kind: 'baseDosing' as const, into: 'sump', base: dosing, g_d: 15, targetPH: 7 }] : []),
-  ];
-}
-
-const deed = (stages: readonly StageSpec[], days: number): fc.Arbitrary<Action> => {
-  const when = fc.record({ day: fc.integer({ min: 0, max: days - 1 }), hour: fc.integer({ min: 0, max: 23 }) });
-  const wet = stages.filter(({ kind }) => kind !== 'returnPump').map(({ id }) => id);
-  const settlers = stages.filter(({ kind }) => kind === 'radialFlowSettler').map(({ id }) => id);
-  const filters = stages.filter(({ kind }) => kind === 'fineFilter').map(({ id }) => id);
-  const beds = stages.filter(({ kind }) => kind === 'raftBed').map(({ id }) => id);
-  const some = (ids: string[]): fc.Arbitrary<string> => fc.constantFrom(...ids);
-  return fc.oneof(
-    fc.tuple(when, fc.integer({ min: 0, max: 200 })).map(([w, g_d]): Action => ({ ...w, do: 'feed', tank: 'fish', g_d })),
-    fc.tuple(when, fc.boolean()).map(([w, on]): Action => ({ ...w, do: 'pump', on })),
-    fc.tuple(when, fc.boolean()).map(([w, on]): Action => ({ ...w, do: 'power', on })),
-    fc.tuple(when, some(wet), fc.integer({ min: 0, max: 80 })).map(([w, id, L_min]): Action => ({ ...w, do: 'air', stage: id, L_min })),
-    fc.tuple(when, some(wet), fc.double({ min: 0, max: 1, noNaN: true })).map(([w, id, fraction]): Action => ({ ...w, do: 'exchange', stage: id, fraction })),
-    fc.tuple(when, fc.integer({ min: 0, max: 40 })).map(([w, g_d]): Action => ({ ...w, do: 'base', g_d })),
-    fc.tuple(when, some(wet)).map(([w, id]): Action => ({ ...w, do: 'salt', stage: id, g: 50 })),
-    fc.tuple(when, fc.integer({ min: 1, max: 30 })).map(([w, number]): Action => ({ ...w, do: 'takeFish', tank: 'fish', number })),
-    ...(settlers.length > 0 ? [fc.tuple(when, some(settlers)).map(([w, id]): Action => ({ ...w, do: 'drain', stage: id }))] : []),
-    ...(filters.length > 0 ? [fc.tuple(when, some(filters)).map(([w, id]): Action => ({ ...w, do: 'rinse', stage: id }))] : []),
-    ...(beds.length > 0 ? [fc.tuple(when, some(beds)).map(([w, id]): Action => ({ ...w, do: 'cut', stage: id }))] : []),
-  );
+const sides = (stages: readonly StageSpec[]): fc.Arbitrary<SideSpec[]> => {
+  const wet = stages.filter(({ kind }) => stageType(kind).cells > 0).map(({ id }) => id);
+  const givers = stages.filter(({ kind }) => stageType(kind).drains || stageType(kind).cleaning).map(({ id }) => id);
+  return fc.record({
+    mineral: perhaps(fc.record({ volume_m3: between(0.05, 0.4), air_L_min: fc.constantFrom(0, 5, 20, 60), returnsTo: fc.constantFrom(...wet), takes: fc.subarray(givers) }), 40),
+    dosing: perhaps(fc.record({ base: fc.constantFrom(...BASES), into: fc.constantFrom(...wet), g_d: fc.integer({ min: 0, max: 60 }), targetPH: between(6, 8.5) }), 60),
+  }).map(({ mineral, dosing }): SideSpec[] => [
+    ...(mineral ? [{ id: 'mineral', kind: 'mineralisationTank' as const, ...mineral }] : []), ...(dosing ? [{ id: 'base', kind: 'baseDosing' as const, ...dosing }] : []),
+  ]);
 };
+
+const climateFor = (days: number): fc.Arbitrary<Climate> => fc.record({
+  mean: between(8, 32), daySwing: between(0, 12), yearSwing: between(0, 20), light_mol_m2_d: between(2, 45), dayLength_h: between(8, 20), weather: between(0, 1), water_C: perhaps(between(12, 30), 40),
+  spells: fc.array(fc.record({ day: fc.integer({ min: 0, max: days - 1 }), days: fc.integer({ min: 1, max: 10 }), air_C: fc.integer({ min: -15, max: 12 }), light: between(0, 2) }), { maxLength: 2 }),
+}).map(({ mean, daySwing, yearSwing, water_C, ...rest }): Climate => ({ ...rest, air_C: { mean, daySwing, yearSwing, dayOfYear: 120 }, ...(water_C === undefined ? {} : { water_C }) }));
+
+const source = fc.record({
+  pH: between(6.2, 8.5), alkalinity_meq_L: between(0.2, 5), NO3_mgN_L: between(0, 10), K_mg_L: between(0, 10), Ca_mg_L: between(5, 120), Mg_mg_L: between(0, 30), Cl_mg_L: between(1, 80), SO4_mgS_L: between(0, 30), Fe_mg_L: between(0, 0.3),
+});
+
+const stockings = (tank: StageSpec, days: number): fc.Arbitrary<Stocking[]> => fc.array(
+  fc.record({ species: fc.constantFrom(...SPECIES_NAMES), mass_g: fc.constantFrom(5, 30, 50, 150, 400), kg_m3: between(0.2, 40), day: fc.constantFrom(0, 0, Math.min(4, days - 1)) })
+    .map(({ species, mass_g, kg_m3, day }): Stocking => ({ tank: tank.id, species, mass_g, day, number: Math.max(1, Math.round((kg_m3 * 1000 * (tank.volume_m3 ?? 1)) / mass_g)) })),
+  { minLength: 0, maxLength: 2 });
 
 /** A whole random season of so many days. */
 export const randomPlan = (days: number): fc.Arbitrary<Plan> =>
-  fc.tuple(loop, fc.boolean(), fc.constantFrom('KHCO3' as const, 'Ca(OH)2' as const, null), fc.constantFrom('bare' as const, 'seeded' as const, 'mature' as const), fc.integer({ min: 20, max: 120 }), fc.boolean(), fc.nat(9999))
-    .chain(([stages, mineral, dosing, biofilm, feed, pinned, seed]) => fc.array(deed(stages, days), { maxLength: 8 }).map((deeds): Plan => {
-      const base = referencePlan();
-      const settlers = stages.filter(({ kind }) => kind === 'radialFlowSettler').map(({ id }) => id);
-      return {
-        ...base, days, seed: `random-${seed}`, loop: stages, side: sidesOf(stages, mineral, dosing), start: { water: 'source', biofilm },
-        climate: { ...base.climate, water_C: pinned ? 24 : undefined },
-        actions: [{ day: 0, do: 'feed', tank: 'fish', g_d: feed }, ...settlers.map((id): Action => ({ every_d: 2, from: 1, hour: 9, do: 'drain', stage: id })), ...deeds],
-      };
-    }));
+  loop.chain((stages) => fc.record({
+    side: sides(stages), climate: climateFor(days), source, fish: stockings(stages[0], days), seed: fc.nat(99999), feedShare: between(0, 0.06), tended: fc.constantFrom(true, true, false),
+    biofilm: fc.constantFrom('bare' as const, 'seeded' as const, 'mature' as const), backupAir_h: perhaps(fc.integer({ min: 0, max: 12 }), 25),
+  }).chain((d) => fc.array(randomDeed(stages, d.side, days, CROP_NAMES, SPECIES_NAMES), { maxLength: 12 }).map((deeds): Plan => ({
+    format: PLAN_FORMAT, model: MODEL_REVISION, title: 'A random loop', seed: `random-${d.seed}`, days, climate: d.climate, source: d.source,
+    start: { water: 'source', biofilm: d.biofilm }, loop: stages, side: d.side, fish: d.fish,
+    actions: [
+      { day: 0, do: 'feed', tank: 'fish', g_d: Math.round(d.feedShare * d.fish.reduce((sum, group) => sum + group.number * group.mass_g, 100)) },
+      ...(d.tended ? upkeep(stages) : []), ...deeds,
+    ],
+    ...(d.backupAir_h === undefined ? {} : { backupAir_h: d.backupAir_h }), rig: null,
+  }))));

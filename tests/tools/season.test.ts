@@ -83,6 +83,7 @@ describe('the season command line', () => {
     expect(() => readWish(['--every', 'week'])).toThrow('--every: got week; expected hour or day');
     expect(() => readWish(['--colour'])).toThrow('got --colour; expected');
     expect(() => readWish(['a.json', 'b.json'])).toThrow('expected one plan');
+    expect(() => readWish(['a.json', '--ensemble', '0'])).toThrow('--ensemble: got 0; expected a number of draws');
   });
 });
 
@@ -103,6 +104,15 @@ describe('the season command', () => {
     const lines = out.trimEnd().split('\n');
     expect(lines).toHaveLength(1 + 1 + (JSON.parse(plan) as { days: number }).days);
     expect(lines[0].split(',')).toEqual(['day', ...named('media', WATER), ...END]);
+  });
+
+  test('prints the bands of an ensemble', () => {
+    const { code, out, err } = season(['--ensemble', '2', '-'], season(['--preset', 'nitrification-rig']).out);
+    expect(err).toBe('');
+    expect(code).toBe(0);
+    const [head, first] = out.split('\n').map((line) => line.split(','));
+    expect(head.slice(0, 4)).toEqual(['day', 'media.TAN_mgN_L.p10', 'media.TAN_mgN_L.p50', 'media.TAN_mgN_L.p90']);
+    expect(first).toHaveLength(head.length);
   });
 
   test('names the place of a fault and prints no stack', () => {

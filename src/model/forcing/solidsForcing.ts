@@ -1,7 +1,7 @@
 // The sludge bed's shape and what the stage does with solids, from the state at a cut.
 import { pow } from '../../numerics/elementary';
 import type { Cell } from '../cell';
-import { CLOG, FF, FI, FS, LEAF, PO, SF, SI, SL, UF, UI, US } from '../components';
+import { CLOG, FF, FI, FS, LEAF, MF, MI, MS, PO, SF, SI, SL, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
 import { ID } from '../processes/catalogue';
 import type { StageType } from '../stages/stageType';
@@ -49,7 +49,8 @@ export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o
   const fines = organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + inertDry * (y[o + FI] + y[o + UI]);
   type.solids(cell, {
     values, fill: sludgeFill(cell, y, o, values), clog: clogging(cell, y, o, values), leaf: cell.bed ? y[o + LEAF] / cell.floor : 0,
-    gas: cell.bedArea > 0 ? gas_L_d / cell.bedArea : 0, airPerVolume, fines: fines / cell.volume, ...settings,
+    gas: cell.bedArea > 0 ? gas_L_d / cell.bedArea : 0, airPerVolume, fines: fines / cell.volume,
+    mat: (organicDry * (y[o + MF] + y[o + MS]) + inertDry * y[o + MI]) / cell.floor, ...settings,
   });
 }
 
@@ -79,6 +80,7 @@ function listActive(signs: readonly boolean[], dose: number, alone: Int32Array):
   range(ID.settleCoarseFast, ID.settleSuperfineInert, settles);
   range(ID.catchCoarseFast, ID.catchSuperfineInert, catches);
   range(ID.hydrolysisCaughtFast, ID.hydrolysisCaughtSlow, holds);
+  range(ID.clumpDenitrificationFast, ID.clumpDenitrificationSlow, holds);
   range(ID.shearFast, ID.shearInert, shears);
   range(ID.stirFast, ID.stirInert, stirs);
   range(ID.releaseFast, ID.releaseInert, releases);

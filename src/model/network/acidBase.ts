@@ -27,17 +27,19 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: numbe
   for (let i = 0; i < 40; i++) {
     const h2 = h * h;
     const D = h2 + k1 * h + k12;
-    const c = (k1 * h + 2 * k12) / D;
+    const perD = 1 / D;
+    const c = (k1 * h + 2 * k12) * perD;
     const n = kn / (kn + h);
     const s = ks / (ks + h);
     const h3 = h2 * h;
     const E = h3 + p1 * h2 + p12 * h + p123;
-    const q = (p12 * h + 2 * p123 - h3) / E;
+    const perE = 1 / E;
+    const q = (p12 * h + 2 * p123 - h3) * perE;
     const hydroxide = kw / h;
     const proton = h * perGamma;
     const F = C * c + N * n + S * s + Q * q + hydroxide - proton - A;
-    slope = (C * h * (k1 * D - (k1 * h + 2 * k12) * (2 * h + k1))) / (D * D) - N * n * (1 - n) - S * s * (1 - s)
-      + (Q * h * ((p12 - 3 * h2) * E - (p12 * h + 2 * p123 - h3) * (3 * h2 + 2 * p1 * h + p12))) / (E * E) - hydroxide - proton;
+    slope = C * h * perD * (k1 - c * (2 * h + k1)) - N * n * (1 - n) - S * s * (1 - s)
+      + Q * h * perE * (p12 - 3 * h2 - q * (3 * h2 + 2 * p1 * h + p12)) - hydroxide - proton;
     if (done) break;
     let step = -F / slope;
     if (step > 1) step = 1;
@@ -54,16 +56,17 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: numbe
   w.nh3 = kn / (kn + h);
   w.h2s = h / (ks + h);
   const D = h * h + k1 * h + k12;
-  const share = (h * h) / D;
+  const perD = 1 / D;
+  const share = h * h * perD;
   w.co2 = C * share;
   // d(share)/d ln h = share·(2 − h(2h + k1)/D); the pH follows IC and ALK through the alkalinity balance.
-  const byLnH = C * share * (2 - (h * (2 * h + k1)) / D);
+  const byLnH = C * share * (2 - h * (2 * h + k1) * perD);
   if (pinned > 0) {
     w.co2IC = share;
     w.co2ALK = 0;
   } else {
     const perSlope = 1 / slope;
-    w.co2IC = share - byLnH * ((k1 * h + 2 * k12) / D) * perSlope;
+    w.co2IC = share - byLnH * (k1 * h + 2 * k12) * perD * perSlope;
     w.co2ALK = byLnH * perSlope;
   }
 }

@@ -1,10 +1,11 @@
 // Everything the inner loop of a season works on: cells, links, matrix, and flat work arrays. Allocated once a season.
 import type { Cell } from '../cell';
-import { FAST, FLOWING, STATES } from '../components';
+import { FLOWING, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import type { Saturation } from '../processes/gas';
 import type { Kinetics } from '../processes/kineticsAt';
+import { BLOCK, FACTORS } from './fastBlock';
 import type { Matrix } from './matrix';
 import type { MoveNumbers } from './solidsMoves';
 
@@ -18,6 +19,10 @@ export interface Link {
 export interface LoopData {
   cells: readonly Cell[];
   links: Link[];
+  /** the links that come to each cell from one before it; those that run back; those from outside and to it */
+  forward: readonly (readonly Link[])[]; back: readonly Link[]; inlets: readonly Link[]; outlets: readonly Link[];
+  /** the array of links that these were sorted from */
+  sorted: readonly Link[];
   matrix: Matrix;
   kinetics: Kinetics;
   moves: MoveNumbers;
@@ -50,12 +55,25 @@ export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matr
   const n = cells.length;
   const array = (length: number): Float64Array => new Float64Array(length);
   return {
-    cells, links, matrix, kinetics, saturation, moves,
+    cells, links,
+    forward: [], back: [], inlets: [], outlets: [], sorted: [],
+    matrix, kinetics, saturation, moves,
     constants: array(n * CONDITIONAL_LENGTH), h: array(n).fill(1e-4), h1: array(n).fill(1e-4), inflow: array(FLOWING), holdO2: -1, holdH: 0, light: () => 0,
-    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(n * PROCESSES * SLOTS), d0: array(n * PROCESSES), d1: array(n * PROCESSES),
-    w: array(n * FAST * FAST), lu: array(n * FAST * FAST), own: array(n * STATES), ownFixed: array(n * STATES), inverse: array(n * STATES),
+    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(PROCESSES * SLOTS), d0: array(n * PROCESSES), d1: array(n * PROCESSES),
+    w: array(n * BLOCK), lu: array(n * FACTORS), own: array(n * STATES), ownFixed: array(n * STATES), inverse: array(n * STATES),
     extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n), holdDelta0: array(n), holdDelta1: array(n),
     received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING), outDelta0: array(FLOWING), outDelta1: array(FLOWING),
     tolerance: array(n * STATES), clipped: array(STATES),
   };
+}
+
+/** Sorts the links by where they lead, where they are not those last sorted. */
+export function sortLinks(data: LoopData): void {
+  const { cells, links } = data;
+  if (data.sorted === links) return;
+  data.sorted = links;
+  data.forward = cells.map((_, c) => links.filter(({ from, to }) => to === c && from >= 0 && from < c));
+  data.back = links.filter(({ from, to }) => to >= 0 && from >= to);
+  data.inlets = links.filter(({ from }) => from < 0);
+  data.outlets = links.filter(({ from, to }) => from >= 0 && to < 0);
 }

@@ -1,6 +1,5 @@
 // The loop as a stiff system for the integrator: slope, factor, solve, and the books kept at every accepted step.
 import { ALK, FLOWING, STATES } from '../components';
-import { PROCESSES } from '../processes/catalogue';
 import type { StiffSystem } from '../../numerics/rosenbrock';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
@@ -35,52 +34,48 @@ export class LoopSystem implements StiffSystem {
   }
 
   accepted(h: number, _t: number, y: Float64Array): void {
-    const { cells, extents, r0, r1, d0, d1, clipped } = this.data;
-    const half = 0.5 * h;
-    for (let c = 0; c < cells.length; c++) {
-      const { active } = cells[c];
-      const o = c * PROCESSES;
-      for (let a = 0; a < active.length; a++) {
-        const i = o + active[a];
-        extents[i] += half * (r0[i] + r1[i] + d0[i] + d1[i]);
-      }
-    }
+    const { extents, r0, r1, d0, d1 } = this.data;
+    addExtents(extents, 0.5 * h, r0, r1, d0, d1);
     this.book(h);
-    for (let i = 0; i < y.length; i++) {
-      if (y[i] >= 0) continue;
-      const component = i % STATES;
-      if (component === ALK) continue; // a strong acid's alkalinity is below zero
-      const cell = (i - component) / STATES;
-      undoOverdraft(this.data.matrix, y, i - component, component, extents, cell);
-      if (component < FLOWING) undoFlow(this.data.links, y, cell, component);
-      if (y[i] >= 0) continue;
-      clipped[component] -= y[i];
-      y[i] = 0;
-    }
+    for (let i = 0; i < y.length; i++) if (y[i] < 0) this.mend(y, i);
+  }
+
+  /** A component below zero: what drew on it is undone, what water carried off comes back, and only what is left is clipped. */
+  private mend(y: Float64Array, i: number): void {
+    const { matrix, extents, links, clipped } = this.data;
+    const component = i % STATES;
+    if (component === ALK) return; // a strong acid's alkalinity is below zero
+    const cell = (i - component) / STATES;
+    undoOverdraft(matrix, y, i - component, component, extents, cell);
+    if (component < FLOWING) undoFlow(links, y, cell, component);
+    if (y[i] >= 0) return;
+    clipped[component] -= y[i];
+    y[i] = 0;
   }
 
   private book(h: number): void {
     const { data } = this;
     const half = 0.5 * h;
-    for (const link of data.links) {
-      if (link.from < 0) for (let i = 0; i < FLOWING; i++) data.received[i] += h * link.flow * data.inflow[i];
-    }
-    for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta0[i] + data.outDelta1[i]);
+    for (const link of data.inlets) for (let i = 0; i < FLOWING; i++) data.received[i] += h * link.flow * data.inflow[i];
+    if (data.outlets.length > 0) for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta0[i] + data.outDelta1[i]);
     if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta0[c] + data.holdDelta1[c]);
   }
 
   /** Weighted root mean square of the error; above 16 cells that of the worst cell. */
   norm(error: Float64Array, before: Float64Array, after: Float64Array): number {
     const { tolerance, cells } = this.data;
+    const half = 0.5 * this.relative;
     let total = 0;
     let worst = 0;
     for (let c = 0; c < cells.length; c++) {
       let sum = 0;
       const o = c * STATES;
       for (let i = o; i < o + STATES; i++) {
-        const a = before[i] < 0 ? -before[i] : before[i];
-        const b = after[i] < 0 ? -after[i] : after[i];
-        const e = error[i] / (tolerance[i] + this.relative * (a > b ? a : b));
+        if (error[i] === 0) continue; // what this cell does not have
+        // The larger of the two sizes, without a branch that no processor can foretell.
+        const a = Math.abs(before[i]);
+        const b = Math.abs(after[i]);
+        const e = error[i] / (tolerance[i] + half * (a + b + Math.abs(a - b)));
         sum += e * e;
       }
       total += sum;
@@ -90,4 +85,9 @@ export class LoopSystem implements StiffSystem {
     const value = cells.length > 16 ? Math.sqrt(worst / n) : Math.sqrt(total / (n * cells.length));
     return Number.isFinite(value) ? value : Infinity;
   }
+}
+
+/** What cannot run has no rate: straight through all is quicker than picking. */
+function addExtents(extents: Float64Array, half: number, r0: Float64Array, r1: Float64Array, d0: Float64Array, d1: Float64Array): void {
+  for (let i = 0; i < extents.length; i++) extents[i] += half * (r0[i] + r1[i] + d0[i] + d1[i]);
 }

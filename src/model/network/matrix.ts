@@ -11,6 +11,8 @@ export interface Matrix {
   slots: Int32Array; slotRows: Int32Array;
   /** component solved alone by a process, or −1 */
   alone: Int32Array;
+  /** the coefficients once more as [processes][states], for the columns written out in columns.ts */
+  table: Float64Array;
   /** full columns, outside reservoirs included, for the ledger */
   columns: readonly Column[];
 }
@@ -23,10 +25,11 @@ export function layMatrix(columns: readonly Column[]): Matrix {
   const slots = new Int32Array(PROCESSES);
   const slotRows = new Int32Array(PROCESSES * 3);
   const alone = new Int32Array(PROCESSES).fill(-1);
+  const table = new Float64Array(PROCESSES * STATES);
   columns.forEach((column, p) => {
     start[p] = rows.length;
     const entries = Array.from(column.rows, (row, i) => [row, column.coefficients[i]] as const).filter(([row]) => row < STATES);
-    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); }
+    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); table[p * STATES + row] = coefficient; }
     dense[p] = start[p] + entries.filter(([row]) => row < FAST).length;
     const definition = DEFINITIONS[p];
     const fast = definition.fast ?? [];
@@ -35,7 +38,7 @@ export function layMatrix(columns: readonly Column[]): Matrix {
     if (definition.alone !== undefined) alone[p] = definition.alone;
   });
   start[PROCESSES] = rows.length;
-  return { start, dense, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), slots, slotRows, alone, columns };
+  return { start, dense, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), slots, slotRows, alone, table, columns };
 }
 
 /** Amounts of one extent vector as components, outside reservoirs included: Σ column × extent. */

@@ -13,13 +13,14 @@ import { sludgeRates } from '../processes/sludge';
 import { solidsRates } from '../processes/solids';
 import type { Workspace } from '../processes/workspace';
 import { acidBase } from './acidBase';
+import { applyColumns } from './columns';
 import type { LoopData, Link } from './loopData';
 import { moveSolids } from './solidsMoves';
 
 /** A workspace for a loop; its cell, offsets and arrays are set as it moves. */
 export function makeWorkspace(data: LoopData): Workspace {
   return {
-    cell: data.cells[0], y: data.r0, o: 0, r: data.r0, ro: 0, g: data.g, go: 0, perVolume: 1,
+    cell: data.cells[0], y: data.r0, o: 0, r: data.r0, ro: 0, g: data.g, go: 0, keeps: true, perVolume: 1,
     h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, nitrifying: 1, light: 0,
   };
 }
@@ -31,8 +32,10 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.o = index * STATES;
   w.r = stage === 0 ? data.r0 : data.r1;
   w.ro = index * PROCESSES;
+  w.keeps = stage === 0;
+  // What is written where nobody asks for derivatives is never read: one cell's room does for all.
   w.g = stage === 0 ? data.g : data.gScratch;
-  w.go = index * PROCESSES * SLOTS;
+  w.go = stage === 0 ? index * PROCESSES * SLOTS : 0;
   w.perVolume = 1 / w.cell.volume;
   const guesses = stage === 0 ? data.h : data.h1;
   acidBase(w, data.constants, index * CONDITIONAL_LENGTH, guesses[index], data.holdH);
@@ -82,11 +85,8 @@ function carry(link: Link, data: LoopData, y: Float64Array, out: Float64Array, o
     return;
   }
   const b = to * STATES;
-  for (let i = 0; i < FLOWING; i++) {
-    const moved = rate * y[a + i];
-    out[a + i] -= moved;
-    out[b + i] += moved;
-  }
+  for (let i = 0; i < FLOWING; i++) out[a + i] -= rate * y[a + i];
+  for (let i = 0; i < FLOWING; i++) out[b + i] += rate * y[a + i];
   if (link.shear > 0) breakCoarse(link, rate, y, a, out, b);
 }
 
@@ -110,21 +110,9 @@ export function loopSlope(data: LoopData, w: Workspace, t: number, y: Float64Arr
     cellRates(w, data);
     const { r, ro, o } = w;
     moveSolids(cells[c], data.moves, w.perVolume, y, out, o, r, ro);
-    const { apply, families } = cells[c].work;
-    const { from, at, coefficients } = apply;
+    applyColumns(cells[c], data.matrix.table, r, ro, out, o);
+    const { from, at, coefficients } = cells[c].work.apply;
     for (let i = 0; i < from.length; i++) out[o + at[i]] += coefficients[i] * r[ro + from[i]];
-    for (let f = 0; f < families.length; f++) {
-      const family = families[f];
-      const { members, reactants, products } = family;
-      let total = 0;
-      for (let m = 0; m < members.length; m++) {
-        const rate = r[ro + members[m]];
-        out[o + reactants[m]] -= rate;
-        total += rate;
-      }
-      const given = family.coefficients;
-      for (let e = 0; e < products.length; e++) out[o + products[e]] += given[e] * total;
-    }
   }
   const outRate = stage === 0 ? data.outRate0 : data.outRate1;
   outRate.fill(0);

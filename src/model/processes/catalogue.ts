@@ -22,6 +22,8 @@ export const PROCESS_NAMES = [
   // life
   'fishGrowth', 'fishExpenditure', 'fishBasal',
   'uptakeNitrate', 'uptakeAmmonium', 'uptakePhosphate', 'uptakePotassium', 'uptakeCalcium', 'uptakeIron', 'leafGrowth', 'rootRelaxation', 'filterUnclogging',
+  // clumps of caught solids
+  'clumpDenitrificationFast', 'clumpDenitrificationSlow',
   // opportunists, iron
   'opportunistGrowth', 'opportunistDecay', 'opportunistKill', 'ironLoss',
   // dosing

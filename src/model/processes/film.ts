@@ -69,7 +69,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.nitritation] = ammonia;
   const fN2 = no2 / (k.nobNO2 + no2);
   const fNO = filmO2 / (k.nobO2 + filmO2);
-  const nobMax = (k.nobGrowth / k.nobYield) * nob * w.nitrifying * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3)) * tanKeeps;
+  const nobMax = (k.nobGrowth / k.nobYield) * nob * w.nitrifying * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3));
   const nitrite = nobMax * fN2 * fNO;
   r[ro + ID.nitriteOxidation] = nitrite;
 
@@ -94,6 +94,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const methane = k.methaneFilm * area * fS;
   r[ro + ID.methaneOxidation] = methane * y[o + CH4] * v;
 
+  if (!w.keeps) return;
   let s = go + ID.heterotrophsAerobic * SLOTS;
   g[s] = hetMax * fO * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
   g[s + 1] = hetMax * fSS * k.hetO2 / ((k.hetO2 + o2) * (k.hetO2 + o2)) * v;

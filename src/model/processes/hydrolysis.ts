@@ -1,6 +1,6 @@
 // Hydrolysis: solids come apart. Suspended and caught solids give dissolved organics to the water; sludge gives them to its pore water.
 // Sulfur leaves suspended solids as sulfate, packed and settled ones as sulfide.
-import { ALK, CF, CS, FF, FS, IC, MF, MS, O2, P, PO, PS, S2, SF, SL, SO4, SS, TAN, UF, US } from '../components';
+import { ALK, CF, CS, FF, FS, IC, MF, MI, MS, N2, NO3, O2, P, PO, PS, S2, SF, SL, SO4, SS, TAN, UF, US } from '../components';
 import { ID } from './catalogue';
 import type { ProcessName } from './catalogue';
 import type { Definition } from './definition';
@@ -12,14 +12,18 @@ const suspended: readonly (readonly [ProcessName, number])[] = [
   ['hydrolysisSuperfineFast', UF], ['hydrolysisSuperfineSlow', US], ['hydrolysisCaughtFast', MF], ['hydrolysisCaughtSlow', MS],
 ];
 
+/** Clumps of caught solids have no oxygen inside: there nitrate burns part of what comes apart. */
+const clumps: readonly (readonly [ProcessName, number])[] = [['clumpDenitrificationFast', MF], ['clumpDenitrificationSlow', MS]];
+
 export const hydrolysisDefinitions: readonly Definition[] = [
+  ...clumps.map(([id, solid]): Definition => ({ id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]], unknowns: [NO3, N2, P, S2, IC, ALK] })),
   ...suspended.map(([id, solid]): Definition => ({ id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, solid === MF || solid === MS ? S2 : SO4, IC, ALK] })),
   { id: 'hydrolysisSludgeFast', unit: 'g COD', fixed: () => [[SF, -1]], unknowns: [PO, TAN, P, PS, IC, ALK] },
   { id: 'hydrolysisSludgeSlow', unit: 'g COD', fixed: () => [[SL, -1]], unknowns: [PO, TAN, P, PS, IC, ALK] },
 ];
 
 export function hydrolysisRates(w: Workspace, k: Kinetics): void {
-  const { y, o, r, ro, perVolume: v } = w;
+  const { y, o, r, ro, cell, perVolume: v } = w;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
   const pace = k.hydrolysisAnaerobic + (1 - k.hydrolysisAnaerobic) * (o2 / (o2 + 0.2));
   const fast = k.hydrolysisFast * pace;
@@ -30,9 +34,19 @@ export function hydrolysisRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.hydrolysisFineSlow] = slow * y[o + FS];
   r[ro + ID.hydrolysisSuperfineFast] = fast * y[o + UF];
   r[ro + ID.hydrolysisSuperfineSlow] = slow * y[o + US];
-  r[ro + ID.hydrolysisCaughtFast] = fast * y[o + MF];
-  r[ro + ID.hydrolysisCaughtSlow] = slow * y[o + MS];
+  const holds = cell.work.holds ? 1 : 0;
+  const caughtFast = holds * fast * y[o + MF];
+  const caughtSlow = holds * slow * y[o + MS];
+  const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;
+  const inside = holds * k.clumpAnoxic * clumped / (clumped + k.clumpHalf);
+  const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;
+  const share = inside * no3 / (no3 + k.hetNO3 * 4);
+  r[ro + ID.hydrolysisCaughtFast] = caughtFast * (1 - share);
+  r[ro + ID.hydrolysisCaughtSlow] = caughtSlow * (1 - share);
+  r[ro + ID.clumpDenitrificationFast] = caughtFast * share;
+  r[ro + ID.clumpDenitrificationSlow] = caughtSlow * share;
   // A resting bed is anaerobic but for a skin.
-  r[ro + ID.hydrolysisSludgeFast] = k.hydrolysisFast * k.hydrolysisAnaerobic * y[o + SF];
-  r[ro + ID.hydrolysisSludgeSlow] = k.hydrolysisSlow * k.hydrolysisAnaerobic * y[o + SL];
+  const rests = cell.bedThickness > 0 ? k.hydrolysisAnaerobic : 0;
+  r[ro + ID.hydrolysisSludgeFast] = k.hydrolysisFast * rests * y[o + SF];
+  r[ro + ID.hydrolysisSludgeSlow] = k.hydrolysisSlow * rests * y[o + SL];
 }

@@ -20,7 +20,7 @@ export function kineticsAt(values: Values, T_C: number) {
     hetGrowth: k.hetGrowth * het, hetYield: k.hetYield, hetDecay: k.hetDecay * het, hetSubstrate: k.hetSubstrate, hetO2: k.hetO2, hetNO3: k.hetNO3, hetAnoxic: k.hetAnoxic,
     hetCapacity: k.hetCapacity, hetShading: k.hetShading, filmTransfer: k.filmTransfer, smothering: k.smothering,
     sulfideFilm: k.sulfideFilm * het, sulfideWater: k.sulfideWater * het, methaneFilm: k.methaneFilm * het,
-    hydrolysisFast: k.hydrolysisFast * het, hydrolysisSlow: k.hydrolysisSlow * het, hydrolysisAnaerobic: k.hydrolysisAnaerobic,
+    hydrolysisFast: k.hydrolysisFast * het, hydrolysisSlow: k.hydrolysisSlow * het, hydrolysisAnaerobic: k.hydrolysisAnaerobic, clumpAnoxic: k.clumpAnoxic, clumpHalf: k.clumpHalf,
     diffusion: k.sludgeDiffusion, demand: k.sludgeDemand * het, half: k.sludgeHalf, anoxic: k.sludgeAnoxic, sulfate: k.sludgeSulfate, sulfateHalf: k.sludgeSulfateHalf,
     methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, gasReaction: k.gasReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
     rootHalf: k.rootHalf, rootRelax: 1 / k.rootRelax, rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half, rootSulfide: k.rootSulfide,

@@ -13,6 +13,9 @@ export const opportunistDefinitions: readonly Definition[] = [
   { id: 'ironLoss', unit: 'g Fe', fixed: () => [[FE, -1], [RUST, 1]], unknowns: [] },
 ];
 
+/** Most that high pH speeds up the loss of iron, times. */
+const MOST_LOOSE = 300;
+
 export function opportunistRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const fines = (k.organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + k.inertDry * (y[o + FI] + y[o + UI])) * v;
@@ -24,6 +27,7 @@ export function opportunistRates(w: Workspace, k: Kinetics): void {
   const kill = cell.kill * v;
   r[ro + ID.opportunistKill] = kill * y[o + OP];
   g[go + ID.opportunistKill * SLOTS] = kill;
-  // Above about pH 7.5 the chelate lets go.
-  r[ro + ID.ironLoss] = k.ironLoss * (1 + k.ironHighH / w.h) * y[o + FE];
+  // Above about pH 7.5 the chelate lets go, as fast as it can within the day.
+  const loose = k.ironHighH / w.h;
+  r[ro + ID.ironLoss] = k.ironLoss * (1 + MOST_LOOSE * loose / (MOST_LOOSE + loose)) * y[o + FE];
 }

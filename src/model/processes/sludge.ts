@@ -83,6 +83,7 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.poreSulfideGas] = risen * pore;
   r[ro + ID.poreSulfideGasOut] = carried * (1 - k.bubbleSulfide) * pore;
 
+  if (!w.keeps) return;
   // Kept derivatives to the pore organics: every depth falls with the root of the demand.
   const perDemand = c > 0 ? k.half / ((k.half + c) * c * volume) : k.half / ((k.half + 1e-9) * 1e-9 * volume); // d ln(demand)/d(PO)
   const stepO = -0.5 * inO * l2 / (zo2 + l2);

@@ -39,9 +39,7 @@ const UNCLOG = stages.unclog.value;
 /** Rates of stirring, letting go and unclogging; the moves of suspended solids are in network/solidsMoves.ts. */
 export function solidsRates(w: Workspace): void {
   const { y, o, r, ro, cell } = w;
-  for (let part = 0; part < 3; part++) {
-    r[ro + ID.stirFast + part] = cell.stir * y[o + SF + part];
-    r[ro + ID.releaseFast + part] = cell.release * y[o + MF + part];
-  }
-  r[ro + ID.filterUnclogging] = UNCLOG * y[o + CLOG];
+  if (cell.stir > 0 && cell.sludgeRoom > 0) for (let part = 0; part < 3; part++) r[ro + ID.stirFast + part] = cell.stir * y[o + SF + part];
+  if (cell.release > 0) for (let part = 0; part < 3; part++) r[ro + ID.releaseFast + part] = cell.release * y[o + MF + part];
+  if (cell.filter) r[ro + ID.filterUnclogging] = UNCLOG * y[o + CLOG];
 }

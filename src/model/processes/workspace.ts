@@ -9,6 +9,8 @@ export interface Workspace {
   /** rates, per day, and derivatives; where this cell's begin */
   r: Float64Array; ro: number;
   g: Float64Array; go: number;
+  /** whether derivatives are asked for: at the first stage of a step */
+  keeps: boolean;
   /** 1/volume */
   perVolume: number;
   /** acid-base state: h = 10^(3−pH) mol/m³; un-ionised shares of TAN and sulfide; CO2 mol/m³ with its derivatives to IC and ALK concentration */

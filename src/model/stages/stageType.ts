@@ -19,7 +19,10 @@ export interface SolidsConditions {
   airPerVolume: number;
   outlet: 'bottomLift' | 'surface';
   /** fine and superfine solids in the water, g dry/m³; lamp power now, W, all units together; mesh, µm */
-  fines: number; lamp_W: number; mesh_um: number;
+  fines: number;
+  /** solids caught on roots, g dry/m² of bed */
+  mat: number;
+  lamp_W: number; mesh_um: number;
 }
 
 /** How a stage's caught solids are got rid of: what leaves with them, as shares. */

@@ -19,7 +19,7 @@ export const basil = {
   halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
   halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
   pHOptimum: { value: 6.0, unit: 'pH', low: 5.5, high: 6.5, source: 'FAO 589 App. 1: 5.5–6.5', flag: 'memory' },
-  pHLoss: { value: 0.12, unit: 'share at pH 7.0', low: 0.04, high: 0.25, source: 'less than lettuce: 25 kg/m²/yr at pH 7.0–7.4 (Rakocy et al. 2004)', flag: 'assumption' },
+  pHLoss: { value: 0.12, unit: 'share for each pH above the optimum', low: 0.04, high: 0.25, source: 'less than lettuce: 25 kg/m²/yr at pH 7.0–7.4 (Rakocy et al. 2004)', flag: 'assumption' },
   waterUse: { value: 0.3, unit: 'L/g dry', low: 0.2, high: 0.4, source: 'taken as lettuce', flag: 'assumption' },
   dryShare: { value: 0.08, unit: 'g dry/g fresh', low: 0.07, high: 0.1, source: 'raft-grown shoots, from memory', flag: 'memory' },
   harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; stem bases and bruised leaves stay behind: with cutShare 0.6 of the stand is sold', flag: 'assumption' },

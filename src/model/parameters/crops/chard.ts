@@ -19,7 +19,7 @@ export const chard = {
   halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
   halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
   pHOptimum: { value: 6.5, unit: 'pH', low: 6, high: 7, source: 'FAO 589 App. 1, pH 6–7.5, from memory', flag: 'memory' },
-  pHLoss: { value: 0.1, unit: 'share at pH 7.0', low: 0.03, high: 0.2, source: 'stands lime better than lettuce, from memory', flag: 'assumption' },
+  pHLoss: { value: 0.1, unit: 'share for each pH above the optimum', low: 0.03, high: 0.2, source: 'stands lime better than lettuce, from memory', flag: 'assumption' },
   waterUse: { value: 0.3, unit: 'L/g dry', low: 0.2, high: 0.4, source: 'taken as lettuce', flag: 'assumption' },
   dryShare: { value: 0.075, unit: 'g dry/g fresh', low: 0.06, high: 0.09, source: 'from memory', flag: 'memory' },
   harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; torn outer leaves are left: with cutShare 0.6 of the stand is sold', flag: 'assumption' },

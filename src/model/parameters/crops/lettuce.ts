@@ -19,7 +19,7 @@ export const lettuce = {
   halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'chelated iron, from memory', flag: 'memory' },
   halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'from memory', flag: 'memory' },
   pHOptimum: { value: 6.0, unit: 'pH', low: 5.6, high: 6.4, source: 'Cornell 5.6–6.0', flag: 'memory' },
-  pHLoss: { value: 0.18, unit: 'share at pH 7.0', low: 0.05, high: 0.26, source: 'Anderson et al. 2017: −18 % dry at 7.0 against 5.8', flag: 'published' },
+  pHLoss: { value: 0.125, unit: 'share for each pH above the optimum', low: 0.05, high: 0.2, source: 'Anderson et al. 2017: −18 % dry at 7.0 against 5.8 after growing on from it', flag: 'published' },
   waterUse: { value: 0.3, unit: 'L/g dry', low: 0.25, high: 0.35, source: 'Nemali, Purdue: 300 L/kg', flag: 'published' },
   dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
   harvestShare: { value: 1, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'heads are sold whole', flag: 'assumption' },

@@ -19,7 +19,7 @@ export const tomato = {
   halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
   halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
   pHOptimum: { value: 6.0, unit: 'pH', low: 5.5, high: 6.5, source: 'FAO 589 App. 1: 5.5–6.5', flag: 'memory' },
-  pHLoss: { value: 0.12, unit: 'share at pH 7.0', low: 0.04, high: 0.25, source: 'less than lettuce', flag: 'assumption' },
+  pHLoss: { value: 0.12, unit: 'share for each pH above the optimum', low: 0.04, high: 0.25, source: 'less than lettuce', flag: 'assumption' },
   waterUse: { value: 0.25, unit: 'L/g dry', low: 0.18, high: 0.4, source: '15–20 L per kg fruit under glass, from memory', flag: 'memory' },
   dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'ripe fruit, from memory', flag: 'memory' },
   harvestShare: { value: 0.6, unit: 'share of the dry mass cut', low: 0.5, high: 0.7, source: 'fruit in what is taken off, leaves pruned with it; 69 % of N taken off was in fruit (Graber & Junge 2009)', flag: 'derived' },

@@ -1,5 +1,5 @@
 // What a stage shows at a moment: one number made from its cells.
-import type { StageCells, Trajectory, Variable } from '../season/trajectory';
+import type { StageCells, Trajectory, Variable } from './trajectory';
 
 /** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
 const SUMMED: ReadonlySet<string> = new Set<Variable>(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d']);

@@ -1,0 +1,83 @@
+// The commercial raft system of the University of the Virgin Islands as a season: its plan at a share of the published feed, and what is read off it.
+// Rakocy et al., EcoSymposium paper and slides; Rakocy et al. 2004, ISTA-6 and Acta Hort. Air is not published in L/min: 1.5 hp of blower taken as
+// 2800 L/min for the fish tanks and 1 hp as 1800 for the rafts: chosen, and the harvest depends on it. Light, source water, base caps: assumptions.
+import { GUT, LEAF, STATES, STORES } from '../../src/model/components';
+import { cropAt } from '../../src/model/organisms/plants/cropAt';
+import { VARIABLES } from '../../src/season/trajectory';
+import type { Plan } from '../../src/season/plan';
+import type { DayChunk, Variable } from '../../src/season/trajectory';
+import type { Season } from '../../src/season/season';
+import { keptPlan } from '../season/plans';
+import { liveThroughChunks } from './bench';
+
+/** m² of rafts; m³ of one fish tank; kg/d that its FCR of 1.7 makes of its harvest; fish put in each tank */
+export const RAFT_AREA = 214;
+const TANK_M3 = 7.8;
+export const PUBLISHED_FEED = 19.4;
+const STOCKED = 600;
+/** the fish tanks' first harvest, past which the loop is taken to be in its rhythm */
+const SETTLED_DAY = 42;
+
+export interface RaftSeason {
+  /** feed offered, kg/d; its FCR, offered against gained */
+  feed: number; FCR: number;
+  /** harvest of the tank that went through its 24 weeks: fish left of those stocked, g, kg/m³; NaN if not reached */
+  survival: number; mass_g: number; kg_m3: number;
+  /** means from day 42 on, mg/L */
+  mean: (stage: string, variable: Variable) => number;
+  /** highest of all hours in the fish tank from the start */
+  worst: (variable: Variable) => number;
+  /** share of what the crop's stores of N, P, K, Ca, Fe could hold, at the end */
+  stores: number[];
+  /** crop cut and standing, fresh, kg/m² a year */
+  crop_kg_m2_yr: number;
+  /** what the rafts take out of the water that passes, g/m²/d, from day 42 on */
+  removed: { ammonia: number; nitrogen: number; phosphorus: number };
+  season: Season;
+}
+
+/** Lives the system for some days at a share of the published feed. @param feedShare 1 = 19.4 kg/d on the average */
+export function liveRafts(feedShare: number, days: number, change: (plan: Plan) => Plan = (plan) => plan): RaftSeason {
+  const kept = change(keptPlan('commercial-raft'));
+  const actions = kept.actions.map((action) => (action.do === 'feed' ? { ...action, g_d: action.g_d * feedShare } : action));
+  const chunks: DayChunk[] = [];
+  const season = liveThroughChunks({ ...kept, days, actions }, (chunk) => { chunks.push(chunk); });
+  const { state, runtime } = season;
+  const stages = season.stages();
+  const width = VARIABLES.length;
+  /** Daily-hourly mean over the cells asked for. */
+  const meanOver = (first: number, cells: number, variable: Variable): number => {
+    const column = VARIABLES.indexOf(variable);
+    let sum = 0, n = 0;
+    for (const chunk of chunks.slice(SETTLED_DAY)) {
+      for (let hour = 0; hour < 24; hour++) for (let c = first; c < first + cells; c++) { sum += chunk.hourly[(hour * runtime.assembly.cells.length + c) * width + column]; n++; }
+    }
+    return sum / n;
+  };
+  const placeOf = (stage: string): { first: number; cells: number } => stages.find(({ id }) => id === stage) ?? { first: 0, cells: 1 };
+  const mean = (stage: string, variable: Variable): number => meanOver(placeOf(stage).first, placeOf(stage).cells, variable);
+  const worst = (variable: Variable): number => {
+    const { first } = placeOf('fish');
+    let most = -Infinity;
+    for (const chunk of chunks) for (let hour = 0; hour < 24; hour++) most = Math.max(most, chunk.hourly[(hour * runtime.assembly.cells.length + first) * width + VARIABLES.indexOf(variable)]);
+    return most;
+  };
+  const rafts = placeOf('rafts');
+  const last = rafts.first + rafts.cells - 1;
+  const flow = 24 * (kept.loop.find(({ kind }) => kind === 'returnPump')?.flow_m3_h ?? 0);
+  const taken = (...variables: Variable[]): number => variables.reduce((sum, variable) => sum + mean('degas', variable) - meanOver(last, 1, variable), 0) * (flow / RAFT_AREA);
+  const whole = state.fish.find(({ unit }) => unit === 1);
+  const reached = whole !== undefined && whole.takenNumber > 0;
+  const { plants_kg, gain_kg } = season.summary().scores;
+  const offered = state.put[GUT] / 1000;
+  const at = cropAt(runtime.values, kept.loop.find(({ id }) => id === 'rafts')?.crop?.kind ?? 'basil');
+  const rooms = [at.roomN, at.roomP, at.roomK, at.roomCa, at.roomFe];
+  const total = (component: number): number => Array.from({ length: rafts.cells }, (_, c) => state.y[(rafts.first + c) * STATES + component]).reduce((a, b) => a + b, 0);
+  return {
+    feed: offered / days, FCR: offered / gain_kg,
+    survival: reached ? whole.takenNumber / STOCKED : NaN, mass_g: reached ? whole.takenMass / whole.takenNumber : NaN, kg_m3: reached ? whole.takenMass / 1000 / TANK_M3 : NaN,
+    mean, worst, stores: STORES.map((store, i) => total(store) / (total(LEAF) * rooms[i])), crop_kg_m2_yr: (plants_kg / RAFT_AREA / days) * 365,
+    removed: { ammonia: taken('TAN_mgN_L'), nitrogen: taken('TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L'), phosphorus: taken('PO4_mgP_L') },
+    season,
+  };
+}
