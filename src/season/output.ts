@@ -1,7 +1,8 @@
 // One hourly row of output for every cell.
-import { ALK, CA, CH4, FE, FISH, K, LEAF, MF, MI, MS, NO2, NO3, O2, P, ROOT, S2, SS, TAN } from '../model/components';
+import { ALK, CA, CH4, FE, FISH, K, LEAF, MF, MG, MI, MS, NO2, NO3, O2, OP, P, QCA, QFE, QK, QN, QP, ROOT, S2, SS, TAN } from '../model/components';
 import { clogging, sludgeDry } from '../model/forcing/solidsForcing';
 import { enterCell } from '../model/network/slope';
+import type { CropAt } from '../model/organisms/plants/cropAt';
 import type { Workspace } from '../model/processes/workspace';
 import { log10 } from '../numerics/elementary';
 import { CO2_MOLAR, COD_PER_CH4, coarseDry, fineDry, readEntered, readingSpace } from './reading';
@@ -60,6 +61,9 @@ function writeRow(runtime: Runtime, state: RunState, w: Workspace, c: number, le
   out[row + I.gas_L_d] = state.gas[c];
   out[row + I.air_L_min] = cell.air / 1.44;
   out[row + I.dose_g_d] = cell.doseRate;
+  out[row + I.opportunists] = y[o + OP] * v;
+  out[row + I.Mg_mg_L] = y[o + MG] * v;
+  out[row + I.spill_m3_d] = spillOf(runtime, state, c);
   if (cell.fish) {
     let number = 0, eaten = 0, welfare = 0;
     for (let f = 0; f < state.fish.length; f++) {
@@ -79,6 +83,26 @@ function writeRow(runtime: Runtime, state: RunState, w: Workspace, c: number, le
     out[row + I.leafDry_g_m2] = y[o + LEAF] / cell.floor;
     out[row + I.rootHealth] = y[o + ROOT];
     out[row + I.rootMat_g_m2] = caught / (cell.floor + cell.mediaArea);
+    out[row + I.leafStore] = bed ? scarcest(y, o, cell.cropAt) : 0;
     out[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
   }
+}
+
+/** m³/d over the rim of the stage that a cell is the last of. */
+function spillOf(runtime: Runtime, state: RunState, c: number): number {
+  const { circuit } = runtime;
+  if (!circuit) return 0;
+  for (let i = 0; i < circuit.stages.length; i++) {
+    const { entry } = circuit.stages[i];
+    if (entry.first + entry.cells - 1 === c) return state.run.spill_m3_d[i];
+  }
+  return 0;
+}
+
+/** How full the scarcest of a crop's stores is, 0–1. */
+function scarcest(y: Float64Array, o: number, crop: CropAt): number {
+  const leaf = y[o + LEAF];
+  if (!(leaf > 0)) return 0;
+  const least = Math.min(y[o + QN] / crop.roomN, y[o + QP] / crop.roomP, y[o + QK] / crop.roomK, y[o + QCA] / crop.roomCa, y[o + QFE] / crop.roomFe);
+  return Math.min(1, Math.max(0, least / leaf));
 }

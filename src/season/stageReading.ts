@@ -2,7 +2,7 @@
 import type { StageCells, Trajectory, Variable } from './trajectory';
 
 /** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
-const SUMMED: ReadonlySet<string> = new Set<Variable>(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d']);
+const SUMMED: ReadonlySet<string> = new Set<Variable>(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d', 'spill_m3_d']);
 /** What is read where the water leaves. */
 const AT_OUTLET: ReadonlySet<string> = new Set<Variable>(['flow_m3_d', 'level_m']);
 

@@ -11,6 +11,8 @@ export const VARIABLES = [
   // for the picture: share of the cone or floor filled with sludge 0–1, share of the filter's pores blocked 0–1,
   // solids caught in the filter or media g, gas leaving the sludge L/d, air L/min, salts dosed g/d
   'sludgeFill', 'clog', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d',
+  // free opportunists (index, 1 in a clean loop), magnesium, water over the rim, and the fullness 0–1 of a crop's scarcest store
+  'opportunists', 'Mg_mg_L', 'spill_m3_d', 'leafStore',
 ] as const;
 export type Variable = (typeof VARIABLES)[number];
 

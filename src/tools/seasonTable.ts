@@ -1,4 +1,5 @@
 // The table a season prints: a column `day`, the columns of each stage, scores and ledger; one row a day or an hour.
+import { STAGES } from '../model/stages/catalogue';
 import type { DayChunk, LedgerLine, Scores, StageCells, Trajectory, Variable } from '../season/trajectory';
 import type { Plan } from '../season/plan';
 import { stageReading } from '../season/stageReading';
@@ -49,7 +50,7 @@ export function seasonTable(trajectory: Trajectory, every: Every, plan: Layout):
 
 function variablesOf(kind: string): readonly Variable[] {
   if (kind === 'fishTank') return [...WATER, ...FISH];
-  return kind === 'raftBed' ? [...WATER, ...BED] : WATER;
+  return STAGES.some((stage) => stage.kind === kind && stage.grows) ? [...WATER, ...BED] : WATER;
 }
 
 function wet(stages: readonly StageCells[], id: string): StageCells | undefined {

@@ -1,7 +1,8 @@
 // How life and light are drawn: fish by number and mass, leaves by mass, roots by their mat, the day by its hour, water by its flow.
 import { describe, expect, it } from 'vitest';
 import { courseOf, STEP } from '../../src/world/course';
-import { fouling, FULL_LEAF_g_m2, leafScale, leafSize } from '../../src/world/crop';
+import { fouling, leafScale, leafSize } from '../../src/world/crop';
+import { FULL_LEAF_g_m2 } from '../../src/world/draw/cropArt';
 import { daylight, type Daylight } from '../../src/world/daylight';
 import { broken, placeNames } from '../../src/world/names';
 import { dashSpeed } from '../../src/world/pipes';
