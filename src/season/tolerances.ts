@@ -7,8 +7,8 @@ export function setTolerances(data: LoopData, times = 1): void {
   data.cells.forEach((cell, c) => {
     const o = c * STATES;
     const t = data.tolerance;
-    // A pipe-sized vessel is followed no closer than ten litres: what it holds matters to nobody.
-    const volume = Math.max(cell.volume, 0.01);
+    // A pipe-sized vessel is followed no closer than fifty litres: what it holds matters to nobody.
+    const volume = Math.max(cell.volume, 0.05);
     // flowing: g/m³ and the like
     for (let i = 0; i < FLOWING; i++) t[o + i] = 0.01 * volume;
     for (let i = CF; i < FLOWING; i++) t[o + i] = 0.06 * volume;

@@ -21,7 +21,7 @@ import { moveSolids } from './solidsMoves';
 export function makeWorkspace(data: LoopData): Workspace {
   return {
     cell: data.cells[0], y: data.r0, o: 0, r: data.r0, ro: 0, g: data.g, go: 0, keeps: true, perVolume: 1,
-    h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, nitrifying: 1, light: 0,
+    h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, nitrifying: 1, pull: 0, light: 0,
   };
 }
 
@@ -37,6 +37,7 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.g = stage === 0 ? data.g : data.gScratch;
   w.go = stage === 0 ? index * PROCESSES * SLOTS : 0;
   w.perVolume = 1 / w.cell.volume;
+  w.pull = 0;
   const guesses = stage === 0 ? data.h : data.h1;
   acidBase(w, data.constants, index * CONDITIONAL_LENGTH, guesses[index], data.holdH);
   guesses[index] = w.h;

@@ -19,7 +19,8 @@ export interface Saturation { O2: number; CO2: number; N2: number }
 export function gasRates(w: Workspace, saturation: Saturation): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   r[ro + ID.oxygenTransfer] = cell.kO2 * (saturation.O2 - y[o + O2] * v);
-  g[go + ID.oxygenTransfer * SLOTS] = -cell.kO2 * v;
+  // The sludge bed's pull is kept here: the method bears any W that is made of whole columns, and this one touches oxygen alone.
+  g[go + ID.oxygenTransfer * SLOTS] = -cell.kO2 * v - w.pull;
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
   g[go + ID.carbonDioxideTransfer * SLOTS] = cell.kCO2 * w.co2IC * v;
   g[go + ID.carbonDioxideTransfer * SLOTS + 1] = cell.kCO2 * w.co2ALK * v;

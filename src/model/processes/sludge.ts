@@ -84,6 +84,9 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.poreSulfideGasOut] = carried * (1 - k.bubbleSulfide) * pore;
 
   if (!w.keeps) return;
+  // The bed's pull on the oxygen above it, which no column of its own keeps (see gas.ts).
+  if (o2 > 1e-9) w.pull = aerobic * 0.5 * (1 + 0.1 / (o2 + 0.1)) / o2 * l2 / (zo2 + l2) * v;
+
   // Kept derivatives to the pore organics: every depth falls with the root of the demand.
   const perDemand = c > 0 ? k.half / ((k.half + c) * c * volume) : k.half / ((k.half + 1e-9) * 1e-9 * volume); // d ln(demand)/d(PO)
   const stepO = -0.5 * inO * l2 / (zo2 + l2);

@@ -17,6 +17,8 @@ export interface Workspace {
   h: number; nh3: number; h2s: number; co2: number; co2IC: number; co2ALK: number;
   /** 0–1: what pH and alkalinity leave of nitrification */
   nitrifying: number;
+  /** d(oxygen drawn by the sludge bed)/d(oxygen), 1/d; 0 without a bed */
+  pull: number;
   /** light now against its daily mean, 0 at night */
   light: number;
 }
