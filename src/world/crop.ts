@@ -1,27 +1,28 @@
 // Plants of a bed: leaves as large as their mass, roots as fouled as their mat, stress in shape and colour.
 import type { GameObjects, Textures } from 'phaser';
+import { cropArt, FULL_LEAF_g_m2 } from './draw/cropArt';
 import type { Kit } from './kit';
+import { cropAt } from './living';
 import type { Live, Moment } from './moment';
 import { cellValue } from './reading';
 import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame } from './sheets';
 
-/** Dry leaf mass at which lettuce fills its place on the raft, g/m²; only the drawn size depends on it. */
-export const FULL_LEAF_g_m2 = 180;
 /** Shares of the full mass at which the drawing passes to the next of four sizes. */
 const STEPS = [0.15, 0.4, 0.75] as const;
 /** Solids on the roots at which all strands look fouled, g/m². */
 const FOULED_g_m2 = 30;
 const STRESSED_HEALTH = 0.55;
 
-/** Size 1–4 of the drawing, and its scale within that size (0.88–1.12). */
-export function leafSize(leafDry_g_m2: number): number {
-  const share = leafDry_g_m2 / FULL_LEAF_g_m2;
+/** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
+export function leafSize(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+  const share = leafDry_g_m2 / full;
   return share < STEPS[0] ? 1 : share < STEPS[1] ? 2 : share < STEPS[2] ? 3 : 4;
 }
 
-export function leafScale(leafDry_g_m2: number): number {
-  const share = Math.max(0, Math.min(1, leafDry_g_m2 / FULL_LEAF_g_m2));
-  const size = leafSize(leafDry_g_m2);
+/** Scale of the drawing within its size, 0.88–1.12. */
+export function leafScale(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+  const share = Math.max(0, Math.min(1, leafDry_g_m2 / full));
+  const size = leafSize(leafDry_g_m2, full);
   const low = size === 1 ? 0 : STEPS[size - 2];
   const high = size === 4 ? 1 : STEPS[size - 1];
   return 0.88 + (0.24 * (share - low)) / (high - low);
@@ -32,64 +33,93 @@ export function fouling(rootMat_g_m2: number, rootHealth: number): number {
   return Math.max(0, Math.min(1, Math.max(rootMat_g_m2 / FOULED_g_m2, 1 - rootHealth)));
 }
 
+/** Where a plant stands and its roots begin; lean in radians, 0 upright. */
+export interface Place { x: number; y: number; rootX: number; rootY: number; lean: number }
+/** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
+export interface Fit { scale: number; depth: number; wide: number }
+
 interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; cell: number; seed: number; bias: number; leafAt: number; rootAt: number }
+interface Kind { name: string; leaves: Textures.Frame[]; full: number; scale: number }
 
 export class Crop implements Live {
   private readonly plants: Plant[] = [];
-  private readonly leaves: Textures.Frame[] = [];
+  private readonly kinds: Kind[] = [];
   private readonly roots: Textures.Frame[] = [];
   private readonly natural: number;
+  private kind: Kind | null = null;
+  private named: string | null = null;
+  private shown = false;
 
-  /**
-   * @param layers what is put between the roots and the leaves
-   * @param y height of the raft
-   */
-  constructor(kit: Kit, private readonly id: string, x: number, w: number, y: number, private readonly scale: number, count: number, private readonly depth: number, layers: () => void) {
+  /** @param layers what is put between the roots and the leaves */
+  constructor(kit: Kit, private readonly id: string, places: readonly Place[], private readonly fit: Fit, layers: () => void) {
     const sheet = kit.sheets.plants;
     this.natural = sheet.natural;
-    for (let seed = 0; seed < PLANT_SEEDS; seed += 1) {
-      for (const size of PLANT_SIZES) for (const stress of [false, true]) this.leaves.push(sheet.frame(leafFrame(size, stress, seed)));
-      for (let foul = 0; foul <= FOUL_STEPS; foul += 1) this.roots.push(sheet.frame(rootFrame(foul, seed)));
+    for (const name of kit.sheets.living.crops) {
+      const art = cropArt(name);
+      const leaves: Textures.Frame[] = [];
+      for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (const size of PLANT_SIZES) for (const stress of [false, true]) leaves.push(sheet.frame(leafFrame(name, size, stress, seed)));
+      this.kinds.push({ name, leaves, full: art.full_g_m2, scale: art.scale });
     }
-    const at = (i: number): number => x + ((i + 0.5) * w) / count;
-    const roots = Array.from({ length: count }, (_, i) => sheet.image(rootFrame(0, i % PLANT_SEEDS), at(i), y + 4));
+    for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (let foul = 0; foul <= FOUL_STEPS; foul += 1) this.roots.push(sheet.frame(rootFrame(foul, seed)));
+    const roots = places.map((place, i) => sheet.image(rootFrame(0, i % PLANT_SEEDS), place.rootX, place.rootY).setVisible(false));
     layers();
-    for (let i = 0; i < count; i += 1) {
+    places.forEach((place, i) => {
       const seed = i % PLANT_SEEDS;
-      this.plants.push({ root: roots[i], leaf: sheet.image(leafFrame(1, false, seed), at(i), y - 11), cell: Math.floor((3 * i) / count), seed, bias: ((i * 7) % 5) / 5 - 0.4, leafAt: -1, rootAt: -1 });
-    }
+      const leaf = sheet.image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y).setRotation(place.lean).setVisible(false);
+      this.plants.push({ root: roots[i], leaf, cell: Math.floor((3 * i) / places.length), seed, bias: ((i * 7) % 5) / 5 - 0.4, leafAt: -1, rootAt: -1 });
+    });
   }
 
   update(moment: Moment): void {
+    this.choose(moment.plan === null ? null : cropAt(moment.plan, this.id, moment.view === null ? Infinity : moment.now_h));
+    if (this.kind === null) return;
     const stage = moment.cellsOf(this.id);
     for (let i = 0; i < this.plants.length; i += 1) {
       const plant = this.plants[i];
-      if (moment.view === null || stage === null) this.grow(plant, 0, 1, 0);
+      if (moment.view === null || stage === null) this.grow(plant, this.kind, 0, 1, 0);
       else {
         const leaf = cellValue(moment.view, stage, plant.cell, 'leafDry_g_m2', moment.now_h);
         const health = cellValue(moment.view, stage, plant.cell, 'rootHealth', moment.now_h);
-        this.grow(plant, leaf, health, cellValue(moment.view, stage, plant.cell, 'rootMat_g_m2', moment.now_h));
+        this.grow(plant, this.kind, leaf, health, cellValue(moment.view, stage, plant.cell, 'rootMat_g_m2', moment.now_h));
       }
     }
   }
 
-  private grow(plant: Plant, leaf: number, health: number, mat: number): void {
-    const size = leafSize(leaf);
+  /** Takes up the art of the crop that stands here now; hides all while none does. */
+  private choose(name: string | null): void {
+    if (name !== this.named || this.kind === null) {
+      this.named = name;
+      this.kind = null;
+      for (let i = 0; i < this.kinds.length; i += 1) if (this.kinds[i].name === name) this.kind = this.kinds[i];
+      for (let i = 0; i < this.plants.length; i += 1) this.plants[i].leafAt = -1;
+    }
+    const shown = this.kind !== null;
+    if (shown === this.shown) return;
+    this.shown = shown;
+    for (let i = 0; i < this.plants.length; i += 1) {
+      this.plants[i].leaf.setVisible(shown);
+      this.plants[i].root.setVisible(shown);
+    }
+  }
+
+  private grow(plant: Plant, kind: Kind, leaf: number, health: number, mat: number): void {
+    const { fit } = this;
+    const size = leafSize(leaf, kind.full);
     const stressed = health < STRESSED_HEALTH + plant.bias * 0.1;
     const leafAt = plant.seed * PLANT_SIZES.length * 2 + (size - 1) * 2 + (stressed ? 1 : 0);
     if (leafAt !== plant.leafAt) {
       plant.leafAt = leafAt;
-      plant.leaf.setFrame(this.leaves[leafAt]);
+      plant.leaf.setFrame(kind.leaves[leafAt]);
     }
-    plant.leaf.setScale(this.natural * this.scale * leafScale(leaf));
+    plant.leaf.setScale(this.natural * fit.scale * kind.scale * leafScale(leaf, kind.full));
     const foul = Math.max(0, Math.min(FOUL_STEPS, Math.round((fouling(mat, health) + plant.bias * 0.18) * FOUL_STEPS)));
     const rootAt = plant.seed * (FOUL_STEPS + 1) + foul;
     if (rootAt !== plant.rootAt) {
       plant.rootAt = rootAt;
       plant.root.setFrame(this.roots[rootAt]);
     }
-    const length = 0.3 + 0.7 * Math.sqrt(Math.max(0, Math.min(1, leaf / (FULL_LEAF_g_m2 * 0.6))));
-    const fit = Math.min(1, (this.depth - 8) / 84);
-    plant.root.setScale(this.natural * (0.6 + 0.4 * length), this.natural * length * fit);
+    const length = 0.3 + 0.7 * Math.sqrt(Math.max(0, Math.min(1, leaf / (kind.full * 0.6))));
+    const room = Math.min(1, (fit.depth - 8) / 84);
+    plant.root.setScale(this.natural * (0.6 + 0.4 * length) * fit.wide, this.natural * length * room);
   }
 }

@@ -89,19 +89,33 @@ export class SludgeGas implements Live {
 
 const VENTS = 3;
 
-/** Gas leaving over the rim where air strips the water: wavy arrows, only while air runs. */
-export class Stripping implements Live {
+/** Gas leaving over the rim where something strips the water: wavy arrows, only while that runs. */
+class Vents implements Live {
   private readonly images: GameObjects.Image[] = [];
   private on = false;
 
-  constructor(kit: Kit, private readonly id: string, x: number, rim: number) {
+  constructor(kit: Kit, private readonly id: string, private readonly driver: 'air_L_min' | 'flow_m3_d', x: number, rim: number) {
     for (let i = 0; i < VENTS; i += 1) this.images.push(kit.sheets.bits.image('gas', x + (i - 1) * 22, rim - 2).setVisible(false));
   }
 
   update(moment: Moment): void {
-    const on = moment.read(this.id, 'air_L_min', 0) > 0;
+    const on = moment.read(this.id, this.driver, 0) > 0;
     if (on === this.on) return;
     this.on = on;
     for (const image of this.images) image.setVisible(on);
+  }
+}
+
+/** Gas that air from stones drives out. */
+export class Stripping extends Vents {
+  constructor(kit: Kit, id: string, x: number, rim: number) {
+    super(kit, id, 'air_L_min', x, rim);
+  }
+}
+
+/** Gas that leaves with the draught through falling water. */
+export class Draught extends Vents {
+  constructor(kit: Kit, id: string, x: number, rim: number) {
+    super(kit, id, 'flow_m3_d', x, rim);
   }
 }

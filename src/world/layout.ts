@@ -1,6 +1,7 @@
 // Where everything of a loop stands in the picture: heights true to the design's levels, widths fitted to the view.
 // World units; the ground is y = 0, up is negative.
 import { gapsOf, type GapBox } from './gaps';
+import { BAR_UNDER_RIM, BASIN_WATER, CHANNEL_OVER, CHANNEL_UNDER, hasCone, HULL_OVER, isClosed, isSprayed, LEAST_SPRAY, onTable, widthsOf } from './kinds';
 import { pipesOf, returnPipe, sidePipes, type PipeRun } from './plumbing';
 import type { DesignCheck, DesignStage, SideSpec, StageSpec } from './terms';
 
@@ -9,6 +10,12 @@ const LEAST_UNITS_PER_M = 200;
 const MOST_STRETCH = 1.45;
 /** A settler's valve needs this room over the ground; its cone is drawn that much shorter where it stands low. */
 const VALVE_ROOM = 34;
+/** A basin under a sprayed stage stands this high over the ground, if the fall allows it. */
+const LEAST_STAND = 22;
+/** The basin of a sprayed stage stands this much over the next level. */
+const BASIN_OVER_NEXT_m = 0.1;
+/** What a rim stands over its water at least, as the hydraulics take it. */
+const LEAST_FREEBOARD_m = 0.05;
 /** Thickness of a cut wall. */
 export const WALL = 9;
 
@@ -20,6 +27,8 @@ export interface StageBox {
   /** place in the loop */
   index: number;
   x: number; w: number; rim: number; level: number; floor: number;
+  /** y at which its water runs over, true to the design; the drawn rim may stand higher */
+  brim: number;
   stand: Stand;
   /** whether its water comes over the rim or through the wall on the left */
   entry: 'above' | 'wall';
@@ -39,11 +48,6 @@ export interface WorldLayout {
   stages: StageBox[]; sides: SideBox[]; gaps: GapBox[]; pump: PumpBox | null; pipes: PipeRun[];
 }
 
-/** Narrowest and widest drawing of a kind of tank. */
-const WIDTHS: Readonly<Record<string, readonly [number, number]>> = {
-  fishTank: [210, 300], radialFlowSettler: [100, 122], fineFilter: [100, 120], degassingTank: [118, 158], raftBed: [250, 420], sump: [132, 156],
-};
-const OTHER: readonly [number, number] = [110, 140];
 const GAP_MIN = 58;
 const GAP_MAX = 190;
 const LEFT = 50;
@@ -60,8 +64,8 @@ export interface LayoutInput {
 
 function standOf(kind: string, floor: number): Stand {
   if (floor > 12) return 'pit';
-  if (kind === 'radialFlowSettler') return 'legs';
-  return kind === 'raftBed' ? 'table' : 'block';
+  if (hasCone(kind)) return 'legs';
+  return onTable(kind) ? 'table' : 'block';
 }
 
 /** Loop order → order on screen: what the pump lifts water into stands at the far left, then the fish tank and all that follows. */
@@ -88,7 +92,7 @@ export function layOut(input: LayoutInput): WorldLayout | null {
     const spec = loop[index];
     const stage = found.get(spec.id);
     if (stage === undefined) return null;
-    boxes.push({ id: spec.id, kind: spec.kind, spec, index, x: 0, w: 0, rim: 0, level: 0, floor: 0, stand: 'block', entry: 'wall', level_cm: stage.level_m * 100, fall_cm: stage.fall_m * 100 });
+    boxes.push({ id: spec.id, kind: spec.kind, spec, index, x: 0, w: 0, rim: 0, level: 0, floor: 0, brim: 0, stand: 'block', entry: 'wall', level_cm: stage.level_m * 100, fall_cm: stage.fall_m * 100 });
   }
   const shallow = side.some((one) => one.kind === 'mineralisationTank') ? 150 : 60;
   let span = raise(boxes, found, LEAST_UNITS_PER_M, shallow);
@@ -121,18 +125,33 @@ function raise(boxes: readonly StageBox[], found: ReadonlyMap<string, DesignStag
     if (stage === undefined) continue;
     box.level = -stage.level_m * unitsPerM;
     box.floor = -Math.max(stage.floor_m, stage.level_m - stage.depth_m) * unitsPerM;
+    box.brim = -Math.max(stage.floor_m + stage.height_m, stage.level_m + LEAST_FREEBOARD_m) * unitsPerM;
     box.rim = Math.min(-(stage.floor_m + stage.height_m) * unitsPerM, box.level - 12);
     box.stand = standOf(box.kind, box.floor);
     if (box.stand === 'legs') box.floor = Math.max(box.level + 40, Math.min(box.floor, -VALVE_ROOM));
+    shape(box, Math.min(stage.fall_m - BASIN_OVER_NEXT_m, stage.height_m - BASIN_OVER_NEXT_m) * unitsPerM);
     top = Math.min(top, box.rim);
     deepest = Math.max(deepest, box.floor);
   }
   return { top: top - HEADROOM, bottom: deepest + WALL + PIT_ROOM };
 }
 
+/** Kinds whose water is not where a plain tank has it: sprayed ones hang under their level, films are drawn deeper, hulls close over the water. */
+function shape(box: StageBox, drop: number): void {
+  if (isSprayed(box.kind)) {
+    box.rim = box.level - BAR_UNDER_RIM;
+    box.floor = Math.max(box.level + LEAST_SPRAY, Math.min(box.level + drop + BASIN_WATER, -LEAST_STAND));
+    box.level = box.floor - BASIN_WATER;
+    box.stand = box.floor > 12 ? 'pit' : 'block';
+  } else if (box.kind === 'filmChannel') {
+    box.rim = box.level - CHANNEL_OVER;
+    box.floor = box.level + CHANNEL_UNDER;
+  } else if (isClosed(box.kind)) box.rim = Math.min(box.rim, box.level - HULL_OVER);
+}
+
 function fitWidths(boxes: StageBox[], wanted: number, design: DesignCheck): number {
   const gaps = boxes.length;
-  const limits = boxes.map((box) => WIDTHS[box.kind] ?? OTHER);
+  const limits = boxes.map((box) => widthsOf(box.kind));
   const preferred = boxes.map((box, i) => {
     const metres = design.stages.find((stage) => stage.id === box.id)?.width_m ?? 0;
     return Math.max(limits[i][0], Math.min(limits[i][1], metres * LEAST_UNITS_PER_M));

@@ -6,6 +6,7 @@ import { INK, rgb } from './draw/palette';
 import { FONT } from './draw/pen';
 import { Hand } from './hand';
 import { layOut, type WorldLayout } from './layout';
+import { livingKey, livingOf } from './living';
 import { Moment } from './moment';
 import { Picture } from './picture';
 import { Studio } from './studio';
@@ -32,7 +33,7 @@ export class LoopScene extends Scene {
   private studio: Studio | null = null;
   private drawn: Pick<PageState, 'design' | 'plan' | 'mode'> | null = null;
   private stale = 0;
-  private airKey = '';
+  private partsKey = '';
   private ready = false;
   private still_s = STILL_PERIOD_s;
   private seen: PageState | null = null;
@@ -87,7 +88,7 @@ export class LoopScene extends Scene {
     const { design, plan, mode } = state;
     const last = this.drawn;
     const building = mode === 'build';
-    if (last !== null && last.design === design && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameAir(plan))) {
+    if (last !== null && last.design === design && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan))) {
       last.plan = plan;
       return;
     }
@@ -106,19 +107,25 @@ export class LoopScene extends Scene {
     this.cameras.main.setZoom(k).setScroll(0, Math.round(this.view.top * k) / k);
     this.studio = new Studio(this, k, scale);
     const aerated = aeratedStages(plan);
-    this.airKey = [...aerated].join(' ');
+    const living = livingOf(plan);
+    this.partsKey = partsKey(plan);
     const bad = new Set(design.problems.map((problem) => problem.stage));
-    this.picture = new Picture(this, this.studio, { layout, plan, mode, aerated, bad, viewTop: Math.floor(this.view.top) - 2, white: WHITE });
+    this.picture = new Picture(this, this.studio, { layout, plan, mode, aerated, living, bad, viewTop: Math.floor(this.view.top) - 2, white: WHITE });
     this.hand = new Hand(this.studio);
     this.still_s = STILL_PERIOD_s;
   }
 
-  private sameAir(plan: Plan | null): boolean {
-    return plan !== null && [...aeratedStages(plan)].join(' ') === this.airKey;
+  private sameParts(plan: Plan | null): boolean {
+    return plan !== null && partsKey(plan) === this.partsKey;
   }
 
   /** Forces the picture to be drawn anew in the next frame. */
   refresh(): void {
     this.drawn = null;
   }
+}
+
+/** A word that changes with what a plan adds to the picture beside its loop: air, species, crops. */
+function partsKey(plan: Plan): string {
+  return `${[...aeratedStages(plan)].join(' ')} / ${livingKey(livingOf(plan))}`;
 }

@@ -5,16 +5,21 @@ import { stageName } from '../words/stageNames';
 import { ground, house, houseOf, moon, sky, sun, type House } from './backdrop';
 import { daylight, type Daylight } from './daylight';
 import { airPump, hose } from './draw/parts';
+import { cropArt } from './draw/cropArt';
 import { FONT, type Pen } from './draw/pen';
 import { INK, rgb } from './draw/palette';
+import { grows } from './kinds';
 import { showAround, spaceOf, wallSpace, type Kit } from './kit';
 import { type StageBox, type WorldLayout, WALL } from './layout';
+import type { Living } from './living';
 import type { Live, Moment } from './moment';
 import { placeNames, type NameWish } from './names';
 import { GapMarks, LEAST_TEXT_px, showLevels } from './planMarks';
 import { Pipe, Pour } from './pipes';
+import { dropX, nameAbove, tagX, tagY } from './places';
 import { RootLens } from './rootLens';
 import { bakeSheets } from './sheets';
+import { Spill } from './spill';
 import { baseTank } from './stages/baseTank';
 import { drawingOf } from './stages/drawings';
 import { mineralisationTank } from './stages/mineralisationTank';
@@ -23,9 +28,11 @@ import type { Studio } from './studio';
 import { Tag, TagSheet } from './tags';
 import type { Plan } from './terms';
 
-export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; bad: ReadonlySet<string>; viewTop: number; white: string }
+export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; viewTop: number; white: string }
 
 const NAME_SIZE = 18;
+/** How high plants stand that have just been set, world units. */
+const SEEDLING_REACH = 34;
 /** Reach of the sun's glow, world units. */
 const SUN = 104;
 const LEAST_NUMBER_px = 21;
@@ -50,7 +57,7 @@ export class Picture {
 
   constructor(private readonly scene: Scene, private readonly studio: Studio, private readonly input: PictureInput) {
     const { layout, viewTop, white } = input;
-    this.kit = { studio, sheets: bakeSheets(studio), white, aerated: input.aerated, unitsPerM: layout.unitsPerM };
+    this.kit = { studio, sheets: bakeSheets(studio, input.living), white, aerated: input.aerated, unitsPerM: layout.unitsPerM };
     this.house = houseOf(layout.width, layout.top, viewTop);
     studio.show(studio.bake({ x: 0, y: viewTop, w: layout.width, h: -viewTop }, (pen) => {
       sky(pen, layout.width, viewTop);
@@ -65,7 +72,8 @@ export class Picture {
     this.showAirLine();
     for (const box of layout.stages) this.showStage(box);
     this.showSides();
-    for (const box of layout.stages) if (box.kind === 'raftBed') this.lenses.push({ id: box.id, lens: new RootLens(this.kit, box) });
+    if (input.mode !== 'build') for (const box of layout.stages) this.lives.push(new Spill(this.kit, box, layout.width));
+    for (const box of layout.stages) if (grows(box.kind)) this.lenses.push({ id: box.id, lens: new RootLens(this.kit, box) });
     this.showNames();
     if (input.mode === 'build') showLevels(studio, layout, input.bad);
     else this.showTags();
@@ -109,7 +117,7 @@ export class Picture {
     if (box.stand !== 'pit') this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
     if (drawing.back) this.studio.show(this.studio.bake(wallSpace(box), (pen) => drawing.back?.(pen, box)));
     this.lives.push(...drawing.live(this.kit, box));
-    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...returnPump(this.kit, layout.pump, box));
+    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...returnPump(this.kit, layout.pump, box, layout.width));
     for (const run of layout.pipes) if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
     const front = (pen: Pen): void => drawing.front(pen, box);
     if (drawing.hollow) showAround(this.studio, wallSpace(box), drawing.hollow(box), front);
@@ -135,10 +143,11 @@ export class Picture {
     context.font = `680 ${size}px ${FONT}`;
     const measure = (text: string): number => context.measureText(text).width;
     const all = [...plan.loop, ...plan.side];
+    const reach = this.input.mode === 'build' ? SEEDLING_REACH : Math.max(...[...this.input.living.crops].map((crop) => cropArt(crop).reach));
     const wishes: NameWish[] = layout.stages.map((box) => {
       const words = stageName(all, box.id);
       if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };
-      const above = box.kind === 'raftBed' ? 96 : box.kind === 'degassingTank' ? 62 : 24;
+      const above = nameAbove(box, reach);
       const bend = layout.pump !== null && box === layout.stages[0] ? 26 : 0;
       return { id: box.id, words, x: box.x + box.w / 2, y: box.rim - above - bend, room: box.w + 10, align: 'center' };
     });
@@ -201,7 +210,7 @@ export class Picture {
     const box = lifted === null ? undefined : this.input.layout.stages.find((one) => one.id === lifted);
     if (this.veil.visible !== (box !== undefined)) this.veil.setVisible(box !== undefined);
     if (box === undefined) return;
-    const top = box.rim - (box.kind === 'raftBed' ? 70 : 12);
+    const top = box.rim - (grows(box.kind) ? 70 : 12);
     this.veil.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
   }
 
@@ -236,21 +245,4 @@ function waits(shelf: readonly { id: string }[], loop: readonly { id: string }[]
     if (!placed) return true;
   }
   return false;
-}
-
-/** Where the air hose goes down into a tank. */
-function dropX(box: StageBox): number {
-  return box.kind === 'fishTank' ? box.x + box.w - 52 : box.x + box.w - 10;
-}
-
-function tagX(box: StageBox): number {
-  if (box.kind === 'fishTank') return box.x + (box.w - 42) / 2;
-  return box.x + box.w / 2 - (box.stand === 'pit' ? 38 : 0);
-}
-
-function tagY(box: StageBox, scale: number): number {
-  if (box.kind === 'radialFlowSettler') return box.level + (box.floor - box.level) * 0.4;
-  if (box.kind === 'raftBed') return box.floor + 4;
-  if (box.stand === 'pit') return box.floor + 12;
-  return box.floor - 14 - 12 * scale;
 }

@@ -5,6 +5,7 @@ import { say } from '../words/say';
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
 import type { GapBox } from './gaps';
+import { BAR_UNDER_RIM, isSprayed } from './kinds';
 import type { StageBox, WorldLayout } from './layout';
 import { OVER_RIM } from './plumbing';
 import type { Studio } from './studio';
@@ -20,9 +21,13 @@ function heightTag(pen: Pen, x: number, y: number, words: string, size: number, 
   pen.text(words, x, y + size * 0.36, { size, weight: 720, colour: bad ? '#fff' : INK.ink });
 }
 
+/** The level that counts for the flow: where water stands, or where it is sprayed in. */
+const levelOf = (box: StageBox): number => (isSprayed(box.kind) ? box.rim + BAR_UNDER_RIM : box.level);
+
 function level(pen: Pen, box: StageBox, text: number, bad: boolean): void {
-  pen.line(box.x + 2, box.level, box.x + box.w - 2, box.level, { ink: bad ? INK.red : INK.blue, width: 4 });
-  heightTag(pen, box.x + box.w / 2, box.level + Math.min((box.floor - box.level) * 0.5, 34 + text * 0.4), say('world.cm', { n: cm(box.level_cm) }), text, bad);
+  const y = levelOf(box);
+  pen.line(box.x + 2, y, box.x + box.w - 2, y, { ink: bad ? INK.red : INK.blue, width: 4 });
+  heightTag(pen, box.x + box.w / 2, y + Math.min((box.floor - y) * 0.5, 34 + text * 0.4), say('world.cm', { n: cm(box.level_cm) }), text, bad);
 }
 
 /** Whole centimetres with a true minus sign. */
@@ -76,7 +81,7 @@ export class GapMarks {
 export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet<string>): void {
   const text = Math.max(17, LEAST_TEXT_px / studio.cssScale);
   for (const box of layout.stages) {
-    const space = { x: box.x - 30 - text, y: box.level - 10, w: box.w + 60 + 2 * text, h: 80 + text * 2 };
+    const space = { x: box.x - 30 - text, y: levelOf(box) - 10, w: box.w + 60 + 2 * text, h: 80 + text * 2 };
     studio.show(studio.bake(space, (pen) => level(pen, box, text, bad.has(box.id))));
   }
   for (const gap of layout.gaps) {

@@ -1,4 +1,5 @@
 // The course of every pipe: from overflow to overflow by gravity, and from the pump back to the top, buried under the ground.
+import { BAR_UNDER_RIM, hasCone, isClosed, isSprayed } from './kinds';
 import type { PumpBox, SideBox, StageBox } from './layout';
 import type { SideSpec, StageSpec } from './terms';
 
@@ -21,9 +22,24 @@ const GRAVITY_WIDTH = 15;
 export const OVER_RIM = 56;
 const STRAIGHT = 34;
 
-/** Where water that comes over the rim falls in: a settler takes it into its centre well, other tanks near the left wall. */
+/** How far under the level a pipe enters a closed hull. */
+const INTO_HULL = 22;
+
+/** Where water that comes over the rim falls in: a settler takes it into its centre well, hulls and bars in their middle, other tanks near the left wall. */
 function mouthOf(box: StageBox, beside: number): number {
-  return box.kind === 'radialFlowSettler' ? box.x + box.w / 2 : box.x + beside;
+  return box.kind === 'radialFlowSettler' || isClosed(box.kind) || isSprayed(box.kind) ? box.x + box.w / 2 : box.x + beside;
+}
+
+/** A pipe that leads to a height without a free fall: into a hull's side or onto a spray bar. */
+function joined(from: StageBox, to: StageBox, out: number, y: number, end: number): PipeRun {
+  const start = from.x + from.w - 6;
+  const middle = (from.x + from.w + to.x) / 2;
+  const level = Math.abs(y - out) < 14;
+  return {
+    key: `${from.id}>${to.id}`, from: from.id, to: to.id, width: GRAVITY_WIDTH, pour: null,
+    points: level ? [start, out, end, out] : [start, out, middle, out, middle, y, end, y],
+    arrows: [{ x: middle, y: level ? out : (out + y) / 2, turn: level ? 0 : Math.sign(y - out) * (Math.PI / 2) }],
+  };
 }
 
 function gravity(from: StageBox, to: StageBox): PipeRun {
@@ -31,6 +47,8 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
   const start = from.x + from.w - 6;
   const out = from.level + OUTLET;
   const fall = to.level - from.level;
+  if (isSprayed(to.kind)) return joined(from, to, out, to.rim + BAR_UNDER_RIM, to.x + 4);
+  if (isClosed(to.kind)) return joined(from, to, out, to.level + INTO_HULL, to.x + 4);
   const middle = (from.x + from.w + to.x) / 2;
   if (fall >= OVER_RIM && to.rim > out) {
     const y = to.rim - 16;
@@ -44,7 +62,7 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
     const y = to.level + 16;
     return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, middle, out, middle, y, to.x + 12, y], pour: null, arrows: [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }] };
   }
-  return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, to.x + 6, out], pour: fall > 4 && to.kind !== 'radialFlowSettler' ? { x: to.x + 5, top: out - 4, bottom: to.level } : null, arrows: [{ x: middle, y: out, turn: 0 }] };
+  return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, to.x + 6, out], pour: fall > 4 && !hasCone(to.kind) ? { x: to.x + 5, top: out - 4, bottom: to.level } : null, arrows: [{ x: middle, y: out, turn: 0 }] };
 }
 
 /** Pipes by gravity, between stages that follow each other with no pump between them; the last one after the pump pours into the fish tank. */
@@ -68,12 +86,14 @@ export function returnPipe(pump: PumpBox, boxes: readonly StageBox[], trench: nu
   const over = first.rim - 32;
   const mouth = mouthOf(first, Math.min(46, first.w * 0.24));
   const turn = pump.y - 46;
-  const points = [x0, pump.y - 30, x0, turn, wall, turn, wall, trench, 26, trench, 26, over, mouth, over, mouth, first.rim + 2];
+  const inside = isClosed(first.kind) || isSprayed(first.kind);
+  const end = isSprayed(first.kind) ? first.rim + BAR_UNDER_RIM : first.rim + 2;
+  const points = [x0, pump.y - 30, x0, turn, wall, turn, wall, trench, 26, trench, 26, over, mouth, over, mouth, end];
   const arrows = [{ x: 26, y: (over + trench) / 2 - 30, turn: -Math.PI / 2 }];
   const run = wall - 26;
   const count = Math.max(1, Math.floor(run / 400));
   for (let i = 0; i < count; i += 1) arrows.push({ x: 26 + (run * (i + 0.5)) / count, y: trench, turn: Math.PI });
-  return { key: `${pump.id}>${first.id}`, from: host.id, to: first.id, points, width: GRAVITY_WIDTH, pour: { x: mouth, top: first.rim + 2, bottom: first.level }, arrows };
+  return { key: `${pump.id}>${first.id}`, from: host.id, to: first.id, points, width: GRAVITY_WIDTH, pour: inside ? null : { x: mouth, top: first.rim + 2, bottom: first.level }, arrows };
 }
 
 /** Sludge lines into side tanks and the pipe that returns their water. */

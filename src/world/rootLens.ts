@@ -1,4 +1,4 @@
-// A close look at the roots of the bed that is selected: a round glass under its table, with a strand pattern that follows mat and health.
+// A close look at the roots of the bed that is selected: a round glass under its table, or in the soil where it stands low, with a strand pattern that follows mat and health.
 import type { GameObjects } from 'phaser';
 import { INK, mix } from './draw/palette';
 import type { Pen } from './draw/pen';
@@ -12,10 +12,14 @@ const STEPS = 8;
 const ZOOM = 1.5;
 const MOST_RADIUS = 66;
 const LEAST_RADIUS = 34;
+const BURIED_RADIUS = 44;
+
+/** Where the lines of the glass meet: among the roots. */
+const rootsAt = (box: StageBox): number => Math.min(box.level + 34, box.floor - 8);
 
 function glass(pen: Pen, x: number, y: number, r: number, foul: number, box: StageBox): void {
   const circle = `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
-  pen.path(`M${x - r * 0.7} ${y - r * 0.72}L${x - 12} ${box.level + 34}M${x + r * 0.7} ${y - r * 0.72}L${x + 12} ${box.level + 34}`, { ink: INK.ink, width: 1.6, dash: [5, 5] });
+  pen.path(`M${x - r * 0.7} ${y - r * 0.72}L${x - 12} ${rootsAt(box)}M${x + r * 0.7} ${y - r * 0.72}L${x + 12} ${rootsAt(box)}`, { ink: INK.ink, width: 1.6, dash: [5, 5] });
   pen.path(circle, { fill: mix('#DFF3F7', '#E8DEC6', foul) });
   pen.within(circle, () => pen.at(x, y - r * 0.94, () => roots(pen, foul, 5), 0, (ZOOM * r) / MOST_RADIUS));
   pen.path(circle, { ink: INK.white, width: 9 });
@@ -27,17 +31,20 @@ function glass(pen: Pen, x: number, y: number, r: number, foul: number, box: Sta
 export class RootLens implements Live {
   private readonly images: (GameObjects.Image | null)[] = Array.from({ length: STEPS + 1 }, () => null);
   private readonly radius: number;
+  private readonly buried: boolean;
   private shown = -1;
   /** whether the bed is selected */
   open = false;
 
   constructor(private readonly kit: Kit, private readonly box: StageBox) {
-    this.radius = Math.min(MOST_RADIUS, (-box.floor - 54) / 2);
+    const under = Math.min(MOST_RADIUS, (-box.floor - 54) / 2);
+    this.buried = under < LEAST_RADIUS;
+    this.radius = this.buried ? BURIED_RADIUS : under;
   }
 
   update(moment: Moment): void {
     const { id } = this.box;
-    const wanted = this.open && moment.view !== null && this.radius >= LEAST_RADIUS;
+    const wanted = this.open && moment.view !== null;
     const step = wanted ? Math.round(fouling(moment.read(id, 'rootMat_g_m2', 0), moment.read(id, 'rootHealth', 1)) * STEPS) : -1;
     if (step === this.shown) return;
     if (this.shown >= 0) this.images[this.shown]?.setVisible(false);
@@ -51,8 +58,8 @@ export class RootLens implements Live {
   private draw(step: number): GameObjects.Image {
     const { box, radius } = this;
     const x = box.x + box.w * 0.25;
-    const y = -radius - 10;
-    const space = { x: x - radius - 8, y: box.level + 30, w: 2 * radius + 16, h: -box.level - 30 };
+    const y = this.buried ? radius + 14 : -radius - 10;
+    const space = { x: x - radius - 8, y: rootsAt(box) - 4, w: 2 * radius + 16, h: y + radius + 12 - rootsAt(box) };
     return this.kit.studio.show(this.kit.studio.bake(space, (pen) => glass(pen, x, y, radius, step / STEPS, box)));
   }
 }

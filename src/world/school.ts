@@ -4,6 +4,8 @@ import { scatter } from './draw/curves';
 import { fishDistress } from './marks';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
+import { lately } from './happenings';
+import { speciesIn } from './living';
 import { BEAT_FRAMES, FISH_BAKED, fishFrame } from './sheets';
 import type { Surfaced } from './gas';
 import type { Plan } from './terms';
@@ -13,6 +15,14 @@ export const MOST_FISH = 12;
 /** A fish of this mass is drawn at this scale of its art; length grows with the cube root of mass. */
 const REFERENCE_g = 50;
 const REFERENCE_SCALE = 0.35;
+/** The dead are drawn for this long, and never more of them than this; places along the tank. */
+const SHOWN_DEAD_h = 12;
+const MOST_DEAD = 4;
+const DEAD_AT = [0.36, 0.68, 0.2, 0.52] as const;
+/** Area of the art of a fish, its units squared; fish fill at most this share of their tank, and are never drawn smaller for it than this. */
+const FISH_AREA = 5300;
+const FILLED = 0.44;
+const LEAST_SCALE = 0.3;
 /** Below this welfare a fish looks unwell. */
 const PALE_WELFARE = 0.55;
 
@@ -45,15 +55,26 @@ export class School implements Live {
 
   constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
     const random = scatter(41);
-    for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(kit.sheets.fish.frame(fishFrame(unwell, i)));
+    for (const species of kit.sheets.living.species) {
+      this.kinds.push(species);
+      for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(kit.sheets.fish.frame(fishFrame(species, unwell, i)));
+    }
+    const [first] = this.kinds;
     for (let i = 0; i < MOST_FISH; i += 1) {
       const lane = (LANES[i] + 0.2 + random() * 0.6) / MOST_FISH;
-      this.swimmers.push({ image: kit.sheets.fish.image(fishFrame(false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.1 + random() * 0.3, frame: 3 });
+      this.swimmers.push({ image: kit.sheets.fish.image(fishFrame(first, false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.08 + random() * 0.2, frame: 3 });
     }
+    for (let i = 0; i < MOST_DEAD; i += 1) this.dead.push(kit.sheets.fish.image(fishFrame(first, true, 3)).setVisible(false));
     this.natural = kit.sheets.fish.natural;
   }
 
   private readonly natural: number;
+  private readonly kinds: string[] = [];
+  /** those that died of late, adrift at the surface */
+  private readonly dead: GameObjects.Image[] = [];
+  private lying = 0;
+  /** first of the frames of the species that lives here */
+  private base = 0;
 
   update(moment: Moment): void {
     if (moment.plan !== null && moment.plan !== this.plan) this.stock(moment.plan);
@@ -68,13 +89,40 @@ export class School implements Live {
     const hunger = moment.view === null ? 0 : fishDistress(moment.comfort, 'O2_mg_L', moment.read(this.id, 'O2_mg_L', 99));
     const ammonia = moment.view === null ? 0 : Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', moment.read(this.id, 'NH3_mgN_L', 0)), fishDistress(moment.comfort, 'TAN_mgN_L', moment.read(this.id, 'TAN_mgN_L', 0)));
     this.hunger += (hunger - this.hunger) * moment.ease * 0.5;
-    const scale = fishScale(mass);
+    const scale = Math.min(fishScale(mass), this.roomiest(Math.max(this.stocked, alive)));
+    this.mourn(moment, scale);
     for (let i = 0; i < count; i += 1) this.swim(this.swimmers[i], moment, scale, welfare < PALE_WELFARE - 0.04 * (i % 5), ammonia);
+  }
+
+  /** Shows the dead of the last hours once, belly up at the surface; then they have been taken out. */
+  private mourn(moment: Moment, scale: number): void {
+    const died = moment.view === null ? 0 : lately(moment.view, 'fishDied', this.id, moment.now_h, SHOWN_DEAD_h);
+    const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? Math.round(died) : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
+    if (count !== this.lying) for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setVisible(i < count);
+    this.lying = count;
+    const size = (scale / FISH_BAKED) * this.natural;
+    for (let i = 0; i < count; i += 1) {
+      const image = this.dead[i];
+      image.x = this.x + this.w * DEAD_AT[i] + Math.sin(moment.time * 0.4 + i) * 3;
+      image.y = this.water.level + 10 * scale + 2 + Math.sin(moment.time * 0.9 + i * 2) * 1.5;
+      image.setScale(i % 2 === 0 ? size : -size, -size);
+      image.rotation = (i % 2 === 0 ? 0.1 : -0.08) + Math.sin(moment.time * 0.6 + i) * 0.03;
+    }
+  }
+
+  /** Largest scale at which so many fish still have room to be told apart. */
+  private roomiest(number: number): number {
+    const shown = Math.max(1, fishShown(number, number));
+    return Math.max(LEAST_SCALE, Math.sqrt((FILLED * this.w * (this.floor - this.water.level)) / (shown * FISH_AREA)));
   }
 
   private stock(plan: Plan): void {
     this.plan = plan;
     this.stocked = 0;
+    const species = speciesIn(plan, this.id);
+    this.base = species === null ? 0 : Math.max(0, this.kinds.indexOf(species)) * 2 * BEAT_FRAMES;
+    for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].frame = -1;
+    for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setFrame(this.frames[this.base + BEAT_FRAMES + 3]);
     let mass = 0;
     for (const cohort of plan.fish) {
       if (cohort.tank !== this.id) continue;
@@ -94,7 +142,7 @@ export class School implements Live {
     const facing = turn > 1 ? 1 : turn < -1 ? -1 : turn;
     const top = this.water.level + 18 * scale + 14;
     const lane = top + fish.lane * Math.max(10, this.floor - top - 26 * scale - 12);
-    const gasp = this.water.level + 15 * scale + 3 + fish.lane * 16;
+    const gasp = this.water.level + 15 * scale + 3 + fish.lane * 30;
     fish.image.x = this.x + half + Math.max(0, Math.min(1, u)) * width;
     fish.image.y = lane + (gasp - lane) * this.hunger + Math.sin(swing * 1.7 + fish.phase) * 4 * (1 - this.hunger * 0.7);
     const side = Math.abs(facing) < 0.25 ? 0.25 * (facing < 0 ? -1 : 1) : facing;
@@ -102,7 +150,7 @@ export class School implements Live {
     fish.image.setScale(size * side, size);
     fish.image.rotation = -this.hunger * 0.42 * (side < 0 ? -1 : 1);
     const beat = moment.moving ? Math.sin(moment.time * (unwell ? 3.2 : 5.6) * (0.8 + fish.pace) + fish.phase * 3) : 0;
-    const frame = Math.round(((beat + 1) / 2) * (BEAT_FRAMES - 1)) + (unwell ? BEAT_FRAMES : 0);
+    const frame = Math.round(((beat + 1) / 2) * (BEAT_FRAMES - 1)) + (unwell ? BEAT_FRAMES : 0) + this.base;
     if (frame !== fish.frame) {
       fish.frame = frame;
       fish.image.setFrame(this.frames[frame]);

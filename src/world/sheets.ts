@@ -1,13 +1,15 @@
 // The sheets of small moving pictures: gas, solids, drops, fish, plants and their roots.
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
-import { speck } from './draw/parts';
-import { fish, FISH_FRAME } from './draw/fishArt';
-import { lettuce, LETTUCE_FRAME } from './draw/lettuceArt';
+import { carrier, speck } from './draw/parts';
+import { cropArt } from './draw/cropArt';
+import { fish } from './draw/fishArt';
+import { FISH_FRAME } from './draw/fishForm';
 import { roots, ROOTS_FRAME } from './draw/rootsArt';
+import type { Living } from './living';
 import type { Sheet, SheetEntry, Studio } from './studio';
 
-export interface Sheets { bits: Sheet; fish: Sheet; plants: Sheet }
+export interface Sheets { bits: Sheet; fish: Sheet; plants: Sheet; living: Living }
 
 /** Moments of the tail beat that are drawn, from left to right. */
 export const BEAT_FRAMES = 7;
@@ -36,6 +38,10 @@ function bits(): SheetEntry[] {
   entries.push({ name: 'thin dash', x: -8, y: -3, w: 16, h: 6, draw: (pen) => pen.line(-4, 0, 4, 0, { ink: '#fff', width: 3.4 }) });
   entries.push({ name: 'ring', x: -20, y: -6, w: 40, h: 12, draw: (pen) => pen.path('M-16 1q8 -6 16 0t16 0', { ink: '#fff', width: 3 }) });
   entries.push({ name: 'drop', x: -6, y: -3, w: 12, h: 16, draw: (pen) => pen.path('M0 0q-4 6 0 9q4 -3 0 -9Z', { fill: INK.base, ink: INK.ink, width: 1.3 }) });
+  entries.push({ name: 'film dash', x: -13, y: -3, w: 26, h: 6, draw: (pen) => pen.line(-10, 0, 10, 0, { ink: '#fff', width: 2.6, alpha: 0.9 }) });
+  entries.push({ name: 'bead', x: -5, y: -6, w: 10, h: 12, draw: (pen) => pen.path('M0 -5q-4.4 6 0 9q4.4 -3 0 -9Z', { fill: '#fff', ink: INK.ink, width: 1.2 }) });
+  entries.push({ name: 'needle', x: -4, y: -10, w: 8, h: 14, draw: (pen) => { pen.path('M0 2V-8', { ink: INK.ink, width: 2 }); pen.circle(0, 0, 2.2, { fill: INK.ink }); } });
+  for (const i of [0, 1]) entries.push({ name: `carrier ${i}`, ...around(9), draw: (pen) => carrier(pen, 0, 0, i === 0 ? 0.86 : 1, 0) });
   entries.push({ name: 'gas', x: -10, y: -50, w: 20, h: 52, draw: (pen) => {
     pen.path('M0 0q-6 -9 0 -18t0 -18', { ink: INK.ink, width: 2, dash: [5, 5] });
     pen.path('M-5 -38l5 -8l5 8', { ink: INK.ink, width: 2 });
@@ -43,42 +49,47 @@ function bits(): SheetEntry[] {
   return entries;
 }
 
-function fishes(): SheetEntry[] {
+function fishes(species: ReadonlySet<string>): SheetEntry[] {
   const entries: SheetEntry[] = [];
   const frame = { x: FISH_FRAME.x * FISH_BAKED, y: FISH_FRAME.y * FISH_BAKED, w: FISH_FRAME.w * FISH_BAKED, h: FISH_FRAME.h * FISH_BAKED };
-  for (const unwell of [false, true]) {
-    for (let i = 0; i < BEAT_FRAMES; i += 1) {
-      const bend = (2 * i) / (BEAT_FRAMES - 1) - 1;
-      entries.push({ name: fishFrame(unwell, i), ...frame, draw: (pen) => pen.at(0, 0, () => fish(pen, bend, unwell), 0, FISH_BAKED) });
+  for (const kind of species) {
+    for (const unwell of [false, true]) {
+      for (let i = 0; i < BEAT_FRAMES; i += 1) {
+        const bend = (2 * i) / (BEAT_FRAMES - 1) - 1;
+        entries.push({ name: fishFrame(kind, unwell, i), ...frame, draw: (pen) => pen.at(0, 0, () => fish(pen, kind, bend, unwell), 0, FISH_BAKED) });
+      }
     }
   }
   return entries;
 }
 
-export function fishFrame(unwell: boolean, beat: number): string {
-  return `${unwell ? 'unwell' : 'well'} ${beat}`;
+export function fishFrame(species: string, unwell: boolean, beat: number): string {
+  return `${species} ${unwell ? 'unwell' : 'well'} ${beat}`;
 }
 
-export function leafFrame(size: number, stress: boolean, seed: number): string {
-  return `${stress ? 'stressed' : 'leaf'} ${size} ${seed}`;
+export function leafFrame(crop: string, size: number, stress: boolean, seed: number): string {
+  return `${crop} ${stress ? 'stressed' : 'leaf'} ${size} ${seed}`;
 }
 
 export function rootFrame(foul: number, seed: number): string {
   return `root ${foul} ${seed}`;
 }
 
-function plants(): SheetEntry[] {
+function plants(crops: ReadonlySet<string>): SheetEntry[] {
   const entries: SheetEntry[] = [];
   for (let seed = 0; seed < PLANT_SEEDS; seed += 1) {
-    for (const size of PLANT_SIZES) {
-      for (const stress of [false, true]) entries.push({ name: leafFrame(size, stress, seed), ...LETTUCE_FRAME, draw: (pen) => lettuce(pen, size, stress, seed + 2) });
+    for (const crop of crops) {
+      const art = cropArt(crop);
+      for (const size of PLANT_SIZES) {
+        for (const stress of [false, true]) entries.push({ name: leafFrame(crop, size, stress, seed), ...art.frame, draw: (pen) => art.draw(pen, size, stress, seed + 2) });
+      }
     }
     for (let foul = 0; foul <= FOUL_STEPS; foul += 1) entries.push({ name: rootFrame(foul, seed), ...ROOTS_FRAME, draw: (pen) => roots(pen, foul / FOUL_STEPS, seed + 3) });
   }
   return entries;
 }
 
-/** Bakes all sheets for a scale. */
-export function bakeSheets(studio: Studio): Sheets {
-  return { bits: studio.sheet(bits()), fish: studio.sheet(fishes()), plants: studio.sheet(plants()) };
+/** Bakes all sheets for a scale, with the living things that a plan has. */
+export function bakeSheets(studio: Studio, living: Living): Sheets {
+  return { bits: studio.sheet(bits()), fish: studio.sheet(fishes(living.species)), plants: studio.sheet(plants(living.crops)), living };
 }

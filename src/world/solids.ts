@@ -4,6 +4,7 @@ import { INK } from './draw/palette';
 import { speck } from './draw/parts';
 import { scatter } from './draw/curves';
 import type { Kit } from './kit';
+import type { Load } from './loads';
 import type { Live, Moment } from './moment';
 import { SPECKS } from './sheets';
 import type { Slate } from './studio';
@@ -12,8 +13,11 @@ import type { Surfaced } from './gas';
 const MOST = 60;
 /** One speck stands for so many mg/L in each 10 000 square units. */
 const PER_SPECK_mg_L = 0.5;
+/** Turn of specks in a swirl, radians a second. */
+const TURN = 1.1;
 
-export interface Adrift { id: string; x: number; w: number; floor: number; drift: number; sink: number }
+/** Where specks are adrift; those that turn go round an upright axis in the middle of the space. */
+export interface Adrift { id: string; x: number; w: number; floor: number; drift: number; sink: number; turns?: boolean }
 
 /** Specks in the water, as many as its solids; they drift with the flow and sink where the water is slow. */
 export class Specks implements Live {
@@ -42,8 +46,10 @@ export class Specks implements Live {
     const flowing = moment.read(space.id, 'flow_m3_d', 0) > 0 ? 1 : 0;
     for (let i = 0; i < count; i += 1) {
       const u = (this.across[i] + (moment.gasTime * space.drift * flowing * (0.6 + this.down[i] * 0.8)) / space.w) % 1;
-      const v = (this.down[i] + (moment.gasTime * space.sink * (0.5 + this.across[i])) / Math.max(20, height)) % 1;
-      this.images[i].x = space.x + 5 + u * (space.w - 10);
+      const sunk = (this.down[i] + (moment.gasTime * space.sink * (0.5 + this.across[i])) / Math.max(20, height)) % 1;
+      const v = sunk < 0 ? sunk + 1 : sunk;
+      if (space.turns) this.images[i].x = space.x + space.w / 2 + Math.cos(6.283 * this.across[i] + moment.gasTime * flowing * TURN * (1.4 - 0.6 * this.down[i])) * (0.2 + 0.8 * this.down[i]) * (space.w / 2 - 5);
+      else this.images[i].x = space.x + 5 + u * (space.w - 10);
       this.images[i].y = this.water.level + 7 + v * height + Math.sin(moment.gasTime * 0.8 + i) * 2;
     }
   }
@@ -97,33 +103,38 @@ export function flatBed(id: string, x: number, w: number, floor: number, height:
 }
 
 const STEPS = 24;
+const BLOCKAGE: Load = { variable: 'clog', full: 1 };
 
-/** Dirt caught in a mat: it fills from the top as pores block. */
+/** Dirt caught in a mat: it fills from the top as pores block, or all through where water comes from all sides. */
 export class MatDirt implements Live {
   private readonly slate: Slate;
   private drawn = -1;
 
-  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number) {
+  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, private readonly load: Load = BLOCKAGE) {
     this.slate = kit.studio.slate({ x, y: y - 5, w, h: h + 6 });
   }
 
   update(moment: Moment): void {
-    const clog = Math.max(0, Math.min(1, moment.read(this.id, 'clog', 0)));
-    const step = Math.round(clog * STEPS);
+    const share = Math.max(0, Math.min(1, moment.read(this.id, this.load.variable, 0) / this.load.full));
+    const step = Math.round(share * STEPS);
     if (step === this.drawn) return;
     this.drawn = step;
-    const share = step / STEPS;
+    this.paint(step / STEPS);
+  }
+
+  private paint(share: number): void {
     this.slate.redraw((pen) => {
       const random = scatter(6 * 41);
       const depth = this.h * (0.3 + 0.7 * share);
-      for (let i = 0; i < 150; i += 1) {
+      const most = Math.round(Math.max(50, Math.min(220, (this.w * this.h) / 34)));
+      for (let i = 0; i < most; i += 1) {
         const px = this.x + 4 + random() * (this.w - 8);
-        const py = this.y + random() * random() * depth;
+        const py = this.y + (this.through ? random() * this.h : random() * random() * depth);
         const size = 1.2 + random() * 1.9;
         const turn = random() * 3;
-        if (i < share * 150) speck(pen, px, py, size, turn);
+        if (i < share * most) speck(pen, px, py, size, turn);
       }
-      if (share > 0.5) pen.rect(this.x, this.y - 3, this.w, 4 + 5 * (share - 0.5), { fill: INK.sludge, alpha: 0.85 }, 2);
+      if (share > 0.5 && !this.through) pen.rect(this.x, this.y - 3, this.w, 4 + 5 * (share - 0.5), { fill: INK.sludge, alpha: 0.85 }, 2);
     });
   }
 }

@@ -30,7 +30,7 @@ export class BandColour {
   }
 }
 
-export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean }
+export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean; /** it fills a closed hull: no surface, no change of level */ full?: boolean; /** it never stands higher than at rest: what comes after a blocked mat */ behind?: boolean }
 
 /** Light in water: pale at the surface, dark at the floor, a shaft of sun for every 110 units, short bright strokes near the top. */
 export function light(pen: Pen, x: number, y: number, w: number, h: number, seed: number): void {
@@ -96,8 +96,6 @@ class Surface {
 export class StraightWater implements Live {
   /** where the surface is drawn now */
   level: number;
-  /** added to the level by what stands in the water's way, world units upwards */
-  backedUp = 0;
   private readonly bodies: GameObjects.Image[] = [];
   private readonly dry: GameObjects.Image | null;
   private readonly light: GameObjects.Image;
@@ -125,7 +123,9 @@ export class StraightWater implements Live {
 
   update(moment: Moment): void {
     const told = moment.read(this.pool.id, 'level_m', NaN);
-    const goal = (Number.isFinite(told) && !this.pool.still ? Math.min(this.pool.floor - 3, -told * this.unitsPerM) : this.pool.level) - this.backedUp;
+    let goal = Number.isFinite(told) && !this.pool.still ? Math.min(this.pool.floor - 3, -told * this.unitsPerM) : this.pool.level;
+    if (this.pool.behind) goal = Math.max(goal, this.pool.level);
+    if (this.pool.rim !== undefined) goal = Math.max(goal, this.pool.rim + 1);
     const move = (goal - this.level) * moment.ease;
     if (Math.abs(move) > 0.01) {
       this.level += move;
@@ -167,7 +167,7 @@ export class ShapedWater implements Live {
   level: number;
   private readonly body: GameObjects.Image;
   private readonly colour = new BandColour();
-  private readonly surface: Surface;
+  private readonly surface: Surface | null;
   private tint = -1;
   private readonly unitsPerM: number;
 
@@ -177,18 +177,18 @@ export class ShapedWater implements Live {
     const space = { x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level };
     this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' })));
     kit.studio.show(kit.studio.bake(space, (pen) => pen.within(path, () => light(pen, space.x, space.y, space.w, space.h, pool.seed))));
-    this.surface = new Surface(kit, pool);
+    this.surface = pool.full ? null : new Surface(kit, pool);
   }
 
   update(moment: Moment): void {
     const told = moment.read(this.pool.id, 'level_m', NaN);
-    const goal = Number.isFinite(told) ? Math.max(this.pool.level, -told * this.unitsPerM) : this.pool.level;
+    const goal = Number.isFinite(told) && !this.pool.full ? Math.max(this.pool.level, -told * this.unitsPerM) : this.pool.level;
     const move = (goal - this.level) * moment.ease;
     if (Math.abs(move) > 0.01) {
       this.level += move;
       const cut = (this.level - this.pool.level) / this.body.scaleY;
       this.body.setCrop(0, cut, this.body.width, this.body.height - cut);
-      this.surface.move(this.level, this.pool.level);
+      this.surface?.move(this.level, this.pool.level);
     }
     const tint = this.colour.towards(moment.band(this.pool.id, 0), moment.ease);
     if (tint !== this.tint) {

@@ -4,4 +4,6 @@ export const pictureWords = {
   'world.cm': '{n} cm',
   'world.falls': 'falls {n} cm',
   'world.rises': 'rises {n} cm',
+  'world.spills': 'Water runs over the rim',
+  'world.pumpDry': 'The pump drew air and stands still',
 } as const;

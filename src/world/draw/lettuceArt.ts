@@ -1,47 +1,13 @@
 // Raft lettuce in four sizes, well or stressed. Its base is at (0, 0), in a net pot.
 import { INK, mix } from './palette';
 import type { Pen } from './pen';
-import { scatter, smooth, type Point } from './curves';
+import { scatter } from './curves';
+import { leaf, type Leaf } from './leafArt';
 
 /** Space a plant takes in its own units. */
 export const LETTUCE_FRAME = { x: -84, y: -86, w: 168, h: 146 } as const;
 /** Leaves, their length and their half width at each size. */
 const SIZES: readonly (readonly [number, number, number])[] = [[3, 15, 5], [5, 27, 9], [8, 44, 14], [12, 62, 19]];
-
-interface Leaf { angle: number; length: number; width: number; fill: string; ink: string; seed: number; frill: number; curl: number }
-
-function leaf(pen: Pen, { angle, length, width, fill, ink, seed, frill, curl }: Leaf): void {
-  const random = scatter(seed);
-  const steps = 13;
-  const lean = (angle * Math.PI) / 180;
-  const spine = (s: number): Point => {
-    const b = lean + curl * s * s;
-    return [Math.sin(b) * length * s, -Math.cos(b) * length * s];
-  };
-  const across = (s: number): Point => {
-    const b = lean + curl * s * s;
-    return [Math.cos(b), Math.sin(b)];
-  };
-  const left: Point[] = [];
-  const right: Point[] = [];
-  for (let i = 0; i <= steps; i += 1) {
-    const s = i / steps;
-    const half = width * (0.16 + 0.84 * Math.sin(Math.PI * Math.min(1, s * 0.86 + 0.06)) ** 1.15) * (s > 0.97 ? 0.42 : 1);
-    const wave = frill * (i > 2 ? 1 : 0) * width * 0.13 * (i % 2 ? 1 : -1) * (0.6 + random() * 0.7);
-    const p = spine(s);
-    const q = across(s);
-    left.push([p[0] - q[0] * (half + wave), p[1] - q[1] * (half + wave)]);
-    right.push([p[0] + q[0] * (half + wave * 0.9), p[1] + q[1] * (half + wave * 0.9)]);
-  }
-  pen.path(smooth([...left, spine(1.05), ...right.reverse()], true), { fill, ink, width: 1.7 });
-  for (const s of [0.35, 0.55, 0.75]) {
-    const p = spine(s);
-    const q = across(s);
-    const u = spine(Math.min(1, s + 0.16));
-    for (const side of [-1, 1]) pen.line(p[0], p[1], u[0] + side * q[0] * width * 0.55, u[1] + side * q[1] * width * 0.55, { ink: INK.root, width: 1, alpha: 0.55 });
-  }
-  pen.path(smooth([0, 0.3, 0.6, 0.92].map(spine)), { ink: INK.root, width: 2, alpha: 0.85 });
-}
 
 /**
  * Draws one plant.

@@ -22,9 +22,33 @@ export function rimCaps(pen: Pen, x: number, y: number, w: number, wall: number,
   pen.rect(x + w - 3, y - 5, wall + 6, 7, { fill, ink: INK.ink, width: 2 }, 2);
 }
 
+/** Nobody builds a block taller than this, world units: a steel frame on a plinth carries what stands higher. */
+const TALLEST_BLOCK = 190;
+const PLINTH = 24;
+
+/** Steel frame with braces. */
+function frame(pen: Pen, x: number, y: number, w: number, h: number): void {
+  const bays = Math.max(1, Math.round(h / 110));
+  let braces = '';
+  for (let i = 0; i < bays; i += 1) {
+    const top = y + (i * h) / bays;
+    const foot = y + ((i + 1) * h) / bays;
+    braces += `M${x + 6} ${top + 8}L${x + w - 6} ${foot}M${x + w - 6} ${top + 8}L${x + 6} ${foot}`;
+  }
+  pen.path(braces, { ink: INK.ink, width: 5 });
+  pen.path(braces, { ink: INK.steel, width: 2 });
+  for (let i = 0; i <= bays; i += 1) pen.rect(x, y + (i * h) / bays - (i > 0 ? 4 : 0), w, 8, { fill: INK.steel, ink: INK.ink, width: 1.8 });
+  for (const at of [x, x + w - 10]) pen.rect(at, y, 10, h, { fill: INK.steel, ink: INK.ink, width: 2.2 });
+}
+
 /** Block stand with courses of bricks; its right edge lies in shade. */
 export function block(pen: Pen, x: number, y: number, w: number, h: number): void {
   if (h < 3) return;
+  if (h > TALLEST_BLOCK) {
+    frame(pen, x, y, w, h - PLINTH);
+    block(pen, x, y + h - PLINTH, w, PLINTH);
+    return;
+  }
   pen.rect(x, y, w, h, { fill: INK.block });
   let bricks = '';
   for (let row = 0; row * 11 < h; row += 1) {

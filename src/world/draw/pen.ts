@@ -77,6 +77,14 @@ export class Pen {
     this.context.restore();
   }
 
+  /** Draws between an outer and an inner outline only, as on the cut face of a shell. */
+  between(outer: string, inner: string, draw: () => void): void {
+    this.context.save();
+    this.context.clip(new Path2D(outer + inner), 'evenodd');
+    draw();
+    this.context.restore();
+  }
+
   /** Slanting hatch inside a path whose bounding box is given; slope 1 leans right, −1 left. */
   hatch(d: string, x: number, y: number, w: number, h: number, step: number, alpha: number, slope: 1 | -1 = 1): void {
     let lines = '';

@@ -1,26 +1,31 @@
-// Which drawing belongs to which kind of stage. A new stage adds one line here and, where a plain vessel will not do, one file beside this one.
+// Which drawing belongs to which kind of stage. A new stage adds one line here and one file beside this one.
 import type { StageDrawing } from '../kit';
+import { beadFilter } from './beadFilter';
+import { cartridgeFilter } from './cartridgeFilter';
+import { coneSettler } from './coneSettler';
 import { degassingTank } from './degassingTank';
+import { filmChannel } from './filmChannel';
 import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
+import { mediaBed } from './mediaBed';
+import { movingBed } from './movingBed';
 import { plainVessel } from './plainVessel';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
+import { sandFilter } from './sandFilter';
+import { screenFilter } from './screenFilter';
 import { sump } from './sump';
-
-const plain = plainVessel();
-const closed = plainVessel({ media: 'fill', blocks: true, lid: true });
+import { swirlSeparator } from './swirlSeparator';
+import { tower } from './tower';
+import { tricklingFilter } from './tricklingFilter';
+import { uvUnit } from './uvUnit';
 
 const DRAWINGS: Readonly<Record<string, StageDrawing>> = {
-  fishTank, radialFlowSettler, fineFilter, degassingTank, raftBed, sump,
-  coneSettler: plain, swirlSeparator: plain,
-  screenFilter: plainVessel({ media: 'fill', blocks: true }), beadFilter: closed, sandFilter: closed, cartridgeFilter: closed,
-  movingBed: plainVessel({ media: 'carriers', strips: true }), tricklingFilter: plainVessel({ media: 'packing' }),
-  filmChannel: plainVessel({ plants: true }), mediaBed: plainVessel({ media: 'gravel', plants: true }), tower: plainVessel({ media: 'packing', plants: true }),
-  uvUnit: plainVessel({ lid: true }),
+  fishTank, radialFlowSettler, coneSettler, swirlSeparator, fineFilter, screenFilter, beadFilter, sandFilter, cartridgeFilter,
+  degassingTank, movingBed, tricklingFilter, raftBed, filmChannel, mediaBed, tower, sump, uvUnit,
 };
 
 /** The drawing of a kind of stage; a kind without its own is drawn as a plain vessel. */
 export function drawingOf(kind: string): StageDrawing {
-  return DRAWINGS[kind] ?? plain;
+  return DRAWINGS[kind] ?? plainVessel;
 }

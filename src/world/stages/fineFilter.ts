@@ -5,7 +5,7 @@ import type { Pen } from '../draw/pen';
 import { SludgeGas } from '../gas';
 import { type Kit, type StageDrawing } from '../kit';
 import { type StageBox, WALL } from '../layout';
-import type { Live, Moment } from '../moment';
+import type { Live } from '../moment';
 import { MatDirt, Specks } from '../solids';
 import { StraightWater } from '../water';
 
@@ -31,26 +31,15 @@ function media(pen: Pen, box: StageBox): void {
   pen.path(`M${box.x} ${box.floor - 11}h${w}M${box.x} ${bed - 3}h${w}`, { ink: INK.ink, width: 1.8, dash: [6, 5] });
 }
 
-/** The blocked mat holds the water back: the head over it rises towards the rim. */
-class Head implements Live {
-  constructor(private readonly water: StraightWater, private readonly id: string, private readonly room: number) {}
-
-  update(moment: Moment): void {
-    const clog = Math.max(0, Math.min(1, moment.read(this.id, 'clog', 0)));
-    this.water.backedUp = moment.read(this.id, 'flow_m3_d', 0) > 0 ? this.room * clog * clog : 0;
-  }
-}
-
 function parts(kit: Kit, box: StageBox): Live[] {
   const inner = box.w - CHANNEL;
   const over = new StraightWater(kit, { id: box.id, x: box.x, w: inner, rim: box.rim, level: box.level, floor: box.floor, seed: 12, sign: inner * 0.7 });
-  const channel = new StraightWater(kit, { id: box.id, x: box.x + inner, w: CHANNEL, rim: box.rim, level: box.level, floor: box.floor, seed: 13 });
-  const head = new Head(over, box.id, box.level - box.rim - 3);
+  const channel = new StraightWater(kit, { id: box.id, x: box.x + inner, w: CHANNEL, rim: box.rim, level: box.level, floor: box.floor, seed: 13, behind: true });
   kit.studio.show(kit.studio.bake({ x: box.x, y: matTop(box) - 3, w: box.w - CHANNEL, h: box.floor - matTop(box) }, (pen) => media(pen, box)));
   const dirt = new MatDirt(kit, box.id, box.x + 2, matTop(box), inner - 4, matHeight(box));
   const specks = new Specks(kit, { id: box.id, x: box.x, w: inner, floor: matTop(box) + 4, drift: 4, sink: 4 }, over);
   const gas = new SludgeGas(kit, box.id, box.x + inner / 2, inner * 0.3, { top: matTop(box) }, over);
-  return [head, over, channel, dirt, specks, gas];
+  return [over, channel, dirt, specks, gas];
 }
 
 export const fineFilter: StageDrawing = {

@@ -42,8 +42,11 @@ export const raftBed: StageDrawing = {
     }));
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w, floor: box.floor, drift: 12, sink: 1.5 }, water);
     const bubbles = new AirBubbles(kit, box.id, stones, water);
-    const scale = Math.min(0.92, box.w / count / 66);
-    const crop = new Crop(kit, box.id, box.x, box.w, box.level, scale, count, box.floor - box.level, () => {
+    const places = Array.from({ length: count }, (_, i) => {
+      const x = box.x + ((i + 0.5) * box.w) / count;
+      return { x, y: box.level - 11, rootX: x, rootY: box.level + 4, lean: 0 };
+    });
+    const crop = new Crop(kit, box.id, places, { scale: Math.min(0.92, box.w / count / 66), depth: box.floor - box.level, wide: 1 }, () => {
       kit.studio.show(kit.studio.bake({ x: box.x, y: box.level - 13, w: box.w, h: 20 }, (pen) => rafts(pen, box)));
     });
     return [water, sludge, specks, bubbles, crop];

@@ -1,0 +1,79 @@
+// Closed hulls under pressure: outline, cut shell, feet, a gauge whose needle follows the blockage, and the dirt they hold.
+import type { GameObjects } from 'phaser';
+import { INK } from '../draw/palette';
+import { block } from '../draw/parts';
+import type { Pen } from '../draw/pen';
+import type { Kit } from '../kit';
+import { type StageBox } from '../layout';
+import type { Live, Moment } from '../moment';
+
+/** Thickness of a hull's shell. */
+export const SHELL = 7;
+const DOME = 24;
+
+/** Inner outline of a hull, domed above and below. */
+export function hullPath(box: StageBox, grow = 0, dome = DOME): string {
+  const left = box.x - grow;
+  const right = box.x + box.w + grow;
+  const top = box.rim + 6 - grow;
+  const foot = box.floor + grow;
+  const r = dome + grow;
+  const half = (right - left) / 2;
+  return `M${left} ${top + r}C${left} ${top + r * 0.35} ${left + half * 0.4} ${top} ${left + half} ${top}S${right} ${top + r * 0.35} ${right} ${top + r}V${foot - r * 0.7}C${right} ${foot - r * 0.2} ${right - half * 0.4} ${foot} ${left + half} ${foot}S${left} ${foot - r * 0.2} ${left} ${foot - r * 0.7}Z`;
+}
+
+/** The cut shell: a hatched ring between two outlines. */
+export function hullShell(pen: Pen, box: StageBox, fill: string = INK.steel, dome = DOME): void {
+  const outer = hullPath(box, SHELL, dome);
+  const inner = hullPath(box, 0, dome);
+  pen.between(outer, inner, () => {
+    pen.path(outer, { fill });
+    pen.hatch(outer, box.x - SHELL, box.rim - SHELL, box.w + 2 * SHELL, box.floor - box.rim + 2 * SHELL, 7, 0.42);
+  });
+  pen.path(outer, { ink: INK.ink, width: 2.6 });
+  pen.path(inner, { ink: INK.ink, width: 2 });
+}
+
+/** Two feet on a plinth. */
+export function hullSupport(pen: Pen, box: StageBox): void {
+  const plinth = Math.min(-4, box.floor + SHELL + 12);
+  block(pen, box.x - 14, plinth, box.w + 28, -plinth);
+  for (const x of [box.x + 2, box.x + box.w - 14]) pen.rect(x, box.floor - 16, 12, plinth - box.floor + 16, { fill: INK.steelDark, ink: INK.ink });
+}
+
+/** A hand valve with a red lever, centred. */
+export function handValve(pen: Pen, x: number, y: number): void {
+  pen.at(x, y, () => {
+    pen.rect(-10, -8, 20, 16, { fill: INK.steel, ink: INK.ink }, 3);
+    pen.path('M0 -8V-13', { ink: INK.ink, width: 2.4 });
+    pen.path('M-4 -14H13', { ink: INK.red, width: 4.6 });
+  });
+}
+
+/** Face of the gauge, centred; the upper part of its scale is red. */
+export function gaugeFace(pen: Pen, x: number, y: number, r: number): void {
+  pen.rect(x - 3, y + r - 1, 6, 9, { fill: INK.steel, ink: INK.ink, width: 1.4 });
+  pen.circle(x, y, r, { fill: INK.white, ink: INK.ink, width: 2.2 });
+  pen.path(`M${x} ${y - r + 3}A${r - 3} ${r - 3} 0 0 1 ${x + r - 3} ${y}`, { ink: INK.red, width: 2.6 });
+  pen.path(`M${x - r + 3} ${y}A${r - 3} ${r - 3} 0 0 1 ${x} ${y - r + 3}`, { ink: INK.ink, width: 1.2 });
+}
+
+export const GAUGE = 11;
+
+/** Needle of a gauge: it swings right as the filter blocks and falls back left where nothing flows. */
+export class Gauge implements Live {
+  private readonly needle: GameObjects.Image;
+  private shown = 0;
+
+  constructor(kit: Kit, private readonly id: string, x: number, y: number) {
+    kit.studio.show(kit.studio.bake({ x: x - GAUGE - 3, y: y - GAUGE - 3, w: 2 * GAUGE + 6, h: 2 * GAUGE + 14 }, (pen) => gaugeFace(pen, x, y, GAUGE)));
+    this.needle = kit.sheets.bits.image('needle', x, y).setRotation(-1.5);
+  }
+
+  update(moment: Moment): void {
+    const clog = Math.max(0, Math.min(1, moment.read(this.id, 'clog', 0)));
+    const goal = moment.read(this.id, 'flow_m3_d', 0) > 0 ? 0.25 + 0.75 * clog : 0;
+    this.shown += (goal - this.shown) * moment.ease;
+    this.needle.rotation = -1.5 + 3 * this.shown;
+  }
+}

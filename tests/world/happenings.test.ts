@@ -1,0 +1,66 @@
+// What the picture makes of a season's events: a lamp's power, a pump that drew air, the dead of late, and who lives where.
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../src/season/plan';
+import type { EventKind, SeasonEvent } from '../../src/season/trajectory';
+import type { SeasonView } from '../../src/store/state';
+import { drewAir, lampPower, lately } from '../../src/world/happenings';
+import { cropAt, livingOf, speciesIn } from '../../src/world/living';
+import { seasonOf } from './loops';
+
+const event = (hour: number, kind: EventKind, stage = '', amount = 1): SeasonEvent => ({ hour, kind, stage, amount, byPerson: false });
+
+/** Three days with these events. */
+function withEvents(...events: SeasonEvent[]): SeasonView {
+  const view = seasonOf([{ id: 'sump', kind: 'sump', cells: 1 }], () => 0);
+  return { ...view, days: [0, 1, 2].map((day) => ({ ...view.days[0], day, events: events.filter(({ hour }) => Math.floor(hour / 24) === day) })) };
+}
+
+describe('a lamp', () => {
+  const view = withEvents(event(5, 'lampSet', 'uv', 0), event(20, 'lampSet', 'uv', 55), event(30, 'powerOff'), event(40, 'powerOn'), event(41, 'lampSet', 'other', 3));
+
+  it('has the power of the plan until it is set, then that of the setting', () => {
+    expect([0, 6, 21, 60].map((hour) => lampPower(view, 'uv', 40, hour))).toEqual([40, 0, 55, 55]);
+  });
+
+  it('is dark while the power is off', () => {
+    expect(lampPower(view, 'uv', 40, 35)).toBe(0);
+  });
+});
+
+describe('a pump', () => {
+  it('is taken to have drawn air from then on, until somebody turns it', () => {
+    const view = withEvents(event(10, 'pumpDry', 'sump'), event(50, 'pumpOff'));
+    expect([9, 10, 30, 51].map((hour) => drewAir(view, 'sump', hour))).toEqual([false, true, true, false]);
+  });
+
+  it('in another tank says nothing about this one', () => {
+    expect(drewAir(withEvents(event(10, 'pumpDry', 'elsewhere')), 'sump', 20)).toBe(false);
+  });
+});
+
+describe('the dead', () => {
+  const view = withEvents(event(23, 'fishDied', 'fish', 3), event(25, 'fishDied', 'fish', 2), event(25, 'fishDied', 'other', 9));
+
+  it('are counted for some hours, over midnight, and then no more', () => {
+    expect([22, 23, 26, 36, 40].map((hour) => lately(view, 'fishDied', 'fish', hour, 12))).toEqual([0, 3, 5, 2, 0]);
+  });
+});
+
+describe('who lives where', () => {
+  const plan = {
+    fish: [{ tank: 'fish', species: 'commonCarp', number: 5, mass_g: 100, day: 0 }],
+    loop: [{ id: 'fish', kind: 'fishTank' }, { id: 'bed', kind: 'raftBed', crop: { kind: 'basil', plants_m2: 20, plantedDay: 2, replant: true } }, { id: 'bare', kind: 'tower' }],
+    actions: [{ day: 4, hour: 9, do: 'plant', stage: 'bed', crop: 'tomato', plants_m2: 4, replant: false }, { day: 1, do: 'stock', tank: 'second', species: 'tilapia', number: 3, mass_g: 20 }],
+  } as unknown as Plan;
+
+  it('is told by what was planted last', () => {
+    expect([0, 48, 104, 105].map((hour) => cropAt(plan, 'bed', hour))).toEqual([null, 'basil', 'basil', 'tomato']);
+    expect(cropAt(plan, 'bare', 500)).toBeNull();
+  });
+
+  it('is told by who was stocked, by plan or by hand', () => {
+    expect([speciesIn(plan, 'fish'), speciesIn(plan, 'second'), speciesIn(plan, 'third')]).toEqual(['commonCarp', 'tilapia', null]);
+    expect([...livingOf(plan).species]).toEqual(['commonCarp', 'tilapia']);
+    expect([...livingOf(plan).crops]).toEqual(['basil', 'tomato']);
+  });
+});
