@@ -4,11 +4,12 @@ import type { LoopData } from '../model/network/loopData';
 
 /** @param times of the usual tolerances, e.g. a hundredth for a converged run */
 export function setTolerances(data: LoopData, times = 1): void {
+  const whole = data.cells.reduce((sum, cell) => sum + cell.volume, 0);
   data.cells.forEach((cell, c) => {
     const o = c * STATES;
     const t = data.tolerance;
-    // A pipe-sized vessel is followed no closer than fifty litres: what it holds matters to nobody.
-    const volume = Math.max(cell.volume, 0.05);
+    // A pipe-sized vessel of a loop is followed no closer than a fiftieth of the loop: what it holds matters to nobody.
+    const volume = Math.max(cell.volume, Math.min(0.05, 0.02 * whole));
     // flowing: g/m³ and the like
     for (let i = 0; i < FLOWING; i++) t[o + i] = 0.01 * volume;
     for (let i = CF; i < FLOWING; i++) t[o + i] = 0.06 * volume;

@@ -40,31 +40,42 @@ function drawOff(runtime: Runtime, state: RunState, cell: number, volume: number
 }
 
 /** Share of the smallest tank on the way that water is passed on in at a time, and the most times it is. */
-const SLICE = 0.2, SLICES = 100;
+const SLICE = 0.2, SLICES = 200;
 
-/** Fills a volume back from upstream, stage by stage to the pump's tank, which is topped up with source water. */
-export function refill(runtime: Runtime, state: RunState, cell: number, volume: number): void {
-  const { order, sump, cells } = runtime.assembly;
-  // Upstream along the loop until the sump; where there is none, or to the side, source water enters here.
-  const way = [cell];
-  for (let at = order.indexOf(cell); at >= 0 && sump >= 0 && way[way.length - 1] !== sump;) {
-    at = (at - 1 + order.length) % order.length;
-    way.push(order[at]);
-  }
-  const smallest = Math.min(...way.slice(1).map((c) => cells[c].volume), Infinity);
-  // A large tank that fills through a small one draws on it many times over.
+/** Passes a volume of water along a way of cells, first to last, in slices that none of them is emptied by; `ends` are given each slice. */
+function passAlong(runtime: Runtime, state: RunState, way: readonly number[], volume: number, ends: (slice: number) => void): void {
+  const { cells } = runtime.assembly;
+  const smallest = Math.min(...way.map((c) => cells[c].volume));
   const slices = Math.min(SLICES, Math.max(1, Math.ceil(volume / (SLICE * smallest))));
   for (let n = 0; n < slices; n++) {
-    for (let k = 1; k < way.length; k++) {
-      const share = Math.min(1, volume / slices / cells[way[k]].volume);
+    for (let k = way.length - 1; k > 0; k--) {
+      const share = Math.min(1, volume / slices / cells[way[k - 1]].volume);
       for (let i = 0; i < FLOWING; i++) {
-        const amount = state.y[offset(way[k]) + i] * share;
-        state.y[offset(way[k]) + i] -= amount;
-        state.y[offset(way[k - 1]) + i] += amount;
+        const amount = state.y[offset(way[k - 1]) + i] * share;
+        state.y[offset(way[k - 1]) + i] -= amount;
+        state.y[offset(way[k]) + i] += amount;
       }
     }
-    topUp(runtime, state, way[way.length - 1], volume / slices);
+    ends(volume / slices);
   }
+}
+
+/** Cells along the loop from one to another, in flow order; the first alone where the other is not reached. */
+function wayTo(runtime: Runtime, from: number, to: number): number[] {
+  const { order } = runtime.assembly;
+  const at = order.indexOf(from);
+  if (at < 0 || !order.includes(to)) return [from];
+  const way = [from];
+  for (let k = 1; way[way.length - 1] !== to; k++) way.push(order[(at + k) % order.length]);
+  return way;
+}
+
+/** Fills a volume back from upstream, stage by stage to the pump's tank, which is topped up with source water unless it gets other water. */
+export function refill(runtime: Runtime, state: RunState, cell: number, volume: number, topped = true): void {
+  const { sump } = runtime.assembly;
+  // Where there is no sump upstream, or to the side, source water enters here.
+  const way = sump >= 0 && runtime.assembly.order.includes(cell) ? wayTo(runtime, sump, cell) : [cell];
+  passAlong(runtime, state, way, volume, (slice) => { if (topped) topUp(runtime, state, way[0], slice); });
 }
 
 /** Water over a rim to the ground, with all that flows in it, m³. */
@@ -101,22 +112,19 @@ export function drain(runtime: Runtime, state: RunState, cell: number): number {
       discharge(runtime, state, component, amount);
     }
   }
-  refill(runtime, state, cell, volume);
+  refill(runtime, state, cell, volume, mineral < 0);
   if (mineral < 0) state.water.taken += volume;
   else displace(runtime, state, mineral, volume);
   state.work_h += 0.1;
   return volume;
 }
 
-/** What a side tank receives pushes as much of its water back into the loop; the loop's sump spills what it cannot hold. */
+/** What a side tank receives pushes as much of its water back into the loop, where a person said, and on down to the pump's tank, which gave it. */
 function displace(runtime: Runtime, state: RunState, mineral: number, volume: number): void {
   const { assembly } = runtime;
   const target = assembly.stages.find((stage) => stage.id === assembly.mineral?.returnsTo);
   if (!target) return;
-  drawOff(runtime, state, mineral, volume, target.first);
-  // The refill brought source water for the same volume: as much now leaves the receiving stage to the drain.
-  drawOff(runtime, state, target.first, volume, -1);
-  state.water.taken += volume;
+  passAlong(runtime, state, [mineral, ...wayTo(runtime, target.first, assembly.sump)], volume, () => undefined);
 }
 
 /** A share of the pore water of a disturbed bed gets into the water above it. */

@@ -76,7 +76,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   // Film beyond capacity, and decay, leave as fine solids; without phosphorus or sulfate to build those, as dissolved organics.
   const phosphate = y[o + P] > 0 ? y[o + P] * v : 0;
   const sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
-  const builds = (phosphate / (phosphate + 0.002)) * (sulfate / (sulfate + 0.01));
+  const builds = (phosphate / (phosphate + 0.002)) * (sulfate / (sulfate + 0.01)) * (o2 / (o2 + 0.05));
   const sloughA = aob > 0 ? ammonia * k.aobYield * aob / (k.aobCapacity * area * crowding) + k.aobDecay * aob : 0;
   const sloughN = nob > 0 ? nitrite * k.nobYield * nob / (k.nobCapacity * area * crowding) + k.nobDecay * nob : 0;
   const sloughH = het > 0 ? (aerobic + anoxic) * k.hetYield * het / (k.hetCapacity * area) + k.hetDecay * het : 0;
