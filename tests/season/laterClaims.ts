@@ -44,9 +44,6 @@ const nearCapacity = (order: string[]): Plan => {
   };
 };
 
-const channels = (plan: Plan): Plan => ({
-  ...plan, loop: plan.loop.map((stage): StageSpec => (stage.id === 'rafts' ? { id: 'rafts', kind: 'filmChannel', area_m2: 3, crop: stage.crop } : stage)), actions: plan.actions.filter((action) => !(action.do === 'air' && action.stage === 'rafts')),
-});
 const spilt = (t: Trajectory): number => t.days.flatMap(({ events }) => events).filter(({ kind }) => kind === 'spilled').reduce((sum, { amount }) => sum + amount, 0);
 const highestNH3 = (t: Trajectory): number => most(course(t, 'fish', 'NH3_mgN_L', 6));
 
@@ -95,14 +92,5 @@ export const LATER_CLAIMS: readonly Claim[] = [
   {
     id: 'more-feed-than-plants', statement: 'nitrate piles up where the feed is more than the plants can take',
     right: fed(reference, 40), wrong: fed(stocked(reference, 120, 50), 160), shown: (t) => course(t, 'rafts', 'NO3_mgN_L').at(-1) ?? 0, ratio: 2, behind: [/kinetics\.(store|het)/, /lettuce\.(quota|half)/],
-  },
-  {
-    id: 'channel-roots', statement: 'roots in film channels foul faster than rafts with the same solids: all water seeps through them',
-    // Stated threshold: half as much again; how much more of the mat the water meets is an assumption.
-    right: short, wrong: channels(short), shown: (t) => most(course(t, 'rafts', 'rootMat_g_m2')), ratio: 1.5, behind: [/kinetics\.root/, /devices\.channel/],
-  },
-  {
-    id: 'forgotten-mats', statement: 'mats that nobody rinses rot: sulfide leaves them',
-    right: reference, wrong: without(reference, 'rinse'), shown: (t) => meanOf(course(t, 'mats', 'H2S_ug_L', 30)), ratio: 2, behind: [/kinetics\.(mat|coarseClogs|sulfide|sludge)/, /stages\.(blocked|unclog)/],
   },
 ];
