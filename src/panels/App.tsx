@@ -1,45 +1,28 @@
-// The page around the picture: which panel stands where in each mode, the live region, and the one key that works everywhere.
+// The page around the picture: which panel stands where in each mode, and the live region.
+import './phone.css';
 import { useEffect, useRef, useState } from 'react';
 import type { StoreApi } from 'zustand/vanilla';
-import type { PageStore, Speed } from '../store/state';
+import type { PageStore } from '../store/state';
 import { say } from '../words/say';
 import { BriefBar } from './BriefBar';
 import { BuildBar } from './BuildBar';
 import { BuildTabs } from './BuildSide';
+import { useDeviceChoices } from './device';
 import { DragGhost } from './DragGhost';
 import { Failures } from './Failures';
 import { GapAtContext, type GapAt } from './gapAt';
+import { HintCard } from './Hint';
 import { Inspector } from './Inspector';
+import { useSpaceBar, useUndoKeys } from './keys';
 import { LensPicker } from './LensPicker';
 import { LoopList } from './LoopList';
 import { useMedia } from './media';
 import { MomentProvider } from './moment';
-import { PageStoreProvider, usePage, usePageStore } from './pageStore';
+import { PageStoreProvider, usePage } from './pageStore';
 import { PastGuard } from './past';
 import { ResultCard } from './ResultCard';
 import { SeasonBar } from './SeasonBar';
 import { Shelf } from './Shelf';
-
-const CONTROLS = 'a, button, input, select, textarea, summary, dialog, [role="tab"], [contenteditable]';
-
-/** Space runs and pauses, as long as nothing that has its own use for Space is in focus. */
-function useSpaceBar(): void {
-  const store = usePageStore();
-  useEffect(() => {
-    let last: Speed = 'day1';
-    const pressed = (event: KeyboardEvent): void => {
-      const { target } = event;
-      if (event.key !== ' ' || event.ctrlKey || event.metaKey || event.altKey || (target instanceof Element && target.closest(CONTROLS) !== null)) return;
-      const { mode, speed, setSpeed } = store.getState();
-      if (mode === 'build') return;
-      event.preventDefault();
-      if (speed !== 'paused') last = speed;
-      setSpeed(speed === 'paused' ? last : 'paused');
-    };
-    window.addEventListener('keydown', pressed);
-    return () => window.removeEventListener('keydown', pressed);
-  }, [store]);
-}
 
 function Page({ onPicture }: { onPicture: (place: HTMLElement) => void }) {
   const mode = usePage((page) => page.mode);
@@ -50,6 +33,10 @@ function Page({ onPicture }: { onPicture: (place: HTMLElement) => void }) {
   const [looking, setLooking] = useState(false);
   const picture = useRef<HTMLDivElement>(null);
   useSpaceBar();
+  useUndoKeys();
+  useDeviceChoices();
+  // every number is shown anew in other units
+  usePage((page) => page.units);
   useEffect(() => {
     if (picture.current !== null) onPicture(picture.current);
   }, [onPicture]);
@@ -64,6 +51,7 @@ function Page({ onPicture }: { onPicture: (place: HTMLElement) => void }) {
       <main className="picture">
         <div id="world" role="img" aria-label={say('page.world')} ref={picture} />
         {!hasLesson && <p className="card opening">{say(failed ? 'failure.noLesson' : 'page.loading')}</p>}
+        {hasLesson && !(mode === 'result' && !looking) && <HintCard />}
         {mode === 'result' && !looking && <ResultCard onClose={() => setLooking(true)} />}
       </main>
       {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}

@@ -6,6 +6,7 @@ import { fishTankOf } from '../store/planEdits';
 import { say } from '../words/say';
 import { figure, valueOf, withUnit } from '../words/units';
 import { AllCautions } from './Cautions';
+import { Help } from './Help';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
 import { FISH_PICTURE, LETTUCE_PICTURE } from './pictures';
@@ -46,7 +47,7 @@ function Meters() {
   const fishDetail = season === null || tank === null ? say('brief.notYet') : say('brief.fishAlive', {
     n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
   });
-  const harvestDetail = scores === null ? say('brief.notYet') : say('brief.plantsGain', { plants: figure(scores.plants_kg, 1), gain: figure(scores.gain_kg, 1) });
+  const harvestDetail = scores === null ? say('brief.notYet') : say('brief.plantsGain', { plants: withUnit('kilograms', scores.plants_kg), gain: withUnit('kilograms', scores.gain_kg) });
   return (
     <div className="meters">
       <ScoreMeter kind="fish" name={say('brief.fishHealth')} picture={FISH_PICTURE} value={scores?.fishHealth ?? null} marks={marks.map((one) => one.fishHealth)} detail={fishDetail} />
@@ -82,6 +83,7 @@ export function BriefBar({ resultHidden, onShowResult }: { resultHidden: boolean
       </div>
       {mode === 'build' ? <Goals /> : <Meters />}
       <div className="brief-buttons">
+        <Help />
         <AllCautions />
         {mode === 'build' ? <OpenFile /> : <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
         {mode === 'result' && resultHidden && <button type="button" className="btn plan" onClick={onShowResult}>{say('brief.result')}</button>}

@@ -2,40 +2,17 @@
 import { readingAt } from '../store/readings';
 import { kindOf, selectable } from '../store/selectors';
 import type { SeasonView } from '../store/state';
-import { isWord, say } from '../words/say';
+import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
-import { figure, withUnit } from '../words/units';
+import { figure, volumeOf } from '../words/units';
 import { StageCautions } from './Cautions';
+import { Facts } from './Facts';
 import { SignShape } from './icons';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
 import { StageControls } from './StageControls';
 import { WaterTable } from './WaterTable';
-
-/** Variables worth a line at each kind of stage, beside the water itself. */
-const FACTS: Readonly<Record<string, readonly string[]>> = {
-  fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
-  radialFlowSettler: ['sludge_g', 'sludgeFill', 'gas_L_d'],
-  fineFilter: ['caught_g', 'clog'],
-  degassingTank: ['alkalinity_meq_L', 'caught_g'],
-  raftBed: ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'Fe_mg_L'],
-  sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C'],
-  mineralisationTank: ['sludge_g', 'PO4_mgP_L'],
-};
-
-function Facts({ view, stageId, kind }: { view: SeasonView; stageId: string; kind: string }) {
-  const now_h = useMoment();
-  const facts = (FACTS[kind] ?? []).filter((variable) => view.column[variable] !== undefined);
-  if (facts.length === 0) return null;
-  return (
-    <dl className="facts" aria-label={say('inspect.facts')}>
-      {facts.map((variable) => {
-        const key = `variable.${variable}`;
-        return <div key={variable}><dt>{isWord(key) ? say(key) : variable}</dt><dd>{withUnit(variable, readingAt(view, stageId, variable, now_h, 'inside'))}</dd></div>;
-      })}
-    </dl>
-  );
-}
+import { WhyHere } from './Why';
 
 function StageChooser({ shown }: { shown: string | null }) {
   const store = usePageStore();
@@ -61,7 +38,7 @@ function Size({ view, stageId, volume_m3 }: { view: SeasonView; stageId: string;
   const now_h = useMoment();
   if (volume_m3 === undefined) return null;
   const flow_m3_d = readingAt(view, stageId, 'flow_m3_d', now_h, 'out');
-  const volume = figure(volume_m3, 2);
+  const volume = volumeOf(volume_m3);
   return <p className="note">{flow_m3_d > 0 ? say('inspect.size', { volume, minutes: figure((volume_m3 / flow_m3_d) * 1440, 0) }) : say('inspect.still', { volume })}</p>;
 }
 
@@ -81,7 +58,8 @@ export function Inspector() {
         <>
           {holdsWater ? <Size view={season} stageId={selected} volume_m3={level?.volume_m3} /> : <p className="note">{say('inspect.noWater')}</p>}
           {holdsWater && <WaterTable stageId={selected} />}
-          {holdsWater && <Facts view={season} stageId={selected} kind={kind} />}
+          {holdsWater && <WhyHere stageId={selected} />}
+          {holdsWater && <Facts view={season} stageId={selected} kind={kind} plan={plan} />}
           <StageControls stageId={selected} />
           <StageCautions kind={kind} />
         </>

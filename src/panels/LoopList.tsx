@@ -3,17 +3,21 @@ import type { DesignStage } from '../store/contract';
 import { canShift, isFree } from '../store/planEdits';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
-import { figure } from '../words/units';
+import { withUnit } from '../words/units';
 import { StageCautions } from './Cautions';
+import { problemMark, problemWords } from './designWords';
 import { SignShape } from './icons';
+import { MarkShape } from './marks';
 import { usePage, usePageStore } from './pageStore';
 import { StageControls } from './StageControls';
 
+const height = (metres: number): string => withUnit('height_cm', 100 * metres);
+
 function levelLine(level: DesignStage | undefined): string {
   if (level === undefined) return '';
-  if (level.fall_m < 0) return say('build.lift', { lift: figure(-100 * level.fall_m, 0) });
-  if (level.fall_m < 0.005) return say('build.levelOnly', { level: figure(100 * level.level_m, 0) });
-  return say('build.level', { level: figure(100 * level.level_m, 0), fall: figure(100 * level.fall_m, 0) });
+  if (level.fall_m < 0) return say('build.lift', { lift: height(-level.fall_m) });
+  if (level.fall_m < 0.005) return say('build.levelOnly', { level: height(level.level_m) });
+  return say('build.level', { level: height(level.level_m), fall: height(level.fall_m) });
 }
 
 function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean }) {
@@ -22,6 +26,8 @@ function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean 
   const plan = usePage((page) => page.plan);
   const level = usePage((page) => page.design?.stages.find((stage) => stage.id === id));
   const open = usePage((page) => page.selected === id);
+  const design = usePage((page) => page.design);
+  const problems = (design?.problems ?? []).filter((problem) => problem.stage === id);
   if (plan === null || lesson === null) return null;
   const { shift, remove, select } = store.getState();
   const name = stageName([...plan.loop, ...plan.side], id);
@@ -45,6 +51,7 @@ function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean 
         )}
         <button type="button" className="btn set" aria-expanded={open} aria-label={say('build.set', { stage: name })} onClick={() => select(open ? null : id)}>{say('build.setShort')}</button>
       </div>
+      {problems.length > 0 && <ul className="loop-problems">{problems.map((problem) => <li key={problem.key}><MarkShape mark={problemMark(problem)} /><span>{problemWords(plan, problem)}</span></li>)}</ul>}
       {open && (
         <div className="loop-body">
           <StageControls stageId={id} />

@@ -4,7 +4,7 @@ import type { Lesson } from '../store/contract';
 import type { Scores } from '../store/contract';
 import { harvestShares, marksEarned } from '../store/selectors';
 import { say } from '../words/say';
-import { figure, whole } from '../words/units';
+import { figure, valueOf, whole, withUnit } from '../words/units';
 import { MarkShape, Stamp } from './marks';
 import { usePage, usePageStore } from './pageStore';
 
@@ -16,7 +16,7 @@ function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
       <p>{say('result.harvestFormula')}<br /><b>{say('result.harvestNumbers', {
         w: figure(weight, 2), v: figure(1 - weight, 2), plants: figure(shares.plants, 2), gain: figure(shares.gain, 2), score: whole(scores.harvest),
       })}</b><br />{say('result.harvestShares', {
-        plants: figure(scores.plants_kg, 1), plantsIdeal: figure(scores.plantsIdeal_kg, 1), gain: figure(scores.gain_kg, 1), gainIdeal: figure(scores.gainIdeal_kg, 1),
+        plants: valueOf('kilograms', scores.plants_kg), plantsIdeal: withUnit('kilograms', scores.plantsIdeal_kg), gain: valueOf('kilograms', scores.gain_kg), gainIdeal: withUnit('kilograms', scores.gainIdeal_kg),
       })}</p>
     </div>
   );
@@ -24,11 +24,11 @@ function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
 
 function Beside({ scores }: { scores: Scores }) {
   const lines: [string, string][] = [
-    [say('result.waterUsed'), `${figure(scores.waterUsed_L, 0)} L`],
-    [say('result.nitrogen'), `${figure(scores.nitrogenDischarged_g, 0)} g`],
-    [say('result.solids'), `${figure(scores.solidsDischarged_g, 0)} g`],
-    [say('result.energy'), `${figure(scores.energy_kWh, 0)} kWh`],
-    [say('result.work'), `${figure(scores.work_h, 1)} h`],
+    [say('result.waterUsed'), withUnit('water_L', scores.waterUsed_L)],
+    [say('result.nitrogen'), withUnit('grams', scores.nitrogenDischarged_g)],
+    [say('result.solids'), withUnit('grams', scores.solidsDischarged_g)],
+    [say('result.energy'), withUnit('energy_kWh', scores.energy_kWh)],
+    [say('result.work'), withUnit('work_h', scores.work_h)],
   ];
   return <dl className="facts" aria-label={say('result.beside')}>{lines.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}</dl>;
 }

@@ -1,5 +1,6 @@
 // The days of the season as a rail: lived days can be looked at, marks show what happened when.
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { branchLetter } from '../store/branches';
 import { eventsUntil, lastHour } from '../store/selectors';
 import { say } from '../words/say';
 import { momentOf } from '../words/units';
@@ -12,6 +13,7 @@ export function Scrubber() {
   const plan = usePage((page) => page.plan);
   const season = usePage((page) => page.season);
   const lived = usePage((page) => Math.floor(page.lived_h));
+  const branch = usePage((page) => page.branches.find((one) => one.id === page.present && one.from !== null));
   const now_h = useMoment();
   const rail = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(800);
@@ -35,6 +37,7 @@ export function Scrubber() {
           <span key={`${mark.hour} ${mark.kind}`} className="rail-label" data-shape={mark.shape} style={{ left: `clamp(${(mark.label.length * 8.2) / 2}px, ${share(mark.hour)}, calc(100% - ${(mark.label.length * 8.2) / 2}px))` }}>{mark.label}</span>
         ))}
         <div className="rail-bar"><i style={{ width: share(lived) }} /></div>
+        {branch !== undefined && <i className="rail-split" title={say('season.split', { branch: branchLetter(branch.id) })} style={{ left: share(branch.split_h) }} />}
         {weeks.map((week) => <span key={week} className="rail-week" style={{ left: share(week * 24) }}>{week}</span>)}
         {marks.map((mark) => <i key={`${mark.hour} ${mark.kind}`} className="rail-mark" data-shape={mark.shape} style={{ left: share(mark.hour) }} />)}
         <input type="range" aria-label={say('season.scrub')} min={0} max={last} step={1} value={Math.floor(now_h)}

@@ -5,6 +5,7 @@ import type { Speed } from '../store/state';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
 import { momentOf } from '../words/units';
+import { Branches } from './BranchList';
 import { SignShape } from './icons';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
@@ -91,7 +92,7 @@ export function SeasonBar() {
   return (
     <section className="bottom season-bar" aria-label={say('season.region')}>
       <div className="season-hand">
-        <div className="season-top"><Clock /><Log /></div>
+        <div className="season-top"><Clock /><div className="season-books"><Log /><Branches /></div></div>
         <Transport />
       </div>
       <div className="season-days">

@@ -1,5 +1,5 @@
 // What a person may set at a stage: the same controls while building (from the start) and while the season runs (from the next hour).
-import { actingHour, airInForce, baseInForce, choreInForce, pumpInForce } from '../store/inForce';
+import { actingHour, airInForce, baseInForce, choreInForce, lampInForce, pumpInForce } from '../store/inForce';
 import { feedNow, fishNow, kindOf, percentOfMass } from '../store/selectors';
 import type { Chore } from '../store/state';
 import type { BaseKind } from '../store/contract';
@@ -7,6 +7,7 @@ import { say } from '../words/say';
 import type { WordKey } from '../words/say';
 import { figure } from '../words/units';
 import { useMoment } from './moment';
+import { HeaterControl, LightControl } from './LoopControls';
 import { NumberControl } from './NumberControl';
 import { usePage, usePageStore } from './pageStore';
 import { useGuard } from './past';
@@ -21,7 +22,7 @@ function FeedControl() {
   // a slider that reaches a tenth of the fish's own mass, in steps of 50 g
   const max = Math.max(100, Math.ceil(Math.max(feed, 0.1 * fish.number * fish.mass_g) / 50) * 50);
   return (
-    <NumberControl label={say('control.feed')} amount={say('control.feedAmount')} unit="g/d" value={feed} min={0} max={max} step={1}
+    <NumberControl label={say('control.feed')} amount="control.feedAmount" variable="feed_g_d" value={feed} min={0} max={max} step={1}
       note={(value) => (fish.number < 0.5 ? say('control.noFish') : say('control.feedShare', { percent: figure(percentOfMass(value, fish), 1) }))} onCommit={(value) => guard(() => state.setFeed(value))} />
   );
 }
@@ -32,7 +33,7 @@ function AirControl({ stageId, max }: { stageId: string; max: number }) {
   useMoment();
   const guard = useGuard();
   const air = plan === null ? 0 : airInForce(plan, stageId, actingHour(state));
-  return <NumberControl label={say('control.air')} amount={say('control.airAmount')} unit="L/min" value={air} min={0} max={Math.max(max, air, 1)} step={0.5} onCommit={(value) => guard(() => state.setAir(stageId, value))} />;
+  return <NumberControl label={say('control.air')} amount="control.airAmount" variable="air_L_min" value={air} min={0} max={Math.max(max, air, 1)} step={0.5} onCommit={(value) => guard(() => state.setAir(stageId, value))} />;
 }
 
 const EVERY_DAYS = [0, 1, 2, 3, 5, 7, 14];
@@ -47,7 +48,7 @@ function ChoreControl({ stageId, chore }: { stageId: string; chore: Chore }) {
   const choices = EVERY_DAYS.includes(every_d) ? EVERY_DAYS : [...EVERY_DAYS, every_d].sort((a, b) => a - b);
   return (
     <div className="chore">
-      {!building && <button type="button" className="btn" onClick={() => guard(() => (chore === 'drain' ? state.drain(stageId) : state.rinse(stageId)))}>{say(`control.${chore}`)}</button>}
+      {!building && <button type="button" className="btn" onClick={() => guard(() => state.doChore(stageId, chore))}>{say(`control.${chore}`)}</button>}
       <label>
         <span className="label">{say(`control.${chore}Every`)}</span>
         <select value={every_d} onChange={(event) => {
@@ -102,10 +103,19 @@ function BaseControl() {
           {BASES.map(({ base, words }) => <option key={base} value={base}>{say(words)}</option>)}
         </select>
       </label>
-      <NumberControl label={say('control.baseLimit')} amount={say('control.baseAmount')} unit="g/d" value={now.g_d} min={0} max={Math.max(60, now.g_d)} step={0.5} onCommit={(g_d) => set({ g_d })} />
-      <NumberControl label={say('control.basePH')} amount={say('control.basePHAmount')} unit="" value={now.targetPH} min={6} max={8} step={0.1} onCommit={(targetPH) => set({ targetPH })} />
+      <NumberControl label={say('control.baseLimit')} amount="control.baseAmount" variable="dose_g_d" value={now.g_d} min={0} max={Math.max(60, now.g_d)} step={0.5} onCommit={(g_d) => set({ g_d })} />
+      <NumberControl label={say('control.basePH')} amount="control.basePHAmount" variable="pH" value={now.targetPH} min={6} max={8} step={0.1} onCommit={(targetPH) => set({ targetPH })} />
     </>
   );
+}
+
+function LampControl({ stageId, usual_W }: { stageId: string; usual_W: number }) {
+  const state = usePageStore().getState();
+  const plan = usePage((page) => page.plan);
+  useMoment();
+  const guard = useGuard();
+  const lamp = plan === null ? usual_W : lampInForce(plan, stageId, actingHour(state), usual_W);
+  return <NumberControl label={say('control.lamp')} amount="control.lampAmount" variable="power_W" value={lamp} min={0} max={Math.max(3 * usual_W, lamp)} step={1} onCommit={(value) => guard(() => state.setLamp(stageId, value))} />;
 }
 
 /** The controls that the catalogue grants this stage. The sump also holds those of the dosing tank that drips into it. */
@@ -124,8 +134,12 @@ export function StageControls({ stageId }: { stageId: string }) {
       {has('air') && <AirControl stageId={stageId} max={entry.airMax_L_min} />}
       {has('drain') && <ChoreControl stageId={stageId} chore="drain" />}
       {has('rinse') && <ChoreControl stageId={stageId} chore="rinse" />}
+      {has('backwash') && <ChoreControl stageId={stageId} chore="backwash" />}
+      {has('lamp') && <LampControl stageId={stageId} usual_W={entry.lamp_W} />}
       {has('pump') && !building && <PumpControl />}
       {(has('base') || dripped) && <BaseControl />}
+      {kind === 'sump' && plan.climate.water_C === undefined && <HeaterControl />}
+      {entry.group === 'growPlants' && <LightControl />}
     </div>
   );
 }

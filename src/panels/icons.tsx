@@ -7,6 +7,8 @@ const SIGNS = {
   pause: 'M8 5v14M16 5v14',
   step: 'M5 5v14l9-7zM18 5v14',
   previous: 'M15 5l-7 7 7 7',
+  undo: 'M8 4L4 8.5L8 13M4 8.5H13A6 5.8 0 0 1 13 20H8',
+  redo: 'M16 4L20 8.5L16 13M20 8.5H11A6 5.8 0 0 0 11 20H16',
   next: 'M9 5l7 7-7 7',
 } as const;
 

@@ -1,5 +1,6 @@
-// Asks before a person acts in the past, because the hours lived since then are lived again.
+// Asks before a person acts in the past, because a new branch begins there and the hours since are lived again.
 import { createContext, useCallback, useContext, useEffect, useRef, useState, type ReactNode } from 'react';
+import { branchLetter } from '../store/branches';
 import { actsInPast, actingHour } from '../store/inForce';
 import { say } from '../words/say';
 import { momentOf } from '../words/units';
@@ -8,7 +9,7 @@ import { usePageStore } from './pageStore';
 type Guard = (deed: () => void) => void;
 const GuardContext = createContext<Guard>((deed) => deed());
 
-/** Does a deed at once when it concerns the present, and asks first when it would replace hours lived. */
+/** Does a deed at once when it concerns the present, and asks first when it would open a branch among the hours lived. */
 export function useGuard(): Guard {
   return useContext(GuardContext);
 }
@@ -33,6 +34,7 @@ export function PastGuard({ children }: { children: ReactNode }) {
     if (act) deed?.();
     setDeed(null);
   };
+  const { branches, present } = store.getState();
   const { day, clock } = momentOf(actingHour(store.getState()));
   return (
     <GuardContext.Provider value={guard}>
@@ -40,7 +42,7 @@ export function PastGuard({ children }: { children: ReactNode }) {
       {deed !== null && (
         <dialog ref={dialog} className="card ask" aria-labelledby="past-title" onCancel={() => setDeed(null)}>
           <h2 id="past-title">{say('past.title')}</h2>
-          <p>{say('past.body', { moment: say('season.moment', { day, hour: clock }) })}</p>
+          <p>{say('past.body', { moment: say('season.moment', { day, hour: clock }), branch: branchLetter(branches.length), before: branchLetter(present) })}</p>
           <div className="row">
             <button type="button" className="btn plan" onClick={() => done(true)}>{say('past.yes')}</button>
             <button type="button" className="btn" onClick={() => done(false)}>{say('past.no')}</button>

@@ -44,7 +44,7 @@ function pour(runtime: Runtime, state: RunState, from: StageEntry, to: StageEntr
 export function lose(runtime: Runtime, state: RunState, volume: number): void {
   const tank = runtime.circuit?.stages.at(-1)?.entry;
   if (!tank || volume === 0) return;
-  const least = 0.02 * runtime.usualVolume;
+  const least = BELOW_INTAKE * runtime.usualVolume;
   const lost = Math.min(volume, Math.max(0, volumeOf(runtime, tank) - least));
   resize(runtime, state, tank, -lost);
   if (lost < volume) state.drewAir = true;
@@ -68,6 +68,8 @@ export function fill(runtime: Runtime, state: RunState, entry: StageEntry, volum
   if (tank !== entry) pour(runtime, state, entry, tank, volume);
 }
 
+/** Share of the pump tank's usual water that lies below the pump's intake and stays. */
+const BELOW_INTAKE = 0.12;
 /** Share of a tank's usual water that never runs out of it by its outlet. */
 const KEPT = 0.4;
 
@@ -103,7 +105,7 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   // What stands higher or lower than before comes from the pump's tank or goes to it, as far as it has water.
   stages.slice(0, -1).forEach((stage, i) => {
     const rise = (now.level_m[i] - state.run.level_m[i]) * stage.area_m2;
-    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - 0.05 * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes));
+    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - BELOW_INTAKE * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes));
     const moved = Math.min(Math.abs(rise), spare);
     if (moved < 1e-9) now.level_m[i] = state.run.level_m[i];
     else if (rise > 0) pour(runtime, state, tank.entry, stage.entry, moved);

@@ -6,7 +6,12 @@ import type { Act, Chore } from './state';
 export const CHORE_HOUR = 9;
 
 /** Deeds that set something to a value: the last word within an hour counts. */
-const SETTINGS: ReadonlySet<Deed['do']> = new Set(['feed', 'air', 'pump', 'flow', 'base', 'power']);
+const SETTINGS: ReadonlySet<Deed['do']> = new Set(['feed', 'air', 'pump', 'flow', 'base', 'power', 'heater', 'light', 'setting']);
+
+/** The deed of a chore at a stage. */
+export function choreDeed(chore: Chore, stage: string): Deed {
+  return { do: chore, stage };
+}
 
 function target(deed: Deed): string {
   if ('stage' in deed) return deed.stage;
@@ -63,7 +68,7 @@ export function compileActions(start: readonly Action[], acts: readonly Act[]): 
 
 /** A plan's actions with a chore that stands from the first morning on, or without it (0). */
 export function withStandingChore(actions: readonly Action[], chore: Chore, stage: string, every_d: number): Action[] {
-  const deed: Deed = chore === 'drain' ? { do: 'drain', stage } : { do: 'rinse', stage };
+  const deed = choreDeed(chore, stage);
   const rest = actions.filter((action) => action.every_d === undefined || !sameChore(action, deed));
   return every_d > 0 ? [...rest, { every_d, from: every_d, hour: CHORE_HOUR, ...deed }] : rest;
 }

@@ -15,9 +15,9 @@ function nameBefore(plan: Plan, stageId: string): string {
 }
 
 /**
- * @param edit sets a new design and has it checked
+ * @param edit sets a new design, has it checked and keeps the step, told in words
  */
-export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan) => void): BuildActions {
+export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan, what: string) => void): BuildActions {
   /** The design in hand, when it is the time to build and the part may be moved. */
   const inHand = (stageId: string): { lesson: NonNullable<PageStore['lesson']>; plan: Plan } | null => {
     const { lesson, plan, mode } = store.getState();
@@ -29,16 +29,18 @@ export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan) =>
     const part = hand === null ? null : partOf(hand.lesson, hand.plan, stageId);
     if (hand === null || part === null || !(gap >= 1) || gap > hand.plan.loop.length) return;
     const plan = withPlaced(hand.plan, part, gap);
-    edit(plan);
-    store.setState({ announcement: say('said.placed', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) }) });
+    const what = say('said.placed', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) });
+    edit(plan, what);
+    store.setState({ announcement: what });
   };
 
   const remove = (stageId: string): void => {
     const hand = inHand(stageId);
     const part = hand?.plan.loop.find((stage) => stage.id === stageId);
     if (hand === null || part === undefined) return;
-    edit(withoutStage(hand.plan, stageId));
-    store.setState((state) => ({ selected: state.selected === stageId ? null : state.selected, announcement: say('said.takenOut', { part: kindName(part.kind) }) }));
+    const what = say('said.takenOut', { part: kindName(part.kind) });
+    edit(withoutStage(hand.plan, stageId), what);
+    store.setState((state) => ({ selected: state.selected === stageId ? null : state.selected, announcement: what }));
   };
 
   return {
@@ -48,8 +50,9 @@ export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan) =>
       const hand = inHand(stageId);
       if (hand === null || !canShift(hand.lesson, hand.plan, stageId, by)) return;
       const plan = withShifted(hand.plan, stageId, by);
-      edit(plan);
-      store.setState({ announcement: say('said.moved', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) }) });
+      const what = say('said.moved', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) });
+      edit(plan, what);
+      store.setState({ announcement: what });
     },
     dragStart(stageId, x, y) {
       const hand = inHand(stageId);

@@ -51,6 +51,21 @@ export function pumpInForce(plan: Plan, t_h: number): boolean {
   return latest(plan, 'pump', t_h, () => true)?.on ?? true;
 }
 
+/** Electrical power of a stage's lamp, W. @param usual_W what the lamp draws where the plan says nothing */
+export function lampInForce(plan: Plan, stageId: string, t_h: number, usual_W: number): number {
+  return latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W ?? plan.loop.find((one) => one.id === stageId)?.lamp_W ?? usual_W;
+}
+
+/** The heater of the loop: power at most, and the temperature it keeps; null when none was set. */
+export function heaterInForce(plan: Plan, t_h: number): { power_W: number; target_C: number } | null {
+  return latest(plan, 'heater', t_h, () => true);
+}
+
+/** Daily light a person set in place of the climate's, mol/m²/d; null when none was set. */
+export function lightInForce(plan: Plan, t_h: number): number | null {
+  return latest(plan, 'light', t_h, () => true)?.mol_m2_d ?? null;
+}
+
 /** What the dosing tank gives, g/d at most, and the pH it aims at; null when the plan has no dosing tank. */
 export function baseInForce(plan: Plan, t_h: number): { base: BaseKind; g_d: number; targetPH: number } | null {
   const doser = doserOf(plan);

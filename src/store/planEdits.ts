@@ -1,6 +1,6 @@
 // Edits of a design before its season begins: the order of the loop and its standing settings. Every edit returns a new plan.
 import type { Lesson } from '../lessons/lesson';
-import type { BaseDosingSide, BaseKind, Plan, StageSpec } from '../season/plan';
+import type { BaseDosingSide, BaseKind, Deed, Plan, StageSpec } from '../season/plan';
 
 /** The plan a lesson opens with: its fixed stages in order, nothing placed yet. */
 export function openingPlan(lesson: Lesson): Plan {
@@ -54,6 +54,17 @@ export function withShifted(plan: Plan, stageId: string, by: -1 | 1): Plan {
 export function withAir(plan: Plan, stageId: string, L_min: number): Plan {
   const set = <T extends { id: string }>(stage: T): T => (stage.id === stageId ? { ...stage, air_L_min: L_min } : stage);
   return { ...plan, loop: plan.loop.map(set), side: plan.side.map((side) => (side.kind === 'mineralisationTank' ? set(side) : side)) };
+}
+
+/** Sets the electrical power of a stage's lamp from the start, W. */
+export function withLamp(plan: Plan, stageId: string, lamp_W: number): Plan {
+  return { ...plan, loop: plan.loop.map((stage) => (stage.id === stageId ? { ...stage, lamp_W } : stage)) };
+}
+
+/** Sets something that concerns the whole season from its first hour; what was set there before is replaced. */
+export function withSetting(plan: Plan, deed: Deed): Plan {
+  const rest = plan.actions.filter((action) => action.do !== deed.do || action.every_d !== undefined || (action.day ?? action.from ?? 0) > 0 || (action.hour ?? 0) > 0);
+  return { ...plan, actions: [{ day: 0, hour: 0, ...deed }, ...rest] };
 }
 
 /** The id of the first fish tank of the loop. */

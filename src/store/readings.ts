@@ -2,7 +2,10 @@
 import type { Plan } from '../season/plan';
 import type { SeasonView } from './state';
 
-/** Where in a stage to read: "inside" is the mean over its cells, "out" is its last cell. */
+/** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
+const SUMMED: ReadonlySet<string> = new Set(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d', 'spill_m3_d']);
+
+/** Where in a stage to read: "inside" is the mean over its cells (the sum, for amounts), "out" is its last cell. */
 export type Where = 'inside' | 'out';
 
 /** Hours for which the season has samples: sample 0 is the start, sample k the end of hour k. */
@@ -23,11 +26,11 @@ export function cellSample(view: SeasonView, cell: number, column: number, k: nu
   return day.hourly[(((k - 1) % 24) * view.cells + cell) * width + column] ?? 0;
 }
 
-function stageSample(view: SeasonView, first: number, cells: number, column: number, k: number, where: Where): number {
+function stageSample(view: SeasonView, first: number, cells: number, column: number, k: number, where: Where, summed: boolean): number {
   if (where === 'out') return cellSample(view, first + cells - 1, column, k);
   let sum = 0;
   for (let i = 0; i < cells; i += 1) sum += cellSample(view, first + i, column, k);
-  return sum / cells;
+  return summed ? sum : sum / cells;
 }
 
 /**
@@ -48,9 +51,10 @@ export function readingAt(view: SeasonView, stageId: string, variable: string, n
     const t = now_h < 0 ? 0 : now_h > last ? last : now_h;
     const k = Math.floor(t);
     const part = t - k;
-    const before = stageSample(view, stage.first, stage.cells, column, k, where);
+    const summed = SUMMED.has(variable);
+    const before = stageSample(view, stage.first, stage.cells, column, k, where, summed);
     if (part === 0) return before;
-    return before + part * (stageSample(view, stage.first, stage.cells, column, k + 1, where) - before);
+    return before + part * (stageSample(view, stage.first, stage.cells, column, k + 1, where, summed) - before);
   }
   return NaN;
 }

@@ -2,16 +2,19 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Plan } from '../season/plan';
 import { say } from '../words/say';
+import { showNumbersAs } from '../words/units';
+import { createBranches, FIRST_COURSE } from './branches';
 import { createBuilding } from './building';
 import { atSpeed, scrubbed, steppedDay, ticked } from './clock';
 import { createDeeds } from './deeds';
 import { fishTankOf, openingPlan } from './planEdits';
+import { createHistory, NO_HISTORY, withStep } from './history';
 import { createSeasonRuns, messageOf } from './seasonRuns';
 import type { Client, PageActions, PageState, PageStore } from './state';
 
 const EMPTY: PageState = {
-  lesson: null, problems: [], failure: null, catalogue: [], mode: 'build', plan: null, built: null, acts: [], design: null, comfort: [], season: null,
-  busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', selected: null, drag: null, announcement: '', reducedMotion: false,
+  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
+  busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', selected: null, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true,
 };
 
 /**
@@ -40,10 +43,15 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
     }
   };
 
-  const edit = (plan: Plan): void => {
+  const show = (plan: Plan): void => {
     if (store.getState().busy) runs.forget();
     store.setState({ plan });
     void check(plan);
+  };
+
+  const edit = (plan: Plan, what: string): void => {
+    store.setState((state) => withStep(state, what));
+    show(plan);
   };
 
   const setIf = (change: Partial<PageState> | null): void => {
@@ -53,7 +61,10 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
   return {
     async openLesson(name, text) {
       try {
-        if (store.getState().catalogue.length === 0) store.setState({ catalogue: await client.ask({ ask: 'catalogue' }) });
+        if (store.getState().facts === null) {
+          const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
+          store.setState({ catalogue, facts });
+        }
         const answer = await client.ask({ ask: 'openLesson', name, text });
         if ('problems' in answer) {
           store.setState({ problems: answer.problems });
@@ -63,7 +74,7 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
         const { lesson } = answer;
         const plan = openingPlan(lesson);
         store.setState({
-          lesson, problems: [], mode: 'build', plan, built: null, acts: [], design: null, comfort: [], season: null,
+          lesson, problems: [], mode: 'build', plan, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
           now_h: 0, lived_h: 0, speed: 'paused', selected: fishTankOf(plan), drag: null, announcement: say('said.opened', { title: lesson.title }),
         });
         await check(plan);
@@ -73,6 +84,8 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
     },
     ...createBuilding(store, edit),
     ...createDeeds(store, runs, edit),
+    ...createHistory(store, show),
+    ...createBranches(store, runs),
     select: (selected) => store.setState({ selected }),
     setLens: (lens) => store.setState({ lens, announcement: say('said.lens', { lens: say(`lens.${lens}`) }) }),
     async run() {
@@ -86,12 +99,17 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
       const { built, mode } = store.getState();
       if (mode === 'build' || built === null) return;
       runs.forget();
-      store.setState({ mode: 'build', built: null, acts: [], season: null, now_h: 0, lived_h: 0, speed: 'paused', announcement: say('said.built') });
-      edit(built);
+      store.setState({ mode: 'build', built: null, acts: [], ...FIRST_COURSE, season: null, now_h: 0, lived_h: 0, speed: 'paused', announcement: say('said.built') });
+      show(built);
     },
     tick: (seconds) => setIf(ticked(store.getState(), seconds)),
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),
+    setUnits(units) {
+      showNumbersAs(units);
+      store.setState({ units });
+    },
+    setHints: (hints) => store.setState({ hints }),
     setReducedMotion: (reducedMotion) => store.setState({ reducedMotion }),
   };
 }

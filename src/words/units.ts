@@ -1,54 +1,40 @@
-// Units and number formats of everything shown: how many decimals a quantity deserves and what stands behind it.
+// Numbers as a person reads them: decimals, the unit that stands behind, metric or US customary, in the format of the reader's locale.
+import { FORMATS, GRAMS_PER_KILOGRAM, LEAST_GRAMS, SHARES, type UsFormat } from './formats';
 
-interface Format { unit: string; decimals: number }
+export type UnitSystem = 'metric' | 'us';
 
-/** By the variable's name; the unit also stands in that name. Sulfide is shown in µg/L, welfare and root health in %. */
-const FORMATS: Readonly<Record<string, Format>> = {
-  TAN_mgN_L: { unit: 'mg N/L', decimals: 2 },
-  NO2_mgN_L: { unit: 'mg N/L', decimals: 2 },
-  NO3_mgN_L: { unit: 'mg N/L', decimals: 1 },
-  NH3_mgN_L: { unit: 'mg N/L', decimals: 3 },
-  O2_mg_L: { unit: 'mg/L', decimals: 1 },
-  CO2_mg_L: { unit: 'mg/L', decimals: 1 },
-  pH: { unit: '', decimals: 2 },
-  alkalinity_meq_L: { unit: 'meq/L', decimals: 2 },
-  H2S_ug_L: { unit: 'µg/L', decimals: 1 },
-  CH4_mg_L: { unit: 'mg/L', decimals: 2 },
-  organics_mgCOD_L: { unit: 'mg COD/L', decimals: 1 },
-  solids: { unit: 'mg/L', decimals: 0 },
-  solids_mg_L: { unit: 'mg/L', decimals: 1 },
-  solidsCoarse_mg_L: { unit: 'mg/L', decimals: 1 },
-  solidsFine_mg_L: { unit: 'mg/L', decimals: 1 },
-  PO4_mgP_L: { unit: 'mg P/L', decimals: 1 },
-  K_mg_L: { unit: 'mg/L', decimals: 1 },
-  Ca_mg_L: { unit: 'mg/L', decimals: 1 },
-  Fe_mg_L: { unit: 'mg/L', decimals: 2 },
-  sludge_g: { unit: 'g', decimals: 0 },
-  T_C: { unit: '°C', decimals: 1 },
-  flow_m3_d: { unit: 'm³/d', decimals: 1 },
-  level_m: { unit: 'm', decimals: 2 },
-  mass_g: { unit: 'g', decimals: 0 },
-  number: { unit: '', decimals: 0 },
-  eaten_g_d: { unit: 'g/d', decimals: 0 },
-  leafDry_g_m2: { unit: 'g/m²', decimals: 0 },
-  rootMat_g_m2: { unit: 'g/m²', decimals: 1 },
-  caught_g: { unit: 'g', decimals: 0 },
-  gas_L_d: { unit: 'L/d', decimals: 1 },
-  dose_g_d: { unit: 'g/d', decimals: 1 },
-  air_L_min: { unit: 'L/min', decimals: 1 },
-  cut_kg: { unit: 'kg', decimals: 1 },
-};
+/** How this page shows numbers; set once at its start and when a person chooses. */
+const display: { system: UnitSystem; locale: string | undefined } = { system: 'metric', locale: undefined };
+const formatters = new Map<string, Intl.NumberFormat>();
 
-/** Shares kept as 0–1 by the model and shown as per cent. */
-const SHARES: ReadonlySet<string> = new Set(['welfare', 'rootHealth', 'sludgeFill', 'clog']);
+/**
+ * Chooses how numbers are shown from now on.
+ * @param locale a BCP 47 tag, or undefined for the reader's own
+ */
+export function showNumbersAs(system: UnitSystem, locale?: string): void {
+  display.system = system;
+  display.locale = locale;
+  formatters.clear();
+}
+
+function inLocale(value: number, decimals: number): string {
+  // four digits stand together; from five on they are grouped
+  const useGrouping = Math.abs(value) >= 9999.5;
+  const key = `${decimals}${useGrouping ? ' grouped' : ''}`;
+  let formatter = formatters.get(key);
+  if (formatter === undefined) {
+    formatter = new Intl.NumberFormat(display.locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping, numberingSystem: 'latn' });
+    formatters.set(key, formatter);
+  }
+  return formatter.format(value).replace('-', '−');
+}
 
 /** A number with so many decimals, "<0.1" for a trace that would round to nothing, "–" when there is none. */
 export function figure(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return '–';
   const smallest = 10 ** -decimals;
-  if (value > 0 && value < smallest / 2) return `<${smallest.toFixed(decimals)}`;
-  const text = value.toFixed(decimals);
-  return (Number(text) === 0 ? (0).toFixed(decimals) : text).replace('-', '−');
+  if (value > 0 && value < smallest / 2) return `<${inLocale(smallest, decimals)}`;
+  return inLocale(Number(value.toFixed(decimals)) === 0 ? 0 : value, decimals);
 }
 
 /** The nearest whole number: scores and heads are counted, not measured. */
@@ -62,22 +48,57 @@ export function measured(value: number, decimals: number): string {
   return figure(value, size >= 99.95 ? 0 : size >= 9.995 ? Math.min(1, decimals) : decimals);
 }
 
+function usOf(variable: string): UsFormat | undefined {
+  return display.system === 'us' ? FORMATS[variable]?.us : undefined;
+}
+
 /** The unit shown behind a variable; empty for pH and counts. */
 export function unitOf(variable: string): string {
-  return SHARES.has(variable) ? '%' : FORMATS[variable]?.unit ?? '';
+  return SHARES.has(variable) ? '%' : usOf(variable)?.unit ?? FORMATS[variable]?.unit ?? '';
+}
+
+/** A metric value as the number that is shown: the same, or converted. */
+export function toShown(variable: string, value: number): number {
+  const us = usOf(variable);
+  return us === undefined ? value : (us.offset ?? 0) + us.factor * value;
+}
+
+/** The metric value of a number that a person entered. */
+export function fromShown(variable: string, shown: number): number {
+  const us = usOf(variable);
+  return us === undefined ? shown : (shown - (us.offset ?? 0)) / us.factor;
+}
+
+/** The step of a field for a variable: the metric one, or one in the last decimal shown. */
+export function stepShown(variable: string, metric: number): number {
+  const us = usOf(variable);
+  return us === undefined ? metric : 10 ** -us.decimals;
 }
 
 /** A variable's value as shown, without its unit. */
 export function valueOf(variable: string, value: number): string {
   if (SHARES.has(variable)) return figure(100 * value, 0);
   if (variable === 'number') return whole(value);
-  return measured(value, FORMATS[variable]?.decimals ?? 2);
+  return measured(toShown(variable, value), usOf(variable)?.decimals ?? FORMATS[variable]?.decimals ?? 2);
 }
 
 /** A variable's value with its unit; the space between does not break. */
 export function withUnit(variable: string, value: number): string {
   const unit = unitOf(variable);
   return unit === '' ? valueOf(variable, value) : `${valueOf(variable, value)}\u00a0${unit}`;
+}
+
+/** A mass that may be anything from a trace to a harvest: mg, g, kg, or ounces and pounds. @param grams ≥ 0 */
+export function massOf(grams: number): string {
+  if (grams < LEAST_GRAMS) return `${measured(1000 * grams, grams < 0.01 ? 1 : 0)}\u00a0mg`;
+  if (grams >= GRAMS_PER_KILOGRAM) return withUnit('kilograms', grams / GRAMS_PER_KILOGRAM);
+  if (display.system === 'us') return `${measured(toShown('grams', grams), 2)}\u00a0${unitOf('grams')}`;
+  return `${figure(grams, grams < 9.95 ? 1 : 0)}\u00a0g`;
+}
+
+/** A volume of water: small vessels in litres, others in cubic metres; gallons for both. @param m3 ≥ 0 */
+export function volumeOf(m3: number): string {
+  return m3 < 0.1 ? withUnit('water_L', 1000 * m3) : withUnit('volume_m3', m3);
 }
 
 /** Day (the first is day 0, as in plans) and hour of a moment. */

@@ -1,4 +1,4 @@
-// The worker's memory of the last season: its chunks and midnight checkpoints, so that a change recomputes only what follows it.
+// The worker's memory of the last seasons: their chunks and midnight checkpoints, so that a change recomputes only what follows it.
 import type { Plan } from '../season/plan';
 import { dueOn } from '../season/schedule';
 import { Season } from '../season/season';
@@ -19,11 +19,22 @@ function differFrom(a: Plan, b: Plan): number {
   return b.days;
 }
 
+/** Seasons kept: the present one and the one it is compared with. */
+const KEPT = 2;
+
 export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?: number): SeasonAnswer } {
-  let last: Lived | null = null;
+  let kept: Lived[] = [];
   return {
     run(plan, keepDays, plantsWeight) {
-      const shared = last ? Math.min(differFrom(last.plan, plan), last.chunks.length) : 0;
+      // the season that shares most days with this plan
+      let last: Lived | null = null;
+      let shared = 0;
+      for (const lived of kept) {
+        const days = Math.min(differFrom(lived.plan, plan), lived.chunks.length);
+        if (last !== null && days <= shared) continue;
+        last = lived;
+        shared = days;
+      }
       const from = shared > 0 && last ? last.checkpoints[shared - 1] : undefined;
       const season = new Season(plan, { plantsWeight }, from);
       const chunks = last ? last.chunks.slice(0, shared) : [];
@@ -32,7 +43,7 @@ export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?:
         chunks.push(season.liveDay());
         checkpoints.push(season.checkpoint());
       }
-      last = { plan, season, chunks, checkpoints };
+      kept = [{ plan, season, chunks, checkpoints }, ...kept.filter((lived) => lived !== last || shared < lived.chunks.length)].slice(0, KEPT);
       const firstDay = Math.max(0, Math.min(shared, keepDays));
       return {
         stages: season.stages(), cells: season.runtime.assembly.cells.length, variables: VARIABLES, processNames: [...PROCESS_NAMES],

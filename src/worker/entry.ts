@@ -5,6 +5,7 @@ import { comfortOf } from '../season/comfort';
 import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
 import { createRuns } from './engineRuns';
+import { processFacts } from './processFacts';
 import type { Answers, FromWorker, Request, ToWorker } from './messages';
 
 const runs = createRuns();
@@ -12,8 +13,10 @@ const runs = createRuns();
 function answer(request: Request): Answers[keyof Answers] {
   switch (request.ask) {
     case 'catalogue':
-      return STAGES.map(({ kind, group, controls, airMax_L_min, cautions }) => ({ kind, group, controls, airMax_L_min, cautions })).concat(
-        { kind: 'baseDosing', group: 'dosePolish', controls: ['base'], airMax_L_min: 0, cautions: ['caustic'] });
+      return STAGES.map(({ kind, group, controls, airMax_L_min, cautions, defaults }) => ({ kind, group, controls, airMax_L_min, lamp_W: defaults.lamp_W ?? 0, cautions })).concat(
+        { kind: 'baseDosing', group: 'dosePolish', controls: ['base'], airMax_L_min: 0, lamp_W: 0, cautions: ['caustic'] });
+    case 'processes':
+      return processFacts();
     case 'openLesson': {
       const read = readLesson(request.text);
       if ('lesson' in read) warmUp(read.lesson.plan);

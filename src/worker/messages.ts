@@ -10,6 +10,8 @@ export interface CatalogueEntry {
   /** Settings a person may change while the season runs. */
   controls: ('air' | 'feed' | 'drain' | 'rinse' | 'backwash' | 'pump' | 'base' | 'lamp')[];
   airMax_L_min: number;
+  /** power of its lamp where the plan says nothing, W; 0 where it has none */
+  lamp_W: number;
   cautions: string[];
 }
 
@@ -37,8 +39,25 @@ export interface DesignCheck {
 /** Limits that turn a number into a mark: fine, watch, act. Computed from the species, the crop, temperature and pH. */
 export interface ComfortBand { applies: 'fish' | 'roots'; variable: string; watchBelow?: number; actBelow?: number; watchAbove?: number; actAbove?: number }
 
+/** Quantities of a stage's water that processes change: g a day; eq for alkalinity, g COD for organics, g dry for solids. */
+export type WaterQuantity = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'sulfide' | 'alkalinity' | 'organics' | 'solids' | 'coarse' | 'fine';
+/**
+ * What slows a process down: it runs at half its rate where its variables sum to `half`. saturation: x / (half + x); acid: 1 / (1 + 10^(2 (half − pH))).
+ */
+export interface Limit {
+  by: 'ammonia' | 'nitrite' | 'oxygen' | 'pH' | 'alkalinity' | 'organics' | 'nitrogen' | 'phosphorus' | 'potassium' | 'calcium' | 'magnesium' | 'iron';
+  variables: string[]; half: number; shape: 'saturation' | 'acid';
+}
+/** What the page needs to tell why: effects of one unit of each process by its name, limits of some processes, limits of uptake by crop. */
+export interface ProcessFacts {
+  effects: Record<string, Partial<Record<WaterQuantity, number>>>;
+  limits: Record<string, Limit[]>;
+  crops: Record<string, Limit[]>;
+}
+
 export type Request =
   | { ask: 'catalogue' }
+  | { ask: 'processes' }
   | { ask: 'openLesson'; name: string; text: string }
   | { ask: 'checkDesign'; plan: Plan }
   | { ask: 'comfort'; plan: Plan }
@@ -59,6 +78,7 @@ export interface SeasonAnswer {
 
 export interface Answers {
   catalogue: CatalogueEntry[];
+  processes: ProcessFacts;
   openLesson: { lesson: Lesson } | { problems: Problem[] };
   checkDesign: DesignCheck;
   comfort: ComfortBand[];

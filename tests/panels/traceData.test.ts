@@ -23,6 +23,18 @@ describe('a trace', () => {
     expect(trace?.ease?.top).toBeLessThan(0.9);
   });
 
+  it('shares its box with the branch it is compared with, each as far as it was lived', () => {
+    const other = mergeSeason(null, smallSeason(smallPlan(), 0, 30));
+    const alone = traceOf(view, [], 'ammonia', 'fish', 48, 48, 96);
+    const beside = traceOf(view, [], 'ammonia', 'fish', 48, 48, 96, { season: other, lived_h: 72 });
+    expect(alone?.ghostPath).toBe('');
+    expect(beside?.high).toBe(alone?.high);
+    expect(beside?.ghostPath).toMatch(/L750\.0 [\d.]+$/);
+    expect(beside?.path).toMatch(/L500\.0 [\d.]+$/);
+    // thirty mg/L more in the ghost: the present line sinks in the box they share
+    expect(beside?.now.y ?? 0).toBeGreaterThan(alone?.now.y ?? 1);
+  });
+
   it('is not drawn for a stage without water of its own', () => {
     expect(traceOf(view, [], 'ammonia', 'pump', 24, 24, 96)).toBeNull();
   });

@@ -87,6 +87,7 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       const answer = (value: Answers[keyof Answers]): Answers[R['ask']] => value as Answers[R['ask']];
       switch (request.ask) {
         case 'catalogue': return answer([]);
+        case 'processes': return answer({ effects: {}, limits: {}, crops: {} });
         case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: '"many"', expected: 'a whole number' }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);

@@ -21,6 +21,11 @@ describe('a reading', () => {
     expect(readingAt(view, 'rafts', 'TAN_mgN_L', 10, 'out')).toBeCloseTo(4, 5);
   });
 
+  it('amounts add up over the cells of a long bed', () => {
+    expect(readingAt(view, 'rafts', 'number', 10, 'inside')).toBe(180);
+    expect(readingAt(view, 'fish', 'number', 10, 'inside')).toBe(60);
+  });
+
   it('past the end stays at the end', () => {
     expect(readingAt(view, 'fish', 'TAN_mgN_L', 1e6, 'inside')).toBeCloseTo(9.6, 4);
   });

@@ -117,10 +117,10 @@ describe('acting while the season runs', () => {
     expect(plan && feedInForce(plan, 'fish', 25)).toBe(30);
   });
 
-  it('in the past replaces the hours lived since, and what was done in them', async () => {
+  it('in the past replaces the hours lived since, and what was done in them, in the course gone on with', async () => {
     const { state } = await running();
     state().stepDay();
-    state().drain('settler');
+    state().doChore('settler', 'drain');
     state().stepDay();
     state().setFeed(50);
     state().stepDay();

@@ -52,6 +52,13 @@ describe('an action in the middle of a season', () => {
     expect(again.summary).toEqual(first.summary);
   });
 
+  it('two courses are kept: going back and forth between them lives no day again', () => {
+    const runs = createRuns();
+    const [a, b] = [runs.run(plan, 0), runs.run(acted, 0)];
+    expect(runs.run(plan, 0).days[DAY + 1]).toBe(a.days[DAY + 1]);
+    expect(runs.run(acted, 0).days[DAY + 1]).toBe(b.days[DAY + 1]);
+  });
+
   it('does nothing to days already kept when the design itself changes: all of them come anew', () => {
     const runs = createRuns();
     runs.run(plan, 0);

@@ -1,0 +1,41 @@
+// The next thing to do: from the empty loop to the first run, each hint gives way once it is followed.
+import { describe, expect, it } from 'vitest';
+import { hintOf } from '../../src/store/hints';
+import { createPageStore } from '../../src/store/store';
+import { fakeClient } from './fakeClient';
+
+describe('hints', () => {
+  it('lead from the first part to the run, and on to acting in the past', async () => {
+    const store = createPageStore(fakeClient());
+    const state = () => store.getState();
+    const hint = () => hintOf(state(), state().now_h);
+    expect(hint()).toBeNull();
+    await state().openLesson('small', 'good');
+    expect(hint()).toBe('place');
+    state().place('settler', 1);
+    expect(hint()).toBe('placeMore');
+    state().place('rafts', 2);
+    expect(hint()).toBe('feed');
+    state().setFeed(60);
+    expect(hint()).toBe('run');
+    await state().run();
+    expect(hint()).toBe('choose');
+    // ammonia of the small season passes what calls for action after forty hours
+    state().stepDay();
+    state().stepDay();
+    expect(hint()).toBe('trouble');
+    state().stepDay();
+    state().stepDay();
+    expect(hint()).toBe('past');
+    state().scrub(20);
+    state().setAir('fish', 3);
+    expect(hint()).toBeNull();
+  });
+
+  it('stay away once they are put away', async () => {
+    const store = createPageStore(fakeClient());
+    await store.getState().openLesson('small', 'good');
+    store.getState().setHints(false);
+    expect(hintOf(store.getState(), 0)).toBeNull();
+  });
+});
