@@ -98,7 +98,7 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
   const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
   // Nothing moves water while the pump, the tank's level, blockage and warmth are as they were.
-  const key = [curve.maxHead_m, curve.maxFlow_m3_h, Math.round(1000 * tankLevel(runtime, tank)), Math.round(state.T_C / 4), ...clog.map((share) => Math.round(50 * share))].join(' ');
+  const key = [curve.maxHead_m, curve.maxFlow_m3_h, Math.round(100 * tankLevel(runtime, tank)), Math.round(state.T_C / 4), ...clog.map((share) => Math.round(50 * share))].join(' ');
   if (key === state.settledFor) return;
   state.settledFor = key;
   const now = runCircuit(circuit, curve, tankLevel(runtime, tank), clog, state.T_C);
