@@ -29,7 +29,8 @@ export function checkDesign(plan: Plan): Design {
     // A link that only backs its tank up a little is no fault; one that brings it over its rim, or runs uphill, is.
     const uphill = stages[i + 1].lip_m - stage.lip_m;
     if (now.spill_m3_d[i] > 1e-6) say(i, 'design.overflow', { L_h: Math.round((now.spill_m3_d[i] / 24) * 1000) });
-    if (uphill > -1e-9 || now.spill_m3_d[i] > 1e-6) say(i, 'design.uphill', { cm: Math.max(1, Math.round(100 * now.short_m[i])) });
+    // Only the link at fault is named, not the tanks that it backs up.
+    if (now.short_m[i] > 0.001 && (uphill > -1e-9 || now.spill_m3_d[i] > 1e-6)) say(i, 'design.uphill', { cm: Math.max(1, Math.round(100 * now.short_m[i])) });
   });
   if (pump && now.flow_m3_d < 0.02 * setting) problems.push({ stage: pump.id, key: 'design.pumpSmall', values: {} });
   const rows = stages.map((stage) => ({ overflow_m: stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m, linkLoss_m: (flow: number) => headLoss_m(flow, stage.pipe, USUAL_T_C) }));
