@@ -64,7 +64,7 @@ test('US customary units are kept on the device', async ({ page }) => {
   await expect(page.getByText('Radial-flow settler', { exact: true }).last()).toBeVisible();
   await page.getByLabel(/US customary/).check();
   await page.keyboard.press('Escape');
-  await page.reload();
+  await open(page);
   await showLoop(page);
   await expand(page, 'Fish tank');
   await expect(page.getByRole('spinbutton', { name: 'Feed, oz/d' })).toBeVisible();
