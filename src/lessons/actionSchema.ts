@@ -3,15 +3,12 @@ import { z } from 'zod';
 import { CROPS } from '../model/parameters/crops/crops';
 import { SPECIES } from '../model/parameters/species/species';
 import { BASES } from '../model/processes/dosing';
-import { choiceError, exactly, idField, listOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
+import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 /** Meals are given at these hours unless the plan says otherwise. */
 export const USUAL_MEALS_H = [8, 12, 16];
 
 const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'backwash', 'base', 'slug', 'salt', 'iron', 'exchange', 'topUp', 'heater', 'light', 'setting', 'stock', 'takeFish', 'plant', 'cut', 'power'] as const;
-
-/** Names of a catalogue, as the choices of a field. */
-export const namesOf = <Name extends string>(catalogue: Readonly<Record<Name, unknown>>): readonly [Name, ...Name[]] => Object.keys(catalogue) as [Name, ...Name[]];
 
 const when = {
   day: wholeFrom(0, 1000, '').optional(),

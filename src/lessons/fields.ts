@@ -69,3 +69,6 @@ export function choiceError(field: string, known: readonly string[], later: read
     return typeof found === 'string' && later.includes(found) ? `${list} ("${found}" is not in this version)` : list;
   };
 }
+
+/** The names a catalogue is kept under, as a choice. */
+export const namesOf = <Name extends string>(catalogue: Readonly<Record<Name, unknown>>): [Name, ...Name[]] => Object.keys(catalogue) as [Name, ...Name[]];

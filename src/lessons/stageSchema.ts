@@ -5,12 +5,9 @@ import { CROPS } from '../model/parameters/crops/crops';
 import { BASES } from '../model/processes/dosing';
 import { STAGES, stageType } from '../model/stages/catalogue';
 import type { StageSizes } from '../model/stages/stageType';
-import { choiceError, exactly, idField, listOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
+import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 type Measure = Exclude<keyof StageSizes, 'outlet'>;
-
-/** The names a catalogue is kept under, as a choice. */
-const namesOf = <K extends string>(catalogue: Readonly<Record<K, unknown>>): [K, ...K[]] => Object.keys(catalogue) as [K, ...K[]];
 
 const usual = (kind: string, size: Measure, otherwise: number): number => stageType(kind).defaults[size] ?? otherwise;
 

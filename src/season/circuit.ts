@@ -62,10 +62,9 @@ function outlet(spec: StageSpec, flow: number): Pipe {
 
 /**
  * Runs the circuit.
- * @param setting_m3_d the flow a person set, ignored where the pump has a curve of its own
+ * @param curve the pump's own, or the one `usualCurve` finds for the flow a person set
  * @param tankLevel_m how far the pump's tank stands above or below its usual level
  * @param clog blockage of each stage
- * @param usual the curve found for the setting at the usual level and clean filters, made by `usualCurve`
  */
 export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: number, clog: readonly number[], T_C: number): Running {
   const { stages, riser, top_m } = circuit;

@@ -52,10 +52,5 @@ export function designOf(plan: Plan): Design {
   if (!plan.loop.some((stage) => stageType(stage.kind).group === 'catchSolids')) problems.push({ stage: '', key: 'design.noSolids', values: {} });
   if (!plan.rig && pump < 0) problems.push({ stage: '', key: 'design.noPump', values: {} });
   for (const stage of stages) if (stage.kind !== 'sump' && stage.kind !== 'returnPump' && stage.floor_m < -1e-9) problems.push({ stage: stage.id, key: 'design.inGround', values: { cm: Math.round(-100 * stage.floor_m) } });
-  stages.forEach((stage, i) => {
-    const next = stages[(i + 1) % stages.length];
-    if (plan.rig || stage.kind === 'returnPump' || next.kind === 'returnPump' || pump < 0) return;
-    if (stage.fall_m < 0.005) problems.push({ stage: stage.id, key: 'design.uphill', values: { cm: Math.round(100 * (0.01 - stage.fall_m)) } });
-  });
   return { stages, totalVolume_m3: stages.reduce((sum, stage) => sum + stage.volume_m3, 0), lift_m: top - lowest, problems };
 }

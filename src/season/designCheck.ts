@@ -23,7 +23,7 @@ export function checkDesign(plan: Plan): Design {
   const setting = (pump?.flow_m3_h ?? 1) * 24;
   const { stages } = circuit;
   const now = runCircuit(circuit, usualCurve(circuit, setting), 0, stages.map(() => 0), USUAL_T_C);
-  const problems = design.problems.filter(({ key }) => key !== 'design.uphill');
+  const problems = [...design.problems];
   const say = (i: number, key: string, values: Record<string, number>): void => { problems.push({ stage: stages[i].entry.id, key, values }); };
   stages.slice(0, -1).forEach((stage, i) => {
     // A link that only backs its tank up a little is no fault; one that brings it over its rim, or runs uphill, is.

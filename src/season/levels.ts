@@ -13,6 +13,12 @@ import type { SeasonEvent } from './trajectory';
 
 const cellsOf = (entry: StageEntry): number[] => Array.from({ length: entry.cells }, (_, i) => entry.first + i);
 
+/** The tank that the pump stands in; none on a bench. */
+const pumpTankOf = (runtime: Runtime): StageEntry | undefined => runtime.circuit?.stages.at(-1)?.entry;
+
+/** m³/d that runs over all rims now. */
+export const spilling_m3_d = (state: RunState): number => state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0);
+
 const volumeOf = (runtime: Runtime, entry: StageEntry): number => cellsOf(entry).reduce((sum, c) => sum + runtime.assembly.cells[c].volume, 0);
 
 /** Makes a tank larger or smaller by a volume of water whose matter has been moved, m³; its cells share it. */
@@ -42,7 +48,7 @@ function pour(runtime: Runtime, state: RunState, from: StageEntry, to: StageEntr
 
 /** Loses water from the pump's tank without its matter (vapour), or with matter booked elsewhere (what flowed off and spilled), m³. */
 export function lose(runtime: Runtime, state: RunState, volume: number): void {
-  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  const tank = pumpTankOf(runtime);
   if (!tank || volume === 0) return;
   const least = BELOW_INTAKE * runtime.usualVolume;
   const lost = Math.min(volume, Math.max(0, volumeOf(runtime, tank) - least));
@@ -53,7 +59,7 @@ export function lose(runtime: Runtime, state: RunState, volume: number): void {
 
 /** The float valve gives source water until the pump's tank stands as usual. @param days since it last could */
 export function floatFill(runtime: Runtime, state: RunState, days: number): void {
-  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  const tank = pumpTankOf(runtime);
   if (!tank || !state.floatValve) return;
   const missing = runtime.usualVolume - volumeOf(runtime, tank);
   if (missing > 1e-9) fill(runtime, state, tank, Math.min(missing, hydraulics.floatRate.value * days));
@@ -61,7 +67,7 @@ export function floatFill(runtime: Runtime, state: RunState, days: number): void
 
 /** Source water into a tank, m³; its level rises where it is the pump's, elsewhere it runs on to that. */
 export function fill(runtime: Runtime, state: RunState, entry: StageEntry, volume: number): void {
-  const tank = runtime.circuit?.stages.at(-1)?.entry ?? entry;
+  const tank = pumpTankOf(runtime) ?? entry;
   const cells = cellsOf(entry);
   for (const c of cells) topUp(runtime, state, c, volume / cells.length);
   resize(runtime, state, entry, volume);
@@ -128,10 +134,10 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
 
 /** Hours until the pump's tank runs dry by what spills; whole quarters, at least one. */
 export function hoursToTurn(runtime: Runtime, state: RunState): number {
-  const tank = runtime.circuit?.stages.at(-1)?.entry;
+  const tank = pumpTankOf(runtime);
   if (!tank) return Infinity;
   const held = volumeOf(runtime, tank);
-  const gains = (state.floatValve ? hydraulics.floatRate.value : 0) - state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0);
+  const gains = (state.floatValve ? hydraulics.floatRate.value : 0) - spilling_m3_d(state);
   if (state.dry || gains >= 0) return Infinity;
   const days = (0.9 * leastWater_m3(runtime.usualVolume) - held) / gains;
   return Math.max(1, Math.floor(days * 96)) / 4;

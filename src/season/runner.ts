@@ -5,7 +5,7 @@ import { METHANE_COD_PER_L } from '../model/processes/sludge';
 import { doDeed, running } from './deeds';
 import type { Design } from './design';
 import { refreshForcing } from './forcing';
-import { floatFill, hoursToTurn, lose, settle } from './levels';
+import { floatFill, hoursToTurn, lose, settle, spilling_m3_d } from './levels';
 import { plant } from './livestock';
 import { meal, wellbeing } from './meals';
 import { closeDay, groupName } from './midnight';
@@ -67,7 +67,7 @@ export class Runner {
       for (const feed of state.feeds) if (feed.meals_h.includes(from)) meal(runtime, state, feed);
       const acted = due.some(({ hour }) => hour === from);
       cleanByThemselves(runtime, state);
-      if (from === 0 || acted || state.dry || spilling(state)) settle(runtime, state, running(state), from === 0 || acted, day * 24 + from, events);
+      if (from === 0 || acted || state.dry || spilling_m3_d(state) > 0) settle(runtime, state, running(state), from === 0 || acted, day * 24 + from, events);
       this.readLevels();
       const soonest = from + hoursToTurn(runtime, state);
       if (soonest < to) {
@@ -80,7 +80,7 @@ export class Runner {
       dayExtents = data.extents;
       this.useEnergy(to - from);
       if (runtime.circuit) {
-        lose(runtime, state, (state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0) * (to - from)) / 24);
+        lose(runtime, state, (spilling_m3_d(state) * (to - from)) / 24);
         floatFill(runtime, state, (to - from) / 24);
       }
     }
@@ -160,5 +160,3 @@ export class Runner {
     state.energy_kWh += ((air * airPower + pump + lamps * lampLoss) * hours) / 1000;
   }
 }
-
-const spilling = (state: RunState): boolean => state.run.spill_m3_d.some((spill) => spill > 0);

@@ -1,4 +1,5 @@
 // What is wrong at a moment, worst first: comfort bands against readings, and what happened in the last day. Pure.
+import { BEDS } from './beds';
 import type { ComfortBand } from '../worker/messages';
 import type { EventKind } from '../season/trajectory';
 import { pumpInForce } from './inForce';
@@ -21,8 +22,6 @@ export function verdictOf(band: ComfortBand, value: number): Verdict {
   if (watchAbove !== undefined && value > watchAbove) return { mark: 'watch', limit: watchAbove, side: 'above' };
   return { mark: 'fine', limit: NaN, side: 'above' };
 }
-
-const BEDS: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed', 'tower']);
 
 /** Whether a band speaks about a stage of this kind: fish live in fish tanks, roots hang in beds. */
 export function bandApplies(band: ComfortBand, kind: string): boolean {

@@ -1,4 +1,5 @@
 // Why the water of a stage is as it is: of all that happened there in the last whole day, what moved the loop most, with its numbers. Pure.
+import { BEDS } from './beds';
 import type { Limit, ProcessFacts, WaterQuantity } from '../worker/messages';
 import type { CropKind, Plan } from '../season/plan';
 import { daySums, heldBackBy, lastWholeDay, type DaySums } from './daySums';
@@ -27,8 +28,6 @@ const rots = [...SIZES, 'Caught', 'Sludge'].flatMap((where) => [`hydrolysis${whe
 const SULFIDE_IN = ['poreSulfideDiffusion', 'poreSulfideGas', 'hydrolysisCaughtFast', 'hydrolysisCaughtSlow', 'clumpDenitrificationFast', 'clumpDenitrificationSlow'];
 const ANOXIC = ['heterotrophsAnoxic', 'sludgeAnoxic', 'poreSulfideByNitrate', 'clumpDenitrificationFast', 'clumpDenitrificationSlow'];
 const DOSES = ['doseCalciumHydroxide', 'dosePotassiumHydroxide', 'doseCalciumCarbonate', 'dosePotassiumCarbonate', 'doseSodiumBicarbonate', 'dosePotassiumBicarbonate'];
-const BEDS: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed', 'tower']);
-
 /** How much of a quantity, spread over all water of the loop, is worth a sentence: mg/L in a day (meq/L for alkalinity). */
 const NOTABLE: Readonly<Record<WaterQuantity, number>> = {
   ammonia: 0.1, nitrite: 0.1, nitrate: 0.5, oxygen: 2, carbonDioxide: 4, sulfide: 0.002, alkalinity: 0.05, organics: 3, solids: 2, coarse: 2, fine: 2,

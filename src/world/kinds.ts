@@ -1,7 +1,6 @@
 // What the picture must know of a kind of stage before it is drawn: how wide it is, what it stands on, how water comes in. Pure.
+import { BEDS } from '../store/beds';
 
-/** Beds: plants grow on them, and roots can be looked at closely. */
-const GROWING: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed', 'tower']);
 /** Vessels with a cone and a valve under it, on legs. */
 const CONES: ReadonlySet<string> = new Set(['radialFlowSettler', 'coneSettler', 'swirlSeparator']);
 /** Hulls and housings that are full to the top: water comes in through a fitting, never in free fall. */
@@ -10,7 +9,7 @@ const CLOSED: ReadonlySet<string> = new Set(['beadFilter', 'sandFilter', 'cartri
 const SPRAYED: ReadonlySet<string> = new Set(['tricklingFilter', 'tower']);
 const TABLES: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed']);
 
-export const grows = (kind: string): boolean => GROWING.has(kind);
+export const grows = (kind: string): boolean => BEDS.has(kind);
 export const hasCone = (kind: string): boolean => CONES.has(kind);
 export const isClosed = (kind: string): boolean => CLOSED.has(kind);
 export const isSprayed = (kind: string): boolean => SPRAYED.has(kind);

@@ -1,7 +1,6 @@
 // Bases trickled into a tank: what a gram brings, by its formula. Alkalinity follows from charge.
 import { ALK, ATOM, CA, IC, K, NA } from '../components';
 import type { ProcessName } from './catalogue';
-import { ID } from './catalogue';
 import type { Definition } from './definition';
 import type { Workspace } from './workspace';
 
@@ -28,5 +27,3 @@ export const dosingDefinitions: readonly Definition[] = [
 export function doseRates(w: Workspace): void {
   w.r[w.ro + w.cell.doseProcess] = w.cell.doseRate;
 }
-
-export const NO_DOSE = ID.doseCalciumHydroxide;
