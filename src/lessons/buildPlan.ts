@@ -1,23 +1,37 @@
 // A lesson and a way to fill its loop make a plan.
-import type { Plan, StageSpec } from '../season/plan';
-import type { Build, Lesson } from './lesson';
+import type { Plan, SideSpec, StageSpec } from '../season/plan';
+import type { Build, Lesson, Resized } from './lesson';
+import { quantiseStage } from './quantise';
+
+/** A stage with the sizes that a build gives it. */
+function resized<T extends { id: string }>(stage: T, sizes: readonly Resized[]): T {
+  return sizes.reduce((made, { stage: id, size, value }) => (id === stage.id ? { ...made, [size]: value } : made), stage);
+}
 
 /**
  * The lesson's plan with its loop in the build's order and the build's actions after the lesson's own.
  * Shelf parts not placed leave no trace: side stages stop taking from them. Ids the lesson does not know are passed over
  * (readLesson reports them).
  */
-export function buildPlan(lesson: Lesson, build: Build): Plan {
+export function buildPlan(lesson: Pick<Lesson, 'plan' | 'shelf'>, build: Build): Plan {
+  const sizes = build.sizes ?? [];
   const known = new Map<string, StageSpec>([...lesson.plan.loop, ...lesson.shelf].map((stage) => [stage.id, stage]));
   const loop = build.order.flatMap((id) => {
     const stage = known.get(id);
-    return stage === undefined ? [] : [stage];
+    return stage === undefined ? [] : [quantiseStage(resized(stage, sizes))];
   });
   const placed = new Set(loop.map((stage) => stage.id));
+  const linked = (side: SideSpec): SideSpec => (side.kind === 'mineralisationTank' ? { ...side, takes: side.takes.filter((id) => placed.has(id)) } : side);
   return {
     ...lesson.plan,
+    start: build.biofilm === undefined ? lesson.plan.start : { ...lesson.plan.start, biofilm: build.biofilm },
     loop,
-    side: lesson.plan.side.map((side) => (side.kind === 'mineralisationTank' ? { ...side, takes: side.takes.filter((id) => placed.has(id)) } : side)),
+    side: lesson.plan.side.filter((side) => !(build.without ?? []).includes(side.id)).map((side) => resized(linked(side), sizes)),
     actions: [...lesson.plan.actions, ...build.actions],
   };
+}
+
+/** The loop as the lesson gives it, and nothing done. */
+export function idleBuild(lesson: Pick<Lesson, 'plan' | 'given'>): Build {
+  return { order: lesson.given ?? lesson.plan.loop.map((stage) => stage.id), actions: [] };
 }

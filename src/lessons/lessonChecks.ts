@@ -1,10 +1,10 @@
 // What ties a lesson's parts together: builds that keep the fixed stages in order, marks that ascend, plans that can be run.
-import { buildPlan } from './buildPlan';
-import type { Build, Consequence, Lesson, Problem } from './lesson';
+import { buildPlan, idleBuild } from './buildPlan';
+import type { Build, Lesson, MarkRule, Problem } from './lesson';
+import { checkConsequence, checkMeasures } from './measureChecks';
 import { checkPlan } from './planChecks';
 import { describe, PROBLEMS_MAX } from './problems';
-
-type Report = (path: string, got: unknown, expected: string) => void;
+import type { Report } from './problems';
 
 /** All problems found, at most PROBLEMS_MAX; none means every listed build can be run. */
 export function checkLesson(lesson: Lesson): Problem[] {
@@ -16,13 +16,16 @@ export function checkLesson(lesson: Lesson): Problem[] {
   problems.push(...checkPlan(lesson.plan, { shelf: lesson.shelf }).map((problem) => ({ ...problem, path: problem.path.startsWith('shelf') ? problem.path : `plan.${problem.path}` })));
   checkMarks(lesson, report);
   checkKeys(lesson, report);
+  checkOffers(lesson, report);
   // Builds are checked against a sound lesson only: otherwise each fault would be told once more for every build.
   if (problems.length > 0) return problems.slice(0, PROBLEMS_MAX);
   problems.push(...checkBuild(lesson, lesson.reference, 'reference'));
+  if (lesson.given !== undefined) problems.push(...checkBuild(lesson, idleBuild(lesson), 'given').map((problem) => ({ ...problem, path: problem.path.replace('given.order', 'given') })));
   lesson.mistakes.forEach((mistake, index) => {
     problems.push(...checkBuild(lesson, mistake, `mistakes[${index}]`));
     mistake.shows.forEach((consequence, at) => checkConsequence(lesson, mistake, consequence, `mistakes[${index}].shows[${at}]`, report));
   });
+  if (problems.length === 0) checkMeasures(lesson, report);
   return problems.slice(0, PROBLEMS_MAX);
 }
 
@@ -32,7 +35,26 @@ function checkMarks(lesson: Lesson, report: Report): void {
     if (before === undefined) return;
     if (mark.fishHealth < before.fishHealth) report(`scoring.marks[${index}].fishHealth`, mark.fishHealth, `at least ${before.fishHealth}, as the mark before`);
     if (mark.harvest < before.harvest) report(`scoring.marks[${index}].harvest`, mark.harvest, `at least ${before.harvest}, as the mark before`);
-    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest) report(`scoring.marks[${index}]`, mark, 'a threshold higher than the mark before');
+    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest && !asksMore(mark, before)) report(`scoring.marks[${index}]`, mark, 'a threshold higher than the mark before');
+  });
+}
+
+/** Scores may stand still from mark to mark where the lesson's own goals ask for more. */
+function asksMore(mark: MarkRule, before: MarkRule): boolean {
+  return JSON.stringify(mark.goals ?? []) !== JSON.stringify(before.goals ?? []) || (mark.moves ?? Infinity) < (before.moves ?? Infinity);
+}
+
+/** Sizes and fish that the lesson offers belong to something that is there. */
+function checkOffers(lesson: Lesson, report: Report): void {
+  const stages = [...lesson.plan.loop, ...lesson.shelf, ...lesson.plan.side];
+  lesson.sizes.forEach(({ stage: id, size, from, to }, index) => {
+    const stage = stages.find((one) => one.id === id);
+    if (stage === undefined) report(`sizes[${index}].stage`, id, `one of ${stages.map((one) => one.id).join(', ')}`);
+    else if (size !== 'stand_m' && size !== 'count' && (stage as unknown as Record<string, unknown>)[size] === undefined) report(`sizes[${index}].size`, size, `a size that ${id} has`);
+    if (to <= from) report(`sizes[${index}].to`, to, `a size above ${from}`);
+  });
+  lesson.stocks.forEach(({ tank }, index) => {
+    if (!lesson.plan.loop.some((stage) => stage.id === tank && stage.kind === 'fishTank')) report(`stocks[${index}].tank`, tank, 'a fish tank of the loop');
   });
 }
 
@@ -56,6 +78,13 @@ function checkBuild(lesson: Lesson, build: Build, path: string): Problem[] {
   if (kept.join() !== fixed.join()) {
     problems.push({ path: `${path}.order`, got: kept.length === 0 ? 'none of the fixed stages' : `the fixed stages ${kept.join(', ')}`, expected: `all fixed stages in this order: ${fixed.join(', ')}` });
   }
+  const stages = [...lesson.plan.loop, ...lesson.shelf, ...lesson.plan.side];
+  (build.sizes ?? []).forEach(({ stage: id }, index) => {
+    if (!stages.some((stage) => stage.id === id)) problems.push({ path: `${path}.sizes[${index}].stage`, got: describe(id), expected: `one of ${stages.map((stage) => stage.id).join(', ')}` });
+  });
+  (build.without ?? []).forEach((id, index) => {
+    if (!lesson.plan.side.some((side) => side.id === id)) problems.push({ path: `${path}.without[${index}]`, got: describe(id), expected: `a side stage of the lesson (${lesson.plan.side.map((side) => side.id).join(', ')})` });
+  });
   if (problems.length > 0) return problems;
   const own = lesson.plan.actions.length;
   return checkPlan(buildPlan(lesson, build)).map((problem) => ({ ...problem, path: placeInBuild(problem.path, path, own) }));
@@ -69,12 +98,4 @@ function placeInBuild(path: string, build: string, own: number): string {
     return index < own ? `plan.${path}` : `${build}.actions[${index - own}]${action[2]}`;
   }
   return path.startsWith('loop') ? `${build}.order` : `plan.${path}`;
-}
-
-function checkConsequence(lesson: Lesson, mistake: Build, shown: Consequence, path: string, report: Report): void {
-  const side = lesson.plan.side.map((stage) => stage.id);
-  const inBoth = (id: string): boolean => side.includes(id) || (mistake.order.includes(id) && lesson.reference.order.includes(id));
-  if (!inBoth(shown.stage)) report(`${path}.stage`, shown.stage, 'a stage that stands both in this loop and in the reference, to compare');
-  if (shown.fromDay >= lesson.plan.days) report(`${path}.fromDay`, shown.fromDay, `a day before the season ends (${lesson.plan.days} days)`);
-  if (shown.atLeastTimes === undefined && shown.atMostTimes === undefined) report(path, shown, 'atLeastTimes or atMostTimes, against the reference');
 }

@@ -1,26 +1,57 @@
-// The schema of a lesson file: its shape and limits. What ties its parts together is checked in lessonChecks.ts.
-import { VARIABLES } from '../season/trajectory';
+// The schema of a lesson file: its shape and limits. What ties its parts together is checked in lessonChecks.ts and measureChecks.ts.
+import { PROCESS_NAMES } from '../model/processes/catalogue';
+import { SPECIES } from '../model/parameters/species/species';
+import { SCORE_NAMES, VARIABLES } from '../season/trajectory';
 import { actionSchema } from './actionSchema';
-import { editorHint, exactly, idField, listOf, numberFrom, oneOf, strict, textField, wholeFrom } from './fields';
-import { LESSON_FORMAT } from './lesson';
+import { editorHint, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, textField, wholeFrom, yesNo } from './fields';
+import { FREE_SIZES, LESSON_FORMAT } from './lesson';
 import { ACTIONS_MAX, planSchema, STAGES_MAX } from './planSchema';
 import { stageSchema } from './stageSchema';
+
+const LENSES = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'] as const;
+
+const anyNumber = () => numberFrom(-1e9, 1e9, '');
+const times = () => numberFrom(0, 1e6, 'times').optional();
+const size = () => oneOf(FREE_SIZES);
 
 const build = {
   order: listOf(idField(), 2, STAGES_MAX, 'stage ids'),
   actions: listOf(actionSchema, 0, ACTIONS_MAX, 'actions').default([]),
+  sizes: listOf(strict({ stage: idField(), size: size(), value: numberFrom(-5, 10000, '') }), 0, 40, 'sizes').optional(),
+  without: listOf(idField(), 0, 8, 'side stage ids').optional(),
+  biofilm: oneOf(['bare', 'seeded', 'mature']).optional(),
 };
 
-const consequenceSchema = strict({
-  stage: idField(),
-  variable: oneOf(VARIABLES),
-  statistic: oneOf(['max', 'min', 'mean', 'last']),
+const measure = {
+  stage: idField().optional(),
+  variable: oneOf(VARIABLES).optional(),
+  process: oneOf(namesOf(Object.fromEntries(PROCESS_NAMES.map((name) => [name, 0])))).optional(),
+  score: oneOf(SCORE_NAMES).optional(),
+  statistic: oneOf(['max', 'min', 'mean', 'last', 'sum']).default('mean'),
   fromDay: wholeFrom(0, 1000, '').default(0),
-  atLeastTimes: numberFrom(0, 1e6, 'times').optional(),
-  atMostTimes: numberFrom(0, 1e6, 'times').optional(),
+  toDay: wholeFrom(1, 1000, '').optional(),
+};
+const statement = { ...measure, atLeast: anyNumber().optional(), atMost: anyNumber().optional() };
+const consequenceSchema = strict({ ...statement, atLeastTimes: times(), atMostTimes: times() });
+
+const choices = listOf(strict({ key: idField(), text: textField(1, 120), atLeast: anyNumber().optional(), below: anyNumber().optional() }), 2, 6, 'choices');
+const predictionSchema = strict({
+  key: idField(), askDay: wholeFrom(0, 1000, '').default(0), dueDay: wholeFrom(1, 1000, ''), question: textField(1, 200), look: idField(),
+  measure: strict(measure), choices,
+  explanations: listOf(strict({ key: idField(), text: textField(1, 200), evidence: strict(statement) }), 2, 5, 'explanations'),
+});
+const demonstrationSchema = strict({
+  key: idField(), title: textField(1, 80), left: idField(), right: idField(), leftName: textField(1, 40), rightName: textField(1, 40),
+  lens: oneOf(LENSES), look: idField(), question: textField(1, 160), measure: strict(measure), choices,
+  moments: listOf(strict({ day: wholeFrom(0, 1000, ''), hour: wholeFrom(0, 23, '').default(9), say: textField(1, 160) }), 1, 12, 'moments'),
 });
 
 const percent = () => numberFrom(0, 100, '');
+const markSchema = strict({
+  fishHealth: percent(), harvest: percent(),
+  goals: listOf(strict({ ...statement, text: textField(1, 120) }), 0, 6, 'goals').optional(),
+  moves: wholeFrom(0, 40, 'moves').optional(),
+});
 
 export const lessonSchema = strict({
   $schema: editorHint(),
@@ -28,11 +59,22 @@ export const lessonSchema = strict({
   id: idField(),
   title: textField(1, 80),
   brief: listOf(textField(1, 200), 1, 3, 'lines'),
+  aim: textField(0, 240).default(''),
+  teaches: textField(0, 80).default(''),
+  minutes: wholeFrom(1, 240, 'minutes').default(20),
+  caveats: listOf(textField(1, 240), 0, 6, 'caveats').default([]),
+  free: yesNo().default(false),
   plan: planSchema,
   shelf: listOf(stageSchema, 1, STAGES_MAX, 'parts'),
+  given: listOf(idField(), 2, STAGES_MAX, 'stage ids').optional(),
+  sizes: listOf(strict({ stage: idField(), size: size(), from: numberFrom(-5, 10000, ''), to: numberFrom(-5, 10000, '') }), 0, 40, 'sizes').default([]),
+  stocks: listOf(strict({ tank: idField(), species: oneOf(namesOf(SPECIES)), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g') }), 0, 6, 'stockings').default([]),
+  hints: listOf(strict({ about: textField(1, 80), notice: textField(1, 240), think: textField(1, 240), do: textField(1, 240) }), 0, 12, 'hints').default([]),
+  predictions: listOf(predictionSchema, 0, 6, 'predictions').default([]),
+  demonstrations: listOf(demonstrationSchema, 0, 6, 'demonstrations').default([]),
   scoring: strict({
     plantsWeight: numberFrom(0, 1, ''),
-    marks: listOf(strict({ fishHealth: percent(), harvest: percent() }), 3, 3, 'thresholds, for one, two and three marks'),
+    marks: listOf(markSchema, 3, 3, 'thresholds, for one, two and three marks'),
   }),
   reference: strict(build),
   mistakes: listOf(strict({ key: idField(), title: textField(1, 120), ...build, shows: listOf(consequenceSchema, 1, 12, 'consequences') }), 0, 20, 'mistakes').default([]),

@@ -7,6 +7,9 @@ export const PROBLEMS_MAX = 40;
 export const WHOLE_FILE = '(whole file)';
 const SHOWN_LENGTH = 60;
 
+/** Takes down one problem: where, what was found there, what was expected. */
+export type Report = (path: string, got: unknown, expected: string) => void;
+
 type Key = PropertyKey;
 
 /** `loop[2].volume_m3`; keys that are not plain names are quoted. */

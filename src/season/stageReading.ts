@@ -20,12 +20,12 @@ export function stageReading(block: Float32Array, offset: number, variables: rea
   return SUMMED.has(variable) ? sum : sum / stage.cells;
 }
 
-/** The hourly course of one variable at one stage from the start of a day (counted from 0) to the season's end. */
-export function stageCourse(trajectory: Trajectory, stageId: string, variable: string, fromDay: number): number[] {
+/** The hourly course of one variable at one stage from the start of a day (counted from 0) to the start of another, or the season's end. */
+export function stageCourse(trajectory: Pick<Trajectory, 'stages' | 'cells' | 'variables' | 'days'>, stageId: string, variable: string, fromDay: number, toDay = Infinity): number[] {
   const stage = trajectory.stages.find((candidate) => candidate.id === stageId);
   if (stage === undefined) return [];
   const hourBlock = trajectory.cells * trajectory.variables.length;
-  return trajectory.days.filter((chunk) => chunk.day >= fromDay).flatMap((chunk) => {
+  return trajectory.days.filter((chunk) => chunk.day >= fromDay && chunk.day < toDay).flatMap((chunk) => {
     const hours = hourBlock === 0 ? 0 : Math.floor(chunk.hourly.length / hourBlock);
     return Array.from({ length: hours }, (_, hour) => stageReading(chunk.hourly, hour * hourBlock, trajectory.variables, stage, variable));
   });

@@ -53,6 +53,12 @@ export interface Scores {
   work_h: number;
 }
 
+/** The scores by name. */
+export const SCORE_NAMES = [
+  'fishHealth', 'survival', 'meanWelfare', 'harvest', 'plants_kg', 'plantsIdeal_kg', 'gain_kg', 'gainIdeal_kg', 'stewardship', 'waterUsed_L',
+  'nitrogenDischarged_g', 'solidsDischarged_g', 'energy_kWh', 'work_h',
+] as const satisfies readonly (keyof Scores)[];
+
 export interface LedgerLine { element: 'N' | 'P' | 'C' | 'S' | 'COD' | 'charge' | 'water'; start: number; inflow: number; outflow: number; end: number; closure: number }
 
 export interface SeasonSummary {

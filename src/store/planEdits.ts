@@ -2,9 +2,11 @@
 import type { Lesson } from '../lessons/lesson';
 import type { BaseDosingSide, BaseKind, Deed, Plan, StageSpec } from '../season/plan';
 
-/** The plan a lesson opens with: its fixed stages in order, nothing placed yet. */
+/** The plan a lesson opens with: the loop as given, or its fixed stages with nothing placed yet. */
 export function openingPlan(lesson: Lesson): Plan {
-  return { ...lesson.plan, loop: [...lesson.plan.loop], side: [...lesson.plan.side], actions: [...lesson.plan.actions] };
+  const known = [...lesson.plan.loop, ...lesson.shelf];
+  const given = (lesson.given ?? []).flatMap((id) => known.filter((stage) => stage.id === id));
+  return { ...lesson.plan, loop: lesson.given === undefined ? [...lesson.plan.loop] : given, side: [...lesson.plan.side], actions: [...lesson.plan.actions] };
 }
 
 /** A stage the person may place, move and take out; the lesson's own stages stay where they are. */

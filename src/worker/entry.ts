@@ -1,4 +1,7 @@
 // The worker: reads lessons, checks designs, runs seasons. Answers every request once, with its id; an error answers too.
+import { marksMet } from '../lessons/marks';
+import { measure } from '../lessons/measure';
+import { settle } from '../lessons/predictions';
 import { readLesson } from '../lessons/readLesson';
 import { STAGES } from '../model/stages/catalogue';
 import { comfortOf } from '../season/comfort';
@@ -28,6 +31,13 @@ function answer(request: Request): Answers[keyof Answers] {
       return comfortOf(request.plan);
     case 'run':
       return runs.run(request.plan, request.keepDays, request.plantsWeight);
+    case 'judge': {
+      const { lesson, plan } = request;
+      const season = runs.run(plan, 0, lesson.scoring.plantsWeight);
+      return { marks: marksMet(season.summary.scores, season, plan.loop.map((stage) => stage.id), lesson), predictions: lesson.predictions.map((prediction) => settle(season, prediction)) };
+    }
+    case 'measure':
+      return request.plans.map((plan) => measure(runs.run(plan, 0), request.measure));
   }
 }
 

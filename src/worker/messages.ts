@@ -1,7 +1,9 @@
 // What the page and the worker say to each other. Every request carries an id and gets one answer with the same id.
 import type { Action, Plan } from '../season/plan';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
-import type { Lesson, Problem } from '../lessons/lesson';
+import type { Lesson, Measure, Problem } from '../lessons/lesson';
+import type { MarkMet } from '../lessons/marks';
+import type { Settled } from '../lessons/predictions';
 
 /** One kind of stage as the shelf and inspector need it; texts are keys into words. */
 export interface CatalogueEntry {
@@ -62,7 +64,11 @@ export type Request =
   | { ask: 'checkDesign'; plan: Plan }
   | { ask: 'comfort'; plan: Plan }
   /** Runs the plan; days before `keepDays` need not be sent again (the page has them). */
-  | { ask: 'run'; plan: Plan; keepDays: number; plantsWeight?: number };
+  | { ask: 'run'; plan: Plan; keepDays: number; plantsWeight?: number }
+  /** What the lesson's marks ask and what the plan's season met; its predictions settled. The order is the plan's loop. */
+  | { ask: 'judge'; plan: Plan; lesson: Lesson }
+  /** One number off each plan's season. */
+  | { ask: 'measure'; plans: Plan[]; measure: Measure };
 
 export interface SeasonAnswer {
   stages: StageCells[];
@@ -83,6 +89,8 @@ export interface Answers {
   checkDesign: DesignCheck;
   comfort: ComfortBand[];
   run: SeasonAnswer;
+  judge: { marks: MarkMet[]; predictions: Settled[] };
+  measure: number[];
 }
 
 export type ToWorker = { id: number; request: Request };

@@ -32,6 +32,7 @@ export function smallLesson(days = 4): Lesson {
   return {
     format: 'loopwright.lesson/1', id: 'small', title: 'Small', brief: ['Do it.'], plan: smallPlan(days),
     shelf: [{ id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 }, { id: 'rafts', kind: 'raftBed', area_m2: 3, depth_m: 0.3, air_L_min: 15 }],
+    aim: '', teaches: '', minutes: 10, caveats: [], free: false, sizes: [], stocks: [], hints: [], predictions: [], demonstrations: [],
     scoring: { plantsWeight: 0.5, marks: [{ fishHealth: 50, harvest: 30 }, { fishHealth: 70, harvest: 50 }, { fishHealth: 90, harvest: 80 }] },
     reference: { order: ['fish', 'settler', 'rafts', 'sump', 'pump'], actions: [] }, mistakes: [],
   };
