@@ -8,6 +8,8 @@ import type { UnitSystem } from '../words/units';
 export type LensId = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'hydrogenSulfide' | 'solids' | 'pH';
 export type Speed = 'paused' | 'hours6' | 'day1' | 'days5';
 export type Mode = 'build' | 'run' | 'result';
+/** What fills the page: the loop with its panels, or something opened over it. */
+export type Screen = 'loop' | 'lessons' | 'presenter' | 'paper';
 export type Mark = 'fine' | 'watch' | 'act';
 
 /** A trajectory as the page holds it; columns are looked up by name through `column`. */
@@ -58,6 +60,7 @@ export interface PageState {
   /** what processes do and what slows them, for telling why; null until the worker has answered */
   facts: ProcessFacts | null;
   mode: Mode;
+  screen: Screen;
   /** the design in hand: plan.loop is the order on screen; actions the log so far */
   plan: Plan | null;
   /** the design as it stood when the season began; null while building */
@@ -140,6 +143,7 @@ export interface PageActions {
   dismissFailure(): void;
   /** Shows a failure of the page itself, in words for a person. */
   reportFailure(words: string): void;
+  setScreen(screen: Screen): void;
   setUnits(units: UnitSystem): void;
   setHints(shown: boolean): void;
   setReducedMotion(reduced: boolean): void;

@@ -13,7 +13,7 @@ import { createSeasonRuns, messageOf } from './seasonRuns';
 import type { Client, PageActions, PageState, PageStore } from './state';
 
 const EMPTY: PageState = {
-  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
+  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
   busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', selected: null, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true,
 };
 
@@ -109,6 +109,7 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
       showNumbersAs(units);
       store.setState({ units });
     },
+    setScreen: (screen) => store.setState({ screen }),
     setHints: (hints) => store.setState({ hints }),
     setReducedMotion: (reducedMotion) => store.setState({ reducedMotion }),
   };

@@ -15,7 +15,7 @@ export function soundPlan(): { [key: string]: Json } {
 }
 
 export function soundLesson(): { [key: string]: Json } {
-  return JSON.parse(fileText('levels/01-first-loop.json')) as { [key: string]: Json };
+  return JSON.parse(fileText('levels/00-first-loop.json')) as { [key: string]: Json };
 }
 
 /** The same value with one place changed; `undefined` takes the key away. */

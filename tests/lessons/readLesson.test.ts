@@ -46,7 +46,7 @@ const faults: [string, (string | number)[], Json | undefined, string][] = [
   ['a size of another kind of part', ['sizes'], [{ stage: 'rafts', size: 'volume_m3', from: 1, to: 2 }], 'sizes[0].size: got "volume_m3"; expected a size that rafts has'],
   ['fish offered for the sump', ['stocks'], [{ tank: 'sump', species: 'tilapia', number: 5, mass_g: 20 }], 'stocks[0].tank: got "sump"; expected a fish tank of the loop'],
   ['a build without a side stage that is not there', ['reference', 'without'], ['uv'], 'reference.without[0]: got "uv"; expected a side stage of the lesson (base)'],
-  ['a consequence of two things at once', ['mistakes', 0, 'shows', 0, 'score'], 'harvest', 'mistakes[0].shows[0]: got an object with keys stage, variable, score, statistic, fromDa…; expected one of variable, process or score'],
+  ['a consequence of two things at once', ['mistakes', 0, 'shows', 0, 'score'], 'harvest', 'mistakes[0].shows[0]: got an object with keys stage, variable, score, statistic, fromD…; expected one of variable, process or score'],
   ['a consequence over no days', ['mistakes', 0, 'shows', 0, 'toDay'], 10, 'mistakes[0].shows[0].toDay: got 10; expected a day after 10, at most 60'],
   ['a prediction due before it is asked', ['predictions'], [{ ...prediction, askDay: 20, dueDay: 20 }], 'predictions[0].dueDay: got 20; expected a day after 20, when it is asked, at most 60'],
   ['choices with a gap', ['predictions'], [{ ...prediction, choices: [{ key: 'low', text: 'low', below: 1 }, { key: 'high', text: 'high', atLeast: 2 }] }], 'predictions[0].choices[1].atLeast: got 2; expected 1, where the choice before ends (its below)'],

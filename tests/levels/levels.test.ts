@@ -10,7 +10,7 @@ const LEVELS = new URL('../../levels/', import.meta.url);
 const names = readdirSync(LEVELS).filter((name) => /^\d\d-.*\.json$/.test(name));
 
 test('there is a first level', () => {
-  expect(names.filter((name) => name.startsWith('01-'))).toHaveLength(1);
+  expect(names.filter((name) => name.startsWith('00-'))).toHaveLength(1);
 });
 
 describe.each(names)('%s', (name) => {

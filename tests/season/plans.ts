@@ -10,7 +10,7 @@ const text = (path: string): string => readFileSync(new URL(path, import.meta.ur
 
 /** The first lesson, as it stands in levels. */
 export function firstLesson(): Lesson {
-  const read = readLesson(text('../../levels/01-first-loop.json'));
+  const read = readLesson(text('../../levels/00-first-loop.json'));
   if ('problems' in read) throw new Error(JSON.stringify(read.problems));
   return read.lesson;
 }

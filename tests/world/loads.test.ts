@@ -15,7 +15,7 @@ const ALL: StageSpec[] = [
 
 /** A fed loop with this one stage between the fish and the sump. */
 function planWith(stage: StageSpec): Plan {
-  const read = readLesson(readFileSync('levels/01-first-loop.json', 'utf8'));
+  const read = readLesson(readFileSync('levels/00-first-loop.json', 'utf8'));
   if (!('lesson' in read)) throw new Error('the first lesson cannot be read');
   const { plan } = read.lesson;
   const [fish, ...rest] = plan.loop;
