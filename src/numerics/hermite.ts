@@ -1,7 +1,12 @@
 // Cubic Hermite interpolation between two states and their slopes: dense output at no extra evaluation.
 
+/** Slopes and rise of a smooth curve agree to this share of the slopes; a quick transient, over before the step is, does not. */
+const AGREE = 0.25;
+
 /**
- * State between two times.
+ * State between two times. Where a component's slopes do not fit its rise (it relaxed within a fraction of the step, as a
+ * stiff one does), the cubic would swing far past both states; there the slopes are held to three times the rise, which
+ * keeps the curve between its ends (Fritsch & Carlson 1980).
  * @param at share of the step, 0–1
  * @param h step length
  * @param out receives the interpolated state, not below zero (a reading, never fed back)
@@ -10,12 +15,23 @@ export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Arra
   const s = at;
   const s2 = s * s;
   const s3 = s2 * s;
-  const a0 = 2 * s3 - 3 * s2 + 1;
-  const b0 = (s3 - 2 * s2 + s) * h;
   const a1 = 3 * s2 - 2 * s3;
-  const b1 = (s3 - s2) * h;
+  const b0 = s3 - 2 * s2 + s;
+  const b1 = s3 - s2;
   for (let i = 0; i < out.length; i++) {
-    const value = a0 * y0[i] + b0 * f0[i] + a1 * y1[i] + b1 * f1[i];
+    const rise = y1[i] - y0[i];
+    let first = h * f0[i];
+    let last = h * f1[i];
+    if (Math.abs(rise - 0.5 * (first + last)) > AGREE * (Math.abs(first) + Math.abs(last))) {
+      first = within(first, 3 * rise);
+      last = within(last, 3 * rise);
+    }
+    const value = y0[i] + a1 * rise + b0 * first + b1 * last;
     out[i] = value > 0 ? value : y0[i] < 0 || y1[i] < 0 ? value : 0;
   }
+}
+
+/** The number held between zero and a limit of either sign. */
+function within(value: number, limit: number): number {
+  return limit > 0 ? Math.min(Math.max(value, 0), limit) : Math.max(Math.min(value, 0), limit);
 }

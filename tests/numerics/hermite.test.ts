@@ -25,6 +25,20 @@ describe('reading between two steps', () => {
     expect(between(0.5, 1, 0.01, -1, 0.01, 1)).toBe(0);
   });
 
+  it('stays between its ends where a quick transient is over within the step', () => {
+    const rate = 40; // relaxes from 8 to 7 in a fortieth of the step
+    for (const at of [0.05, 0.2, 0.5, 0.8]) {
+      const shown = between(at, 1, 8, -rate, 7 + Math.exp(-rate), -rate * Math.exp(-rate));
+      expect(shown).toBeLessThanOrEqual(8);
+      expect(shown).toBeGreaterThanOrEqual(7);
+    }
+  });
+
+  it('leaves a smooth peak inside a step as high as it is', () => {
+    // 1 − t² from −1 to 1 has its peak in the middle
+    expect(between(0.5, 2, 0, 2, 0, -2)).toBeCloseTo(1, 12);
+  });
+
   it('shows a quantity that is itself below zero as it is', () => {
     expect(between(0.5, 1, -2, 0, -1, 0)).toBeCloseTo(-1.5, 12);
   });

@@ -7,6 +7,9 @@ import type { LoopData } from './loopData';
 import { undoFlow, undoOverdraft } from './overdraft';
 import { loopSlope, makeWorkspace } from './slope';
 
+/** Times its tolerance that one component may err: a mean over hundreds would let a tank's oxygen stray by a milligram. */
+const ONE_ALONE = 8;
+
 export class LoopSystem implements StiffSystem {
   readonly size: number;
   private readonly workspace: Workspace;
@@ -61,12 +64,13 @@ export class LoopSystem implements StiffSystem {
     if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta0[c] + data.holdDelta1[c]);
   }
 
-  /** Weighted root mean square of the error; above 16 cells that of the worst cell. */
+  /** Weighted root mean square of the error, above 16 cells that of the worst cell; but no component may stray far beyond its tolerance alone. */
   norm(error: Float64Array, before: Float64Array, after: Float64Array): number {
     const { tolerance, cells } = this.data;
     const half = 0.5 * this.relative;
     let total = 0;
     let worst = 0;
+    let largest = 0;
     for (let c = 0; c < cells.length; c++) {
       let sum = 0;
       const o = c * STATES;
@@ -76,14 +80,16 @@ export class LoopSystem implements StiffSystem {
         const a = Math.abs(before[i]);
         const b = Math.abs(after[i]);
         const e = error[i] / (tolerance[i] + half * (a + b + Math.abs(a - b)));
-        sum += e * e;
+        const square = e * e;
+        sum += square;
+        if (square > largest) largest = square;
       }
       total += sum;
       if (sum > worst) worst = sum;
     }
     const n = STATES;
     const value = cells.length > 16 ? Math.sqrt(worst / n) : Math.sqrt(total / (n * cells.length));
-    return Number.isFinite(value) ? value : Infinity;
+    return Number.isFinite(value) ? Math.max(value, Math.sqrt(largest) / ONE_ALONE) : Infinity;
   }
 }
 
