@@ -26,12 +26,13 @@ function wishOf(runtime: Runtime, state: RunState, fish: FishState, water: FishW
   return fullRation(f, fish.mass / fish.number) * fish.mass * warmthOfAppetite(f, state.T_C) * appetite(f, water, parts);
 }
 
-/** Offers one meal of a tank's daily feed to all its fish; what they leave sinks. @returns g eaten */
+/** Offers one meal of a tank's daily feed to all its fish; what they leave sinks, and in a tank without fish all of it. @returns g eaten */
 export function meal(runtime: Runtime, state: RunState, feed: FeedState): number {
   const { values, uneaten } = runtime;
+  const tank = runtime.assembly.stages.find(({ id }) => id === feed.tank);
+  if (tank === undefined) return 0;
   const groups = state.fish.filter((fish) => fish.tank === feed.tank);
-  if (groups.length === 0) return 0;
-  const { cell } = groups[0];
+  const cell = tank.first;
   const o = cell * STATES;
   const offered = feed.g_d / feed.meals_h.length;
   state.put[GUT] += offered;
