@@ -91,6 +91,30 @@ export function topUp(runtime: Runtime, state: RunState, cell: number, volume: n
   state.waterUsed += volume;
 }
 
+/** A component that leaves a stage: which, what share of it, and what it is where it comes to rest. */
+type Leaving = readonly [component: number, share: number, becomes: number];
+
+/** Lets water and what lies in a stage out, to the mineralisation tank that takes from it, else to the drain. */
+function letOut(runtime: Runtime, state: RunState, cell: number, volume: number, leaving: readonly Leaving[]): void {
+  const { mineral, cells, stages } = runtime.assembly;
+  const takes = mineral?.takes.includes(cells[cell].stage) ?? false;
+  const into = takes ? stages.find((stage) => stage.id === mineral?.id)?.first ?? -1 : -1;
+  drawOff(runtime, state, cell, volume, into);
+  for (const [component, share, becomes] of leaving) {
+    const amount = state.y[offset(cell) + component] * share;
+    if (into >= 0) {
+      state.y[offset(cell) + component] -= amount;
+      state.y[offset(into) + becomes] += amount;
+    } else {
+      take(state, cell, component, amount);
+      discharge(runtime, state, component, amount);
+    }
+  }
+  refill(runtime, state, cell, volume, into < 0);
+  if (into < 0) state.water.taken += volume;
+  else displace(runtime, state, into, volume);
+}
+
 /** Opens a cone's valve: the sludge and a little water leave, to the drain or the mineralisation tank. @returns m³ drained */
 export function drain(runtime: Runtime, state: RunState, cell: number): number {
   const { assembly, values } = runtime;
@@ -98,23 +122,8 @@ export function drain(runtime: Runtime, state: RunState, cell: number): number {
   const o = offset(cell);
   const dry = values.matter.organicDry * (state.y[o + SF] + state.y[o + SL]) + values.matter.inertDry * state.y[o + SI];
   const volume = Math.min(0.6 * it.volume, dry / (values.kinetics.sludgeDensity * 1000) + Math.min(0.01, 0.05 * it.volume));
-  const takes = assembly.mineral?.takes.includes(it.stage) ?? false;
-  const mineral = takes ? assembly.stages.find((stage) => stage.id === assembly.mineral?.id)?.first ?? -1 : -1;
   disturb(runtime, state, cell);
-  drawOff(runtime, state, cell, volume, mineral);
-  for (const component of [SF, SL, SI, PO, PS]) {
-    const amount = state.y[o + component] * values.practice.drainedShare;
-    if (mineral >= 0) {
-      state.y[o + component] -= amount;
-      state.y[offset(mineral) + component] += amount;
-    } else {
-      take(state, cell, component, amount);
-      discharge(runtime, state, component, amount);
-    }
-  }
-  refill(runtime, state, cell, volume, mineral < 0);
-  if (mineral < 0) state.water.taken += volume;
-  else displace(runtime, state, mineral, volume);
+  letOut(runtime, state, cell, volume, [SF, SL, SI, PO, PS].map((component): Leaving => [component, values.practice.drainedShare, component]));
   state.work_h += 0.1;
   return volume;
 }
@@ -139,23 +148,15 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
   state.y[o + S2] += sulfide;
 }
 
-/** Rinses a filter: caught solids leave with half its water; some film goes too. @returns m³ used */
+/** Rinses a filter: caught solids leave with half its water, to the drain or the mineralisation tank; some film goes too. @returns m³ used */
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
-  const o = offset(cell);
   const practice = runtime.values.practice;
   const way = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type.cleaning
     ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs, byItself: false };
   const volume = way.water * it.volume;
-  drawOff(runtime, state, cell, volume, -1);
-  state.water.taken += volume;
-  for (const [component, share] of [[MF, way.solids], [MS, way.solids], [MI, way.solids], [BA, way.nitrifiers], [BN, way.nitrifiers], [BH, way.heterotrophs]] as const) {
-    const amount = state.y[o + component] * share;
-    take(state, cell, component, amount);
-    discharge(runtime, state, component, amount);
-  }
-  state.y[o + CLOG] *= 1 - way.solids;
-  refill(runtime, state, cell, volume);
+  letOut(runtime, state, cell, volume, [[MF, way.solids, SF], [MS, way.solids, SL], [MI, way.solids, SI], [BA, way.nitrifiers, BA], [BN, way.nitrifiers, BN], [BH, way.heterotrophs, BH]]);
+  state.y[offset(cell) + CLOG] *= 1 - way.solids;
   if (!way.byItself) state.work_h += 0.25;
   return volume;
 }
