@@ -1,15 +1,41 @@
 // Builds the one page; its root is src, and levels and assets stand beside it.
 import { defineConfig } from 'vitest/config';
 import react from '@vitejs/plugin-react';
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'vite';
+import { cardOf } from './src/lessons/card.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+const CARD = /^\0lesson-card:(.*):card$/;
+
+/** `NN-name.json?card` is what the path shows of a lesson, so that the page need not load whole lessons to begin. */
+function lessonCards(): Plugin {
+  return {
+    name: 'lesson-cards',
+    enforce: 'pre',
+    async resolveId(source, importer) {
+      if (!source.endsWith('.json?card')) return null;
+      const file = await this.resolve(source.slice(0, -'?card'.length), importer, { skipSelf: true });
+      // the name must not end as a JSON file's, or it would be read as one
+      return file === null ? null : `\0lesson-card:${file.id}:card`;
+    },
+    load(id) {
+      const [, file] = CARD.exec(id) ?? [];
+      if (file === undefined) return null;
+      this.addWatchFile(file);
+      return `export const card = ${JSON.stringify(cardOf(basename(file), readFileSync(file, 'utf8')))};`;
+    },
+  };
+}
 
 export default defineConfig({
   root: here('./src'),
   base: './',
   publicDir: false,
-  plugins: [react()],
+  plugins: [react(), lessonCards()],
   worker: { format: 'es' },
   server: { open: !process.env['CI'] && Boolean(process.env['DISPLAY'] || process.platform !== 'linux'), fs: { allow: [here('./src'), here('./assets'), here('./levels'), here('./node_modules')] } },
   build: {

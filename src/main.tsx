@@ -8,15 +8,32 @@ import './panels/inspector.css';
 import './panels/season.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './panels/App';
+import type { LessonCard } from './store/contract';
+import { keptIn } from './store/device';
+import { createPresenter } from './store/presenter';
 import { createPageStore } from './store/store';
 import { say } from './words/say';
-import { createClient } from './worker/client';
+import { createClient, type Client } from './worker/client';
 import type { World } from './world/world';
 
 const LESSONS = import.meta.glob<string>('../levels/[0-9][0-9]-*.json', { query: '?raw', import: 'default' });
+const CARDS = import.meta.glob<LessonCard>('../levels/[0-9][0-9]-*.json', { query: '?card', import: 'card', eager: true });
+/** A lesson is far shorter; a longer answer is no lesson. */
+const TEXT_MAX = 1_000_000;
 
-const worker = new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' });
-const store = createPageStore(createClient(worker));
+const startWorker = (): Client => createClient(new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' }));
+const client = startWorker();
+const store = createPageStore(client, {
+  cards: Object.keys(CARDS).sort().map((path) => CARDS[path]),
+  readCard: async (file) => LESSONS[`../levels/${file}`](),
+  fetchText,
+  page: location.href,
+  setAddress,
+  device: keptIn(() => localStorage),
+  today: () => new Date().toISOString().slice(0, 10),
+  side: startWorker,
+});
+const presenter = createPresenter(client, store, Object.keys(LESSONS).sort().map((path) => ({ name: path.slice(path.lastIndexOf('/') + 1), read: LESSONS[path] })));
 let world: World | null = null;
 
 declare global {
@@ -34,26 +51,56 @@ function canDraw(): boolean {
   return canvas.getContext('webgl') !== null || canvas.getContext('2d') !== null;
 }
 
-/** The picture is loaded after the panels have painted; the page works without it. */
-async function drawPicture(place: HTMLElement): Promise<void> {
+/** The picture is loaded after the panels have painted; the page works without it. @returns whether it can be drawn */
+async function drawPicture(place: HTMLElement): Promise<boolean> {
+  if (!canDraw()) return false;
   try {
-    if (!canDraw()) throw new Error(say('failure.noCanvas'));
     const { createWorld } = await import('./world/world');
     world = createWorld(place, store);
     window.loopwright = { anchors: () => world?.anchors() ?? null };
+    return true;
   } catch (error) {
     store.getState().reportFailure(say('failure.world', { message: messageOf(error) }));
+    return false;
   }
 }
 
-async function openFirstLesson(): Promise<void> {
-  const [path] = Object.keys(LESSONS).sort();
-  if (path === undefined) return;
-  try {
-    await store.getState().openLesson(path.slice(path.lastIndexOf('/') + 1), await LESSONS[path]());
-  } catch (error) {
-    store.getState().reportFailure(say('failure.read', { message: messageOf(error) }));
-  }
+/** Draws the presenter's two loops; the answer takes them away again. */
+function drawPair(left: HTMLElement, right: HTMLElement): () => void {
+  let wanted = true;
+  let pair: World[] = [];
+  const draw = async (): Promise<void> => {
+    if (!canDraw()) throw new Error(say('failure.noCanvas'));
+    const { createWorld } = await import('./world/world');
+    if (wanted) pair = [left, right].map((place, side) => createWorld(place, presenter.sides[side], 'class'));
+  };
+  draw().catch((error: unknown) => store.getState().reportFailure(say('failure.world', { message: messageOf(error) })));
+  return () => {
+    wanted = false;
+    for (const one of pair) one.destroy();
+  };
+}
+
+async function fetchText(url: string): Promise<string> {
+  const answer = await fetch(url, { credentials: 'omit', cache: 'no-cache' });
+  if (!answer.ok) throw new Error(say('failure.status', { status: answer.status }));
+  const text = await answer.text();
+  if (text.length > TEXT_MAX) throw new Error(say('failure.tooLong'));
+  return text;
+}
+
+function setAddress(hash: string, step: 'new' | 'same'): void {
+  if (location.hash === hash) return;
+  const address = `${location.pathname}${location.search}${hash}`;
+  if (step === 'new') history.pushState(null, '', address);
+  else history.replaceState(null, '', address);
+}
+
+/** The address says which lesson is open; going back and forth goes through lessons. */
+function followAddress(): void {
+  const follow = (): void => void store.getState().openAddress(location.hash);
+  addEventListener('hashchange', follow);
+  follow();
 }
 
 function followMotionWish(): void {
@@ -67,6 +114,7 @@ function runClock(): void {
   let before = performance.now();
   const frame = (now: number): void => {
     store.getState().tick((now - before) / 1000);
+    presenter.store.getState().tick((now - before) / 1000);
     before = now;
     requestAnimationFrame(frame);
   };
@@ -75,7 +123,7 @@ function runClock(): void {
 
 const root = document.getElementById('panels');
 if (root === null) throw new Error('The page has no element for its panels.');
-createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={(place) => void drawPicture(place)} />);
+createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} />);
 followMotionWish();
 runClock();
-void openFirstLesson();
+followAddress();

@@ -1,6 +1,7 @@
 // From text to a value, or a problem with its line and column.
 import { jsonFault } from './jsonScan';
 import type { Problem } from './lesson';
+import { withoutNotes } from './notes';
 import { describe, WHOLE_FILE } from './problems';
 
 /** A plan of 24 stages and 2000 actions is far below this; more is a wrong file. */
@@ -10,26 +11,6 @@ function placeOf(text: string, offset: number): string {
   const before = text.slice(0, offset);
   const line = before.split('\n').length;
   return `line ${line}, column ${offset - before.lastIndexOf('\n')}`;
-}
-
-/** Blanks `// …` notes outside of texts, so that an annotated plan can be read; every other character keeps its place. */
-export function withoutNotes(text: string): string {
-  const pieces: string[] = [];
-  let from = 0;
-  let inText = false;
-  for (let at = text.indexOf('/') < 0 ? text.length : 0; at < text.length; at += 1) {
-    const sign = text[at];
-    if (inText && sign === '\\') at += 1;
-    else if (sign === '"') inText = !inText;
-    else if (!inText && sign === '/' && text[at + 1] === '/') {
-      const newline = text.indexOf('\n', at);
-      const end = newline < 0 ? text.length : newline;
-      pieces.push(text.slice(from, at), ' '.repeat(end - at));
-      from = end;
-      at = end;
-    }
-  }
-  return pieces.join('') + text.slice(from);
 }
 
 /** Texts of more than TEXT_MAX characters and texts that are no JSON are refused. A byte order mark and notes are passed over. */

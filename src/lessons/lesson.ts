@@ -89,5 +89,5 @@ export interface Lesson {
   mistakes: Mistake[];
 }
 
-/** What is wrong with a file from outside: where, what was found, what was expected. */
-export interface Problem { path: string; got: string; expected: string }
+/** What is wrong with a file from outside: where, what was found, what was expected; line: where in the file's text, from 1, if that is known. */
+export interface Problem { path: string; got: string; expected: string; line?: number }

@@ -1,36 +1,34 @@
 // The bar on top: the lesson and its brief, the scores as they accrue, and what is wrong right now.
-import { useRef } from 'react';
+import { hasGoals } from '../store/judging';
 import { scoresAt } from '../store/selectors';
 import { readingAt } from '../store/readings';
 import { fishTankOf } from '../store/planEdits';
 import { say } from '../words/say';
 import { figure, valueOf, withUnit } from '../words/units';
 import { AllCautions } from './Cautions';
+import { GoalsButton } from './Goals';
 import { Help } from './Help';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
+import { LESSONS_BUTTON } from './path/lessonsButton';
 import { FISH_PICTURE, LETTUCE_PICTURE } from './pictures';
+import { togglePresenter } from './presenter/presenterToggle';
 import { ScoreMeter } from './ScoreMeter';
 import { Troubles } from './Troubles';
 
-function OpenFile() {
+/** Opens the path of lessons, and what goes on paper; while an author's own file is open, its check too. */
+function LessonButtons() {
   const store = usePageStore();
-  const field = useRef<HTMLInputElement>(null);
-  const open = async (file: File): Promise<void> => {
-    try {
-      await store.getState().openLesson(file.name, await file.text());
-    } catch (error) {
-      store.getState().reportFailure(say('failure.read', { message: error instanceof Error ? error.message : String(error) }));
-    }
-  };
+  const file = usePage((page) => page.path.file);
   return (
     <>
-      <button type="button" className="btn" onClick={() => field.current?.click()}>{say('brief.openFile')}</button>
-      <input ref={field} type="file" accept=".json,application/json" hidden data-lesson-file onChange={(event) => {
-        const file = event.target.files?.[0];
-        event.target.value = '';
-        if (file !== undefined) void open(file);
-      }} />
+      <button type="button" id={LESSONS_BUTTON} className="btn" onClick={() => store.getState().setScreen('lessons')}>{say('path.button')}</button>
+      <button type="button" className="btn" onClick={() => {
+        // who comes from the end of a season wants its summary
+        if (store.getState().mode === 'result') store.getState().choosePaper({ sheet: 'season' });
+        store.getState().setScreen('paper');
+      }}>{say('paper.button')}</button>
+      {file !== null && <button type="button" className="btn" aria-pressed={file.shown} onClick={() => store.getState().showFile(!file.shown)}>{say('file.button')}</button>}
     </>
   );
 }
@@ -59,7 +57,8 @@ function Meters() {
 function Goals() {
   const lesson = usePage((page) => page.lesson);
   const plan = usePage((page) => page.plan);
-  if (lesson === null || plan === null) return null;
+  if (lesson === null || plan === null || lesson.free) return null;
+  if (hasGoals(lesson)) return <div className="goals more"><p className="label">{say('brief.goalsTitle', { days: plan.days })}</p><GoalsButton /></div>;
   return (
     <dl className="goals">
       <dt>{say('brief.goalsTitle', { days: plan.days })}</dt>
@@ -77,7 +76,10 @@ export function BriefBar({ resultHidden, onShowResult }: { resultHidden: boolean
   return (
     <header className="brief" aria-label={say('brief.region')}>
       <div className="brief-words">
-        <h1>{mode === 'build' && lesson !== null ? say('brief.build', { title }) : title}</h1>
+        <div className="brief-title">
+          <h1>{mode === 'build' && lesson !== null ? say('brief.build', { title }) : title}</h1>
+          {mode !== 'build' && <GoalsButton />}
+        </div>
         {lesson !== null && mode === 'build' && <p className="brief-lines">{lesson.brief.map((line, index) => <span key={index}>{line} </span>)}</p>}
         {mode !== 'build' && <Troubles />}
       </div>
@@ -85,7 +87,9 @@ export function BriefBar({ resultHidden, onShowResult }: { resultHidden: boolean
       <div className="brief-buttons">
         <Help />
         <AllCautions />
-        {mode === 'build' ? <OpenFile /> : <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
+        <LessonButtons />
+        <button type="button" className="btn" title={say('presenter.openKey')} onClick={() => togglePresenter(store.getState())}>{say('presenter.open')}</button>
+        {mode !== 'build' && <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
         {mode === 'result' && resultHidden && <button type="button" className="btn plan" onClick={onShowResult}>{say('brief.result')}</button>}
       </div>
     </header>

@@ -1,8 +1,11 @@
-// What a practitioner would warn of: at the stage concerned, and all together from the bar on top.
-import { useRef } from 'react';
+// What a practitioner would warn of: at the stage concerned, all together from the bar on top and from help, and once at the first start.
+import { useEffect, useId, useRef } from 'react';
 import { english } from '../words/english';
 import { say, sayOr, isWord } from '../words/say';
+import { cautionsSeen, keepCautionsSeen } from './device';
+import { MarkShape } from './marks';
 import { usePage } from './pageStore';
+import { FIRST_CAUTIONS } from './shortCautions';
 
 /** The cautions of one kind of stage, folded away but always within reach. */
 export function StageCautions({ kind }: { kind: string }) {
@@ -20,18 +23,46 @@ export function StageCautions({ kind }: { kind: string }) {
 const NOT_HAZARDS: ReadonlySet<string> = new Set(['caution.title', 'caution.all', 'caution.footer', 'caution.unknown']);
 const HAZARDS = Object.keys(english).filter(isWord).filter((key) => key.startsWith('caution.') && !NOT_HAZARDS.has(key));
 
+function InFull() {
+  return (
+    <>
+      <p>{say('caution.footer')}</p>
+      <ul className="plain">{HAZARDS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+    </>
+  );
+}
+
 /** The button and dialog with every caution. */
 export function AllCautions() {
   const dialog = useRef<HTMLDialogElement>(null);
+  const title = useId();
   return (
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('caution.all')}</button>
-      <dialog ref={dialog} className="card ask" aria-labelledby="cautions-title">
-        <h2 id="cautions-title">{say('caution.all')}</h2>
-        <p>{say('caution.footer')}</p>
-        <ul className="plain">{HAZARDS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+      <dialog ref={dialog} className="card ask" aria-labelledby={title}>
+        <h2 id={title}>{say('caution.all')}</h2>
+        <InFull />
         <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
       </dialog>
     </>
+  );
+}
+
+/** Shown once on a device, before anything else; however it is closed, it was seen. */
+export function FirstCautions() {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    if (!cautionsSeen()) dialog.current?.showModal();
+  }, []);
+  return (
+    <dialog ref={dialog} className="card ask first-cautions" aria-labelledby="first-cautions" onClose={keepCautionsSeen}>
+      <h2 id="first-cautions"><MarkShape mark="watch" named={false} /> {say('shortCaution.title')}</h2>
+      <p><b>{say('shortCaution.decide')}</b></p>
+      <ul>{FIRST_CAUTIONS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+      <div className="row first-foot">
+        <button type="button" className="btn plan" autoFocus onClick={() => dialog.current?.close()}>{say('shortCaution.understood')}</button>
+        <p className="note">{say('shortCaution.again')}</p>
+      </div>
+    </dialog>
   );
 }

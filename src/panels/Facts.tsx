@@ -1,5 +1,6 @@
 // What else there is to know of a stage right now, beside its water: who lives there, what it holds, how it fares.
 import type { Plan } from '../store/contract';
+import { lastDone_h } from '../store/inForce';
 import { readingAt } from '../store/readings';
 import type { SeasonView } from '../store/state';
 import { isWord, say, sayOr } from '../words/say';
@@ -22,8 +23,9 @@ const FACTS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The species in a tank or the crop on a bed, in words; empty elsewhere. */
-function livesHere(plan: Plan, stageId: string): string {
-  const species = [...new Set(plan.fish.filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
+function livesHere(plan: Plan, stageId: string, now_h: number): string {
+  const put = plan.actions.flatMap((action) => (action.do === 'stock' && lastDone_h(action, now_h) >= 0 ? [action] : []));
+  const species = [...new Set([...plan.fish, ...put].filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
   const crop = plan.loop.find((stage) => stage.id === stageId)?.crop;
   if (crop !== undefined) return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
   return species.length === 0 ? '' : species.reduce((first, rest) => say('species.several', { first, rest }));
@@ -32,7 +34,7 @@ function livesHere(plan: Plan, stageId: string): string {
 export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId: string; kind: string; plan: Plan }) {
   const now_h = useMoment();
   const facts = (FACTS[kind] ?? []).filter((variable) => view.column[variable] !== undefined);
-  const lives = livesHere(plan, stageId);
+  const lives = livesHere(plan, stageId, now_h);
   if (facts.length === 0) return null;
   return (
     <>

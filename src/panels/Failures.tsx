@@ -15,7 +15,7 @@ export function Failures() {
       {failure !== null && <p>{failure}</p>}
       {problems.length > 0 && (
         <>
-          <ul>{problems.slice(0, MOST_SHOWN).map((problem, index) => <li key={index}>{say('failure.problem', { path: problem.path, got: problem.got, expected: problem.expected })}</li>)}</ul>
+          <ul>{problems.slice(0, MOST_SHOWN).map((problem, index) => <li key={index}>{problem.line !== undefined && <b>{say('file.line', { line: problem.line })}, </b>}{say('failure.problem', { path: problem.path, got: problem.got, expected: problem.expected })}</li>)}</ul>
           {problems.length > MOST_SHOWN && <p>{say('trouble.more', { n: problems.length - MOST_SHOWN })}</p>}
           <p>{say('failure.lessonHelp')}</p>
         </>

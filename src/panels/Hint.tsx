@@ -1,6 +1,8 @@
-// The next thing to do, on a blue-pencil card in the corner of the picture; it can be put away for good.
+// The next thing to do, on a blue-pencil card in the corner of the picture; the lesson's own hints unfold from it. It can be put away for good.
+import { useId, useState } from 'react';
 import { hintOf } from '../store/hints';
 import { say } from '../words/say';
+import { LadderList } from './Ladder';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
 import { SignShape } from './icons';
@@ -8,16 +10,30 @@ import { SignShape } from './icons';
 export function HintCard() {
   const store = usePageStore();
   const now_h = useMoment();
+  const lesson = usePage((page) => page.lesson);
+  const shown = usePage((page) => page.hints);
   usePage((page) => page.plan);
   usePage((page) => page.mode);
-  usePage((page) => page.hints);
   usePage((page) => page.branches);
+  const [open, setOpen] = useState(false);
+  const ladder = useId();
   const hint = hintOf(store.getState(), now_h);
-  if (hint === null) return null;
+  const hints = lesson?.hints ?? [];
+  if (!shown || lesson === null || (hint === null && hints.length === 0)) return null;
   return (
-    <aside className="hint" aria-label={say('hint.title')}>
-      <p><b>{say('hint.next')}</b> {say(`hint.${hint}`)}</p>
-      <button type="button" className="btn square" aria-label={say('hint.away')} title={say('hint.away')} onClick={() => store.getState().setHints(false)}><SignShape sign="out" /></button>
-    </aside>
+    <>
+      <aside className="hint" aria-label={say('hint.title')}>
+        {hint !== null && <p><b>{say('hint.next')}</b> {say(`hint.${hint}`)}</p>}
+        {hints.length > 0 && <button type="button" className="btn ladder-open" aria-expanded={open} aria-controls={ladder} onClick={() => setOpen(!open)}>{say('ladder.open')}</button>}
+        <button type="button" className="btn square" aria-label={say('hint.away')} title={say('hint.away')} onClick={() => store.getState().setHints(false)}><SignShape sign="out" /></button>
+      </aside>
+      {hints.length > 0 && (
+        <section id={ladder} className="card hint-ladder" aria-label={say('ladder.title')} hidden={!open} key={lesson.id}>
+          <h2>{say('ladder.title')}</h2>
+          <LadderList hints={hints} />
+          <button type="button" className="btn" onClick={() => setOpen(false)}>{say('ladder.close')}</button>
+        </section>
+      )}
+    </>
   );
 }

@@ -8,6 +8,7 @@ import { figure, volumeOf } from '../words/units';
 import { StageCautions } from './Cautions';
 import { Facts } from './Facts';
 import { SignShape } from './icons';
+import { LookButton } from './Look';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
 import { StageControls } from './StageControls';
@@ -56,6 +57,7 @@ export function Inspector() {
       <StageChooser shown={kind === null ? null : selected} />
       {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
         <>
+          <LookButton />
           {holdsWater ? <Size view={season} stageId={selected} volume_m3={level?.volume_m3} /> : <p className="note">{say('inspect.noWater')}</p>}
           {holdsWater && <WaterTable stageId={selected} />}
           {holdsWater && <WhyHere stageId={selected} />}

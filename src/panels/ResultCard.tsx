@@ -1,12 +1,13 @@
-// The end of a season: fish health, harvest, the marks, and the formulas written out with their numbers.
+// The end of a season: fish health, harvest, the marks and goals, predictions, and the formulas written out with their numbers.
 import { useEffect, useRef } from 'react';
-import type { Lesson } from '../store/contract';
 import type { Scores } from '../store/contract';
-import { harvestShares, marksEarned } from '../store/selectors';
+import { harvestShares } from '../store/selectors';
 import { say } from '../words/say';
 import { figure, valueOf, whole, withUnit } from '../words/units';
-import { MarkShape, Stamp } from './marks';
+import { MarkAsks } from './MarkAsks';
+import { Stamp } from './marks';
 import { usePage, usePageStore } from './pageStore';
+import { ResultPredictions } from './ResultPredictions';
 
 function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
   const shares = harvestShares(scores);
@@ -33,44 +34,37 @@ function Beside({ scores }: { scores: Scores }) {
   return <dl className="facts" aria-label={say('result.beside')}>{lines.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}</dl>;
 }
 
-function Thresholds({ lesson, earned }: { lesson: Lesson; earned: number }) {
-  return (
-    <ul className="plain thresholds">
-      {lesson.scoring.marks.map((mark, index) => (
-        <li key={index}>
-          {index < earned ? <MarkShape mark="fine" named={false} /> : <span className="mark" aria-hidden="true" />}
-          {say('result.needs', { n: index + 1, fish: figure(mark.fishHealth, 0), harvest: figure(mark.harvest, 0) })}, <b>{say(index < earned ? 'result.reached' : 'result.notReached')}</b>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 export function ResultCard({ onClose }: { onClose: () => void }) {
   const store = usePageStore();
   const lesson = usePage((page) => page.lesson);
   const scores = usePage((page) => page.season?.days.at(-1)?.scores ?? null);
+  const judged = usePage((page) => page.judged);
   const card = useRef<HTMLElement>(null);
   useEffect(() => card.current?.focus(), []);
   if (lesson === null || scores === null) return null;
   const all = lesson.scoring.marks.length;
-  const earned = marksEarned(scores, lesson.scoring.marks);
+  const earned = judged?.marks.filter((mark) => mark.earned).length ?? 0;
   return (
     <section ref={card} className="card result" aria-labelledby="result-title" tabIndex={-1}>
       <div className="result-scroll" tabIndex={0} role="group" aria-labelledby="result-title">
         <div className="result-head">
-          <div className="stamps" role="img" aria-label={say('result.marks', { n: earned, all })}>{lesson.scoring.marks.map((_, index) => <Stamp key={index} earned={index < earned} />)}</div>
+          {!lesson.free && judged !== null && <div className="stamps" role="img" aria-label={say('result.marks', { n: earned, all })}>{lesson.scoring.marks.map((_, index) => <Stamp key={index} earned={index < earned} />)}</div>}
           <div className="result-marks">
             <h2 id="result-title">{say('result.title')}</h2>
-            <p><b>{earned === 0 ? say('result.none') : say('result.marks', { n: earned, all })}</b></p>
+            <p role="status"><b>{lesson.free ? say('result.free') : judged === null ? say('goals.working') : earned === 0 ? say('result.none') : say('result.marks', { n: earned, all })}</b></p>
           </div>
           <p className="result-score"><span>{say('brief.fishHealth')}</span><b data-score="fishHealth">{whole(scores.fishHealth)}</b></p>
           <p className="result-score"><span>{say('brief.harvest')}</span><b data-score="harvest">{whole(scores.harvest)}</b></p>
         </div>
         <div className="result-columns">
           <div>
-            <h3>{say('result.thresholds')}</h3>
-            <Thresholds lesson={lesson} earned={earned} />
+            {!lesson.free && (
+              <>
+                <h3>{say('result.thresholds')}</h3>
+                <MarkAsks lesson={lesson} marks={judged?.marks ?? null} scores={scores} whole />
+              </>
+            )}
+            <ResultPredictions lesson={lesson} />
             <h3>{say('result.next')}</h3>
             <p>{say('result.nextLook')}</p>
           </div>
@@ -79,6 +73,12 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
             <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
             <h3>{say('result.beside')}</h3>
             <Beside scores={scores} />
+            {lesson.caveats.length > 0 && (
+              <>
+                <h3>{say('result.caveats')}</h3>
+                <ul className="result-caveats">{lesson.caveats.map((caveat) => <li key={caveat}>{caveat}</li>)}</ul>
+              </>
+            )}
           </div>
         </div>
       </div>

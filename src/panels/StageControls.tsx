@@ -11,6 +11,8 @@ import { HeaterControl, LightControl } from './LoopControls';
 import { NumberControl } from './NumberControl';
 import { usePage, usePageStore } from './pageStore';
 import { useGuard } from './past';
+import { SizeControls } from './SizeControls';
+import { StockControl } from './StockControl';
 
 function FeedControl() {
   const state = usePageStore().getState();
@@ -130,6 +132,8 @@ export function StageControls({ stageId }: { stageId: string }) {
   const has = (control: (typeof entry.controls)[number]): boolean => entry.controls.includes(control);
   return (
     <div className="controls" key={stageId}>
+      {building && <SizeControls stageId={stageId} elsewhere={[...(has('air') ? ['air_L_min' as const] : []), ...(has('lamp') ? ['lamp_W' as const] : [])]} />}
+      {kind === 'fishTank' && <StockControl tank={stageId} />}
       {has('feed') && <FeedControl />}
       {has('air') && <AirControl stageId={stageId} max={entry.airMax_L_min} />}
       {has('drain') && <ChoreControl stageId={stageId} chore="drain" />}

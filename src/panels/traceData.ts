@@ -14,8 +14,9 @@ export interface Trace {
   high: number;
   /** the fine zone, as shares of the height from the top, or null where no band speaks */
   ease: { top: number; bottom: number } | null;
-  /** the present value, and where it lies: shares of width and height */
-  now: { value: number; x: number; y: number };
+  /** values at the upper and lower edge of the box */
+  top: number;
+  bottom: number;
 }
 
 /** More points than this cannot be told apart in a small multiple. */
@@ -26,11 +27,21 @@ export function lensReading(view: SeasonView, lens: LensId, stageId: string, hou
   return LENSES[lens].variables.reduce((sum, variable) => sum + readingAt(view, stageId, variable, hour, 'inside'), 0);
 }
 
+/** Hours between the points of a course; nothing in a trace changes before another one is full. */
+export function traceStep(last_h: number): number {
+  return Math.max(1, Math.ceil(last_h / MOST_POINTS));
+}
+
+/** Where a value lies in the box of a trace: share of the height from the top. */
+export function heightIn(trace: Pick<Trace, 'top' | 'bottom'>, value: number): number {
+  return Math.min(1, Math.max(0, (trace.top - value) / (trace.top - trace.bottom)));
+}
+
 interface Course { hours: number[]; values: number[] }
 
 /** Samples of the lived hours, no closer than can be told apart. */
 function courseOf(view: SeasonView, lens: LensId, stageId: string, lived_h: number, last_h: number): Course {
-  const step = Math.max(1, Math.ceil(last_h / MOST_POINTS));
+  const step = traceStep(last_h);
   const hours: number[] = [];
   for (let hour = 0; hour < lived_h; hour += step) hours.push(hour);
   hours.push(lived_h);
@@ -38,7 +49,7 @@ function courseOf(view: SeasonView, lens: LensId, stageId: string, lived_h: numb
 }
 
 /** @param ghost another branch, as far as it was lived; both lines share one scale */
-export function traceOf(view: SeasonView, comfort: readonly ComfortBand[], lens: LensId, stageId: string, lived_h: number, now_h: number, last_h: number, ghost: { season: SeasonView; lived_h: number } | null = null): Trace | null {
+export function traceOf(view: SeasonView, comfort: readonly ComfortBand[], lens: LensId, stageId: string, lived_h: number, last_h: number, ghost: { season: SeasonView; lived_h: number } | null = null): Trace | null {
   const kind = view.stages.find((stage) => stage.id === stageId && stage.cells > 0)?.kind;
   if (kind === undefined) return null;
   const course = courseOf(view, lens, stageId, lived_h, last_h);
@@ -53,12 +64,11 @@ export function traceOf(view: SeasonView, comfort: readonly ComfortBand[], lens:
   const pad = Math.max(0.08 * (ceiling - floor), 1e-3);
   const bottom = lens === 'pH' || lens === 'oxygen' ? floor - pad : 0;
   const top = ceiling + pad;
-  const y = (value: number): number => Math.min(1, Math.max(0, (top - value) / (top - bottom)));
+  const y = (value: number): number => heightIn({ top, bottom }, value);
   const pathOf = ({ hours, values }: Course): string => values.map((value, index) => `${index === 0 ? 'M' : 'L'}${((1000 * hours[index]) / last_h).toFixed(1)} ${(100 * y(value)).toFixed(1)}`).join('');
-  const present = lensReading(view, lens, stageId, now_h);
   return {
     path: pathOf(course), ghostPath: other === null ? '' : pathOf(other), low, high,
     ease: band === undefined ? null : { top: y(band.watchAbove ?? top), bottom: y(band.watchBelow ?? bottom) },
-    now: { value: present, x: now_h / last_h, y: y(present) },
+    top, bottom,
   };
 }

@@ -12,7 +12,7 @@ const ACT = 0.33;
 /** Comfort bands of a plan's fish and roots. Variables are those of the trajectory. */
 export function comfortOf(plan: Plan): Band[] {
   const values = valuesWith();
-  const species = plan.fish[0]?.species ?? 'tilapia';
+  const species = plan.fish[0]?.species ?? plan.actions.find((action) => action.do === 'stock')?.species ?? 'tilapia';
   const f = values[species];
   const between = (safe: number, harm: number): number => safe + ACT * (harm - safe);
   const no2 = nitriteLC50(f, plan.source.Cl_mg_L ?? 0);

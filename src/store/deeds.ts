@@ -10,9 +10,10 @@ import { actingHour, actsInPast } from './inForce';
 import { fishTankOf, withAir, withBase, withFirstFeed, withLamp, withSetting } from './planEdits';
 import type { SeasonRuns } from './seasonRuns';
 import { lastHour } from './selectors';
+import { createStocking } from './stocking';
 import type { PageActions, PageStore } from './state';
 
-type DeedActions = Pick<PageActions, 'setFeed' | 'setAir' | 'setBase' | 'setLamp' | 'setHeater' | 'setLight' | 'doChore' | 'setPump' | 'setRoutine'>;
+type DeedActions = Pick<PageActions, 'setFeed' | 'setAir' | 'setBase' | 'setLamp' | 'setHeater' | 'setLight' | 'doChore' | 'setPump' | 'setRoutine' | 'stock'>;
 
 const quantised = (value: number, step: number, least: number): number => Math.max(least, Math.round(value / step) * step);
 /** Tenths without the dust of binary fractions. */
@@ -83,6 +84,7 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
       const deed: Deed = { do: 'light', mol_m2_d: tenths(value) };
       settle((design) => withSetting(design, deed), deed, 'control.light', withUnit('light_mol_m2_d', deed.mol_m2_d));
     },
+    ...createStocking(store, edit, act),
     doChore: (stage, chore) => act(choreDeed(chore, stage)),
     setPump: (on) => act({ do: 'pump', on }),
     setRoutine(stage, chore, every_d) {

@@ -5,6 +5,9 @@ import type { SeasonView } from './state';
 /** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
 const SUMMED: ReadonlySet<string> = new Set(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d', 'spill_m3_d']);
 
+/** Whether a variable adds up over the cells of a stage; the others are averaged. */
+export const addsUp = (variable: string): boolean => SUMMED.has(variable);
+
 /** Where in a stage to read: "inside" is the mean over its cells (the sum, for amounts), "out" is its last cell. */
 export type Where = 'inside' | 'out';
 
@@ -51,7 +54,7 @@ export function readingAt(view: SeasonView, stageId: string, variable: string, n
     const t = now_h < 0 ? 0 : now_h > last ? last : now_h;
     const k = Math.floor(t);
     const part = t - k;
-    const summed = SUMMED.has(variable);
+    const summed = addsUp(variable);
     const before = stageSample(view, stage.first, stage.cells, column, k, where, summed);
     if (part === 0) return before;
     return before + part * (stageSample(view, stage.first, stage.cells, column, k + 1, where, summed) - before);

@@ -2,7 +2,7 @@
 import type { Lesson } from '../lessons/lesson';
 import type { CropKind, Plan, StageKind, StageSpec } from '../season/plan';
 import type { Scores, SeasonEvent } from '../season/trajectory';
-import { actingHour, feedInForce } from './inForce';
+import { actingHour, feedInForce, lastDone_h } from './inForce';
 import { fishTankOf } from './planEdits';
 import { inletOf, readingAt } from './readings';
 import type { PageState, SeasonView } from './state';
@@ -32,13 +32,6 @@ export function scoresAt(view: SeasonView, now_h: number): Scores | null {
   return view.days[Math.min(view.days.length, Math.floor(now_h / 24 + 1e-9)) - 1]?.scores ?? null;
 }
 
-/** Marks earned, 0 to the number of thresholds: a mark needs fish health and harvest at once, and all marks below it. */
-export function marksEarned(scores: Pick<Scores, 'fishHealth' | 'harvest'>, marks: Lesson['scoring']['marks']): number {
-  let earned = 0;
-  while (earned < marks.length && scores.fishHealth >= marks[earned].fishHealth && scores.harvest >= marks[earned].harvest) earned += 1;
-  return earned;
-}
-
 /** Plants and fish gain as the harvest counts them: shares of what would be had with nothing limiting, held between 0 and 1. */
 export function harvestShares(scores: Scores): { plants: number; gain: number } {
   const share = (real: number, ideal: number): number => (ideal > 0 ? Math.min(1, Math.max(0, real / ideal)) : 0);
@@ -52,7 +45,8 @@ export function fishNow(state: Pick<PageState, 'plan' | 'season' | 'mode' | 'now
   if (state.season !== null && state.mode !== 'build') {
     return { number: readingAt(state.season, tank, 'number', state.now_h, 'inside'), mass_g: readingAt(state.season, tank, 'mass_g', state.now_h, 'inside') };
   }
-  const stocked = state.plan.fish.filter((cohort) => cohort.tank === tank);
+  const fromStart = state.plan.actions.filter((action) => action.do === 'stock' && lastDone_h(action, 0) === 0);
+  const stocked = [...state.plan.fish, ...fromStart.flatMap((action) => (action.do === 'stock' ? [action] : []))].filter((group) => group.tank === tank);
   const number = stocked.reduce((sum, cohort) => sum + cohort.number, 0);
   return { number, mass_g: number > 0 ? stocked.reduce((sum, cohort) => sum + cohort.number * cohort.mass_g, 0) / number : 0 };
 }

@@ -1,9 +1,15 @@
 // What the page knows: the latest trajectory view and the page's own choices. Types only; store.ts holds the value.
 import type { Answers, CatalogueEntry, ComfortBand, DesignCheck, ProcessFacts, Request, SeasonAnswer } from '../worker/messages';
-import type { Lesson, Problem } from '../lessons/lesson';
+import type { FreeSize, Lesson, Problem } from '../lessons/lesson';
+import type { MarkMet } from '../lessons/marks';
+import type { Settled } from '../lessons/predictions';
 import type { BaseKind, Action, Deed, Plan, StageSpec } from '../season/plan';
 import type { DayChunk, Scores, SeasonSummary, StageCells } from '../season/trajectory';
+import type { KeptAnswers } from './keptAnswers';
 import type { UnitSystem } from '../words/units';
+import type { Lens } from './lenses';
+import type { PathActions, PathState } from './path';
+import type { PaperState } from './paper';
 
 export type LensId = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'hydrogenSulfide' | 'solids' | 'pH';
 export type Speed = 'paused' | 'hours6' | 'day1' | 'days5';
@@ -51,6 +57,26 @@ export interface Branch {
   season: SeasonView | null;
 }
 
+/** What a person said to one prediction of a season, and what came of it. */
+export interface Answer {
+  key: string;
+  /** key of the choice; null: skipped */
+  choice: string | null;
+  /** key of the explanation given as a reason beforehand; null: in their own words, or none */
+  reason: string | null;
+  words: string;
+  /** what the season measured, once it was lived to the due day; it stays as it is whatever is done afterwards */
+  settled: Settled | null;
+  /** key of the explanation chosen afterwards; null: went on without one; undefined: not asked yet */
+  explained?: string | null;
+}
+
+/** A question that is open on the page: a prediction to make, or one come due to explain. resume: the speed to go on at. */
+export interface Question { key: string; part: 'ask' | 'explain'; resume: Speed }
+
+/** What the lesson asks, answered by the whole season of the plan in hand; never shown before it is lived. */
+export interface Judged { marks: MarkMet[]; predictions: Settled[] }
+
 export interface PageState {
   lesson: Lesson | null;
   problems: Problem[];
@@ -61,6 +87,10 @@ export interface PageState {
   facts: ProcessFacts | null;
   mode: Mode;
   screen: Screen;
+  /** the path of lessons, which one is open, and how far the learner came */
+  path: PathState;
+  /** what is chosen to go on paper, and the key as worked out for it */
+  paper: PaperState;
   /** the design in hand: plan.loop is the order on screen; actions the log so far */
   plan: Plan | null;
   /** the design as it stood when the season began; null while building */
@@ -86,7 +116,13 @@ export interface PageState {
   lived_h: number;
   speed: Speed;
   lens: LensId;
+  /** another scale of the lens than its usual one, shared by loops shown side by side; null: the usual one */
+  scale: Lens | null;
+  /** stages whose name and number are shown in the picture; null: all */
+  told: readonly string[] | null;
   selected: string | null;
+  /** whether the picture shows the selected stage from close by */
+  closer: boolean;
   drag: Drag | null;
   /** words for the live region, newest last */
   announcement: string;
@@ -95,9 +131,23 @@ export interface PageState {
   units: UnitSystem;
   /** whether the next thing to do is shown */
   hints: boolean;
+  /** whether predictions are asked for at all; quiet: no more in this season */
+  predicting: boolean;
+  quiet: boolean;
+  /** predictions of this season, in the order they were answered */
+  answers: readonly Answer[];
+  question: Question | null;
+  /** predictions of earlier seasons that this device has kept */
+  earlier: KeptAnswers;
+  /** null until the worker has answered */
+  judged: Judged | null;
+  /** the marks by what was lived by the start of a day; asked for where a lesson has goals of its own */
+  soFar: { day: number; marks: MarkMet[] } | null;
+  /** changes made to the loop as given, in a lesson that counts them */
+  moved: number | null;
 }
 
-export interface PageActions {
+export interface PageActions extends PathActions {
   openLesson(name: string, text: string): Promise<void>;
   /** Gaps are numbered 0…loop.length: gap g stands before loop[g]; gap 0 is not offered (the loop begins at the fish tank). */
   place(stageId: string, gap: number): void;
@@ -115,6 +165,8 @@ export interface PageActions {
   undo(): void;
   redo(): void;
   select(stageId: string | null): void;
+  /** Shows the selected stage from close by, or the whole loop again. */
+  lookCloser(closer: boolean): void;
   setLens(lens: LensId): void;
   setFeed(g_d: number): void;
   setAir(stageId: string, L_min: number): void;
@@ -126,6 +178,21 @@ export interface PageActions {
   setLight(mol_m2_d: number): void;
   /** Does a chore once, at the next whole hour. */
   doChore(stageId: string, chore: Chore): void;
+  /** Puts in the fish that the lesson offers, by their place among its offers: from the start while building, else at the next whole hour. Each offer once. */
+  stock(offer: number): void;
+  /** Gives a stage a size that the lesson leaves free, while building; null lets a stand follow the falls again. */
+  setSize(stageId: string, size: FreeSize, value: number | null): void;
+  /** Commits to a choice of the open question, with a reason: the key of an explanation, or own words. */
+  predict(choice: string, reason: string | null, words: string): void;
+  /** Leaves the open question unanswered and goes on. */
+  skipQuestion(): void;
+  /** Leaves it, and asks no more in this season. */
+  askNoMore(): void;
+  /** Chooses what explains the outcome of the open question. */
+  explain(explanation: string): void;
+  /** Goes on after an outcome was explained, or without. */
+  goOn(): void;
+  setPredicting(asked: boolean): void;
   setPump(on: boolean): void;
   /** Begins a chore done every so many days, or ends it (0). */
   setRoutine(stageId: string, chore: Chore, every_d: number): void;
@@ -144,6 +211,9 @@ export interface PageActions {
   /** Shows a failure of the page itself, in words for a person. */
   reportFailure(words: string): void;
   setScreen(screen: Screen): void;
+  choosePaper(choice: Partial<Pick<PaperState, 'sheet' | 'size' | 'version'>>): void;
+  /** Has the worker play the lesson for the teacher's key, unless it is at hand. */
+  workOutKey(): Promise<void>;
   setUnits(units: UnitSystem): void;
   setHints(shown: boolean): void;
   setReducedMotion(reduced: boolean): void;

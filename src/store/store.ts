@@ -5,27 +5,39 @@ import { say } from '../words/say';
 import { showNumbersAs } from '../words/units';
 import { createBranches, FIRST_COURSE } from './branches';
 import { createBuilding } from './building';
+import { createAnswers } from './answers';
 import { atSpeed, scrubbed, steppedDay, ticked } from './clock';
 import { createDeeds } from './deeds';
 import { fishTankOf, openingPlan } from './planEdits';
 import { createHistory, NO_HISTORY, withStep } from './history';
+import { createOpening, openingState, type Entrance } from './opening';
+import { createJudging } from './judging';
+import { watchAnswers } from './keptAnswers';
+import { createPaper, FIRST_PAPER } from './paper';
+import { asking, questionBy, UNASKED } from './questions';
+import { NO_PATH, NOWHERE, type Surroundings } from './path';
+import { createLooking } from './looking';
 import { createSeasonRuns, messageOf } from './seasonRuns';
+import { createSizing } from './sizing';
 import type { Client, PageActions, PageState, PageStore } from './state';
 
 const EMPTY: PageState = {
-  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
-  busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', selected: null, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true,
+  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
+  busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', scale: null, told: null, selected: null, closer: false, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true, predicting: true, quiet: false, earlier: {}, moved: null, ...UNASKED,
 };
 
 /**
  * The store of one page.
  * @param client answers the requests of worker/messages; its failures become `failure` and never escape
+ * @param surroundings where lessons come from and results are kept
  */
-export function createPageStore(client: Client): StoreApi<PageStore> {
-  return createStore<PageStore>()((_set, _get, store) => ({ ...EMPTY, ...createActions(client, store) }));
+export function createPageStore(client: Client, surroundings: Surroundings = NOWHERE): StoreApi<PageStore> {
+  const page = createStore<PageStore>()((_set, _get, store) => ({ ...EMPTY, path: openingState(surroundings), ...createActions(client, store, surroundings) }));
+  watchAnswers(page, surroundings.device);
+  return page;
 }
 
-function createActions(client: Client, store: StoreApi<PageStore>): PageActions {
+function createActions(client: Client, store: StoreApi<PageStore>, surroundings: Surroundings): PageActions {
   const runs = createSeasonRuns(client, store);
   let checks = 0;
 
@@ -54,43 +66,60 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
     show(plan);
   };
 
+  createJudging(client, store, fail);
+
+  const read: Entrance['read'] = async (name, text) => {
+    try {
+      if (store.getState().facts === null) {
+        const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
+        store.setState({ catalogue, facts });
+      }
+      return await client.ask({ ask: 'openLesson', name, text });
+    } catch (error) {
+      fail(error);
+      return null;
+    }
+  };
+
+  const enter: Entrance['enter'] = async (lesson) => {
+    runs.forget();
+    const plan = openingPlan(lesson);
+    store.setState({
+      lesson, problems: [], mode: 'build', plan, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
+      ...UNASKED, quiet: !store.getState().predicting, now_h: 0, lived_h: 0, speed: 'paused', selected: fishTankOf(plan), closer: false, drag: null, announcement: say('said.opened', { title: lesson.title }),
+    });
+    await check(plan);
+  };
+
   const setIf = (change: Partial<PageState> | null): void => {
     if (change !== null) store.setState(change);
   };
 
   return {
     async openLesson(name, text) {
-      try {
-        if (store.getState().facts === null) {
-          const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
-          store.setState({ catalogue, facts });
-        }
-        const answer = await client.ask({ ask: 'openLesson', name, text });
-        if ('problems' in answer) {
-          store.setState({ problems: answer.problems });
-          return;
-        }
-        runs.forget();
-        const { lesson } = answer;
-        const plan = openingPlan(lesson);
-        store.setState({
-          lesson, problems: [], mode: 'build', plan, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
-          now_h: 0, lived_h: 0, speed: 'paused', selected: fishTankOf(plan), drag: null, announcement: say('said.opened', { title: lesson.title }),
-        });
-        await check(plan);
-      } catch (error) {
-        fail(error);
-      }
+      const answer = await read(name, text);
+      if (answer === null) return;
+      if ('problems' in answer) store.setState({ problems: answer.problems });
+      else await enter(answer.lesson);
     },
+    ...createOpening(client, store, surroundings, { read, enter }),
     ...createBuilding(store, edit),
     ...createDeeds(store, runs, edit),
+    ...createSizing(store, edit),
+    ...createAnswers(store),
     ...createHistory(store, show),
     ...createBranches(store, runs),
+    ...createPaper(client, store),
     select: (selected) => store.setState({ selected }),
+    ...createLooking(store),
     setLens: (lens) => store.setState({ lens, announcement: say('said.lens', { lens: say(`lens.${lens}`) }) }),
     async run() {
-      const { plan, mode, busy } = store.getState();
-      if (plan !== null && mode === 'build' && !busy) await runs.begin();
+      const state = store.getState();
+      if (state.plan === null || state.mode !== 'build' || state.busy) return;
+      // what is to be predicted of the whole season is asked before it begins
+      const put = questionBy(state, 0);
+      if (put === null) await runs.begin();
+      else store.setState(asking(state, put.question));
     },
     setSpeed: (speed) => setIf(atSpeed(store.getState(), speed)),
     stepDay: () => setIf(steppedDay(store.getState())),
@@ -109,7 +138,7 @@ function createActions(client: Client, store: StoreApi<PageStore>): PageActions 
       showNumbersAs(units);
       store.setState({ units });
     },
-    setScreen: (screen) => store.setState({ screen }),
+    setScreen: (screen) => store.setState((state) => ({ screen, speed: screen === 'loop' ? state.speed : 'paused' })),
     setHints: (hints) => store.setState({ hints }),
     setReducedMotion: (reducedMotion) => store.setState({ reducedMotion }),
   };

@@ -13,14 +13,21 @@ export type Trouble = BandTrouble | EventTrouble;
 
 type Verdict = { mark: Mark; limit: number; side: 'below' | 'above' };
 
-/** The mark a value earns against a band, with the limit it is past (the nearest watch limit when it is fine). */
-export function verdictOf(band: ComfortBand, value: number): Verdict {
+/** The mark a value earns against a band. */
+export function markAgainst(band: ComfortBand, value: number): Mark {
   const { watchBelow, actBelow, watchAbove, actAbove } = band;
-  if (actBelow !== undefined && value < actBelow) return { mark: 'act', limit: actBelow, side: 'below' };
-  if (actAbove !== undefined && value > actAbove) return { mark: 'act', limit: actAbove, side: 'above' };
-  if (watchBelow !== undefined && value < watchBelow) return { mark: 'watch', limit: watchBelow, side: 'below' };
-  if (watchAbove !== undefined && value > watchAbove) return { mark: 'watch', limit: watchAbove, side: 'above' };
-  return { mark: 'fine', limit: NaN, side: 'above' };
+  if ((actBelow !== undefined && value < actBelow) || (actAbove !== undefined && value > actAbove)) return 'act';
+  if ((watchBelow !== undefined && value < watchBelow) || (watchAbove !== undefined && value > watchAbove)) return 'watch';
+  return 'fine';
+}
+
+/** The same with the limit it is past; there is none when it is fine. */
+export function verdictOf(band: ComfortBand, value: number): Verdict {
+  const mark = markAgainst(band, value);
+  if (mark === 'fine') return { mark, limit: NaN, side: 'above' };
+  const below = mark === 'act' ? band.actBelow : band.watchBelow;
+  const above = mark === 'act' ? band.actAbove : band.watchAbove;
+  return below !== undefined && value < below ? { mark, limit: below, side: 'below' } : { mark, limit: above ?? NaN, side: 'above' };
 }
 
 /** Whether a band speaks about a stage of this kind: fish live in fish tanks, roots hang in beds. */
@@ -34,7 +41,7 @@ export function markAt(view: SeasonView, comfort: readonly ComfortBand[], stageI
   let worst: Mark = 'fine';
   for (const band of comfort) {
     if (band.variable !== variable || !bandApplies(band, kind)) continue;
-    const { mark } = verdictOf(band, readingAt(view, stageId, variable, now_h, 'inside'));
+    const mark = markAgainst(band, readingAt(view, stageId, variable, now_h, 'inside'));
     if (mark === 'act' || (mark === 'watch' && worst === 'fine')) worst = mark;
   }
   return worst;

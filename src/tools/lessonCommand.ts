@@ -1,11 +1,12 @@
 // What the lesson command does: checks a lesson file, then plays its reference, its mistakes and an idle player.
 import { buildPlan } from '../lessons/buildPlan';
 import type { Build, Lesson } from '../lessons/lesson';
+import { playLesson } from '../lessons/playLesson';
 import { readLesson } from '../lessons/readLesson';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
 import { CommandError, readText, refused } from './planText';
-import { playedText, playLesson } from './playLesson';
+import { playedText } from './playedText';
 
 const HELP = `Checks a lesson file and plays it.
 

@@ -19,8 +19,8 @@ function differFrom(a: Plan, b: Plan): number {
   return b.days;
 }
 
-/** Seasons kept: the present one and the one it is compared with. */
-const KEPT = 2;
+/** Seasons kept: the present one, the one it is compared with, and two that are shown side by side. */
+const KEPT = 4;
 
 export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?: number): SeasonAnswer } {
   let kept: Lived[] = [];

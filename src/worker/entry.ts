@@ -1,12 +1,18 @@
 // The worker: reads lessons, checks designs, runs seasons. Answers every request once, with its id; an error answers too.
+import { buildPlan } from '../lessons/buildPlan';
+import { outcomeOf, pairOf } from '../lessons/demonstration';
+import { withLines } from '../lessons/jsonPlace';
 import { marksMet } from '../lessons/marks';
 import { measure } from '../lessons/measure';
+import { playLesson } from '../lessons/playLesson';
+import { movesBetween } from '../lessons/moves';
 import { settle } from '../lessons/predictions';
 import { readLesson } from '../lessons/readLesson';
 import { STAGES } from '../model/stages/catalogue';
 import { comfortOf } from '../season/comfort';
 import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
+import { runSeason } from '../season/season';
 import { createRuns } from './engineRuns';
 import { processFacts } from './processFacts';
 import type { Answers, FromWorker, Request, ToWorker } from './messages';
@@ -22,7 +28,8 @@ function answer(request: Request): Answers[keyof Answers] {
       return processFacts();
     case 'openLesson': {
       const read = readLesson(request.text);
-      if ('lesson' in read) warmUp(read.lesson.plan);
+      if ('problems' in read) return { problems: withLines(request.text, read.problems) };
+      warmUp(read.lesson.plan);
       return read;
     }
     case 'checkDesign':
@@ -32,12 +39,30 @@ function answer(request: Request): Answers[keyof Answers] {
     case 'run':
       return runs.run(request.plan, request.keepDays, request.plantsWeight);
     case 'judge': {
-      const { lesson, plan } = request;
+      const { lesson, plan, untilDay } = request;
       const season = runs.run(plan, 0, lesson.scoring.plantsWeight);
-      return { marks: marksMet(season.summary.scores, season, plan.loop.map((stage) => stage.id), lesson), predictions: lesson.predictions.map((prediction) => settle(season, prediction)) };
+      const days = season.days.slice(0, untilDay);
+      const scores = days.at(-1)?.scores ?? season.summary.scores;
+      return { marks: marksMet(scores, { ...season, days }, plan.loop.map((stage) => stage.id), lesson), predictions: untilDay === undefined ? lesson.predictions.map((prediction) => settle(season, prediction)) : [] };
     }
+    case 'moves':
+      return movesBetween(request.given, request.built);
     case 'measure':
       return request.plans.map((plan) => measure(runs.run(plan, 0), request.measure));
+    case 'readLesson':
+      return readLesson(request.text);
+    case 'pair':
+      return pairOf(request.lesson, request.shown);
+    case 'compare': {
+      const [left, right] = request.plans.map((plan) => measure(runs.run(plan, 0, request.plantsWeight), request.measure));
+      return outcomeOf(left, right, request.choices);
+    }
+    case 'build': {
+      const { lesson, build } = request;
+      return buildPlan(lesson, lesson.mistakes.find((mistake) => mistake.key === build) ?? lesson.reference);
+    }
+    case 'play':
+      return playLesson(request.lesson, (plan) => runSeason(plan));
   }
 }
 

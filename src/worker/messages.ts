@@ -1,8 +1,10 @@
 // What the page and the worker say to each other. Every request carries an id and gets one answer with the same id.
 import type { Action, Plan } from '../season/plan';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
-import type { Lesson, Measure, Problem } from '../lessons/lesson';
+import type { Pair, Outcome } from '../lessons/demonstration';
+import type { Choice, Demonstration, Lesson, Measure, Problem } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
+import type { Played } from '../lessons/playLesson';
 import type { Settled } from '../lessons/predictions';
 
 /** One kind of stage as the shelf and inspector need it; texts are keys into words. */
@@ -55,6 +57,8 @@ export interface ProcessFacts {
   effects: Record<string, Partial<Record<WaterQuantity, number>>>;
   limits: Record<string, Limit[]>;
   crops: Record<string, Limit[]>;
+  /** what one unit of each process's amount is */
+  units: Record<string, string>;
 }
 
 export type Request =
@@ -65,10 +69,22 @@ export type Request =
   | { ask: 'comfort'; plan: Plan }
   /** Runs the plan; days before `keepDays` need not be sent again (the page has them). */
   | { ask: 'run'; plan: Plan; keepDays: number; plantsWeight?: number }
-  /** What the lesson's marks ask and what the plan's season met; its predictions settled. The order is the plan's loop. */
-  | { ask: 'judge'; plan: Plan; lesson: Lesson }
+  /** What the lesson's marks ask and what the plan's season met (by the start of untilDay, else in all); its predictions settled. The order is the plan's loop. */
+  | { ask: 'judge'; plan: Plan; lesson: Lesson; untilDay?: number }
+  /** How many places of a loop were changed from the one given. */
+  | { ask: 'moves'; given: string[]; built: string[] }
   /** One number off each plan's season. */
-  | { ask: 'measure'; plans: Plan[]; measure: Measure };
+  | { ask: 'measure'; plans: Plan[]; measure: Measure }
+  /** Reads a lesson that is not to be opened. */
+  | { ask: 'readLesson'; text: string }
+  /** The two plans of a demonstration. */
+  | { ask: 'pair'; lesson: Lesson; shown: Demonstration }
+  /** One number off the seasons of two plans, and which choice right ÷ left is. */
+  | { ask: 'compare'; plans: [Plan, Plan]; measure: Measure; choices: Choice[]; plantsWeight: number }
+  /** Plays the lesson's reference, its mistakes and an idle player. */
+  | { ask: 'play'; lesson: Lesson }
+  /** The plan of one of the lesson's builds: its reference, or the mistake of that key. */
+  | { ask: 'build'; lesson: Lesson; build: string };
 
 export interface SeasonAnswer {
   stages: StageCells[];
@@ -90,7 +106,13 @@ export interface Answers {
   comfort: ComfortBand[];
   run: SeasonAnswer;
   judge: { marks: MarkMet[]; predictions: Settled[] };
+  moves: number;
   measure: number[];
+  readLesson: { lesson: Lesson } | { problems: Problem[] };
+  pair: Pair;
+  compare: Outcome;
+  play: Played[];
+  build: Plan;
 }
 
 export type ToWorker = { id: number; request: Request };

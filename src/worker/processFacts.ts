@@ -5,7 +5,7 @@ import { CROPS } from '../model/parameters/crops/crops';
 import type { CropName } from '../model/parameters/crops/crops';
 import { valuesWith } from '../model/parameters/values';
 import { PROCESS_NAMES } from '../model/processes/catalogue';
-import { closedColumns } from '../model/processes/definitions';
+import { closedColumns, DEFINITIONS } from '../model/processes/definitions';
 import type { Limit, ProcessFacts, WaterQuantity } from './messages';
 
 /** g of carbon dioxide in a mole of inorganic carbon */
@@ -47,5 +47,6 @@ export function processFacts(): ProcessFacts {
       heterotrophsAerobic: [monod('organics', ['organics_mgCOD_L'], k.hetSubstrate), monod('oxygen', ['O2_mg_L'], k.hetO2)],
     },
     crops,
+    units: Object.fromEntries(DEFINITIONS.map(({ id, unit }) => [id, unit])),
   };
 }

@@ -1,10 +1,10 @@
 // Plants of a bed: leaves as large as their mass, roots as fouled as their mat, stress in shape and colour.
 import type { GameObjects, Textures } from 'phaser';
 import { cropArt, FULL_LEAF_g_m2 } from './draw/cropArt';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import { cropAt } from './living';
 import type { Live, Moment } from './moment';
-import { cellValue } from './reading';
 import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame } from './sheets';
 
 /** Shares of the full mass at which the drawing passes to the next of four sizes. */
@@ -12,6 +12,9 @@ const STEPS = [0.15, 0.4, 0.75] as const;
 /** Solids on the roots at which all strands look fouled, g/m². */
 const FOULED_g_m2 = 30;
 const STRESSED_HEALTH = 0.55;
+/** Growth by less than this share of a full plant is not drawn. */
+const UNSEEN = 0.002;
+const AT_LAST = { now_h: Infinity };
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
 export function leafSize(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
@@ -38,7 +41,8 @@ export interface Place { x: number; y: number; rootX: number; rootY: number; lea
 /** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
 export interface Fit { scale: number; depth: number; wide: number }
 
-interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; cell: number; seed: number; bias: number; leafAt: number; rootAt: number }
+/** mass, health, mat: where the dials of its cell tell them; shown: the mass its size was last set for */
+interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; leafAt: number; rootAt: number }
 interface Kind { name: string; leaves: Textures.Frame[]; full: number; scale: number }
 
 export class Crop implements Live {
@@ -49,9 +53,14 @@ export class Crop implements Live {
   private kind: Kind | null = null;
   private named: string | null = null;
   private shown = false;
+  private readonly dials: Dials;
+  /** leaf mass of each plant that its size was last set for, g/m² */
+  private readonly sized: Float64Array;
 
   /** @param layers what is put between the roots and the leaves */
   constructor(kit: Kit, private readonly id: string, places: readonly Place[], private readonly fit: Fit, layers: () => void) {
+    this.dials = kit.dials;
+    this.sized = new Float64Array(places.length).fill(NaN);
     const sheet = kit.sheets.plants;
     this.natural = sheet.natural;
     for (const name of kit.sheets.living.crops) {
@@ -66,23 +75,19 @@ export class Crop implements Live {
     places.forEach((place, i) => {
       const seed = i % PLANT_SEEDS;
       const leaf = sheet.image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y).setRotation(place.lean).setVisible(false);
-      this.plants.push({ root: roots[i], leaf, cell: Math.floor((3 * i) / places.length), seed, bias: ((i * 7) % 5) / 5 - 0.4, leafAt: -1, rootAt: -1 });
+      const cell = Math.floor((3 * i) / places.length);
+      const mass = kit.dials.want(id, 'leafDry_g_m2', 0, cell);
+      const health = kit.dials.want(id, 'rootHealth', 1, cell);
+      const mat = kit.dials.want(id, 'rootMat_g_m2', 0, cell);
+      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: ((i * 7) % 5) / 5 - 0.4, leafAt: -1, rootAt: -1 });
     });
   }
 
   update(moment: Moment): void {
-    this.choose(moment.plan === null ? null : cropAt(moment.plan, this.id, moment.view === null ? Infinity : moment.now_h));
+    if (!moment.glance) return;
+    this.choose(moment.plan === null ? null : cropAt(moment.plan, this.id, moment.view === null ? AT_LAST : moment));
     if (this.kind === null) return;
-    const stage = moment.cellsOf(this.id);
-    for (let i = 0; i < this.plants.length; i += 1) {
-      const plant = this.plants[i];
-      if (moment.view === null || stage === null) this.grow(plant, this.kind, 0, 1, 0);
-      else {
-        const leaf = cellValue(moment.view, stage, plant.cell, 'leafDry_g_m2', moment.now_h);
-        const health = cellValue(moment.view, stage, plant.cell, 'rootHealth', moment.now_h);
-        this.grow(plant, this.kind, leaf, health, cellValue(moment.view, stage, plant.cell, 'rootMat_g_m2', moment.now_h));
-      }
-    }
+    for (let i = 0; i < this.plants.length; i += 1) this.grow(i, this.kind);
   }
 
   /** Takes up the art of the crop that stands here now; hides all while none does. */
@@ -91,6 +96,7 @@ export class Crop implements Live {
       this.named = name;
       this.kind = null;
       for (let i = 0; i < this.kinds.length; i += 1) if (this.kinds[i].name === name) this.kind = this.kinds[i];
+      this.sized.fill(NaN);
       for (let i = 0; i < this.plants.length; i += 1) this.plants[i].leafAt = -1;
     }
     const shown = this.kind !== null;
@@ -102,8 +108,13 @@ export class Crop implements Live {
     }
   }
 
-  private grow(plant: Plant, kind: Kind, leaf: number, health: number, mat: number): void {
+  private grow(i: number, kind: Kind): void {
     const { fit } = this;
+    const { at } = this.dials;
+    const plant = this.plants[i];
+    const leaf = at[plant.mass];
+    const health = at[plant.health];
+    const mat = at[plant.mat];
     const size = leafSize(leaf, kind.full);
     const stressed = health < STRESSED_HEALTH + plant.bias * 0.1;
     const leafAt = plant.seed * PLANT_SIZES.length * 2 + (size - 1) * 2 + (stressed ? 1 : 0);
@@ -111,13 +122,15 @@ export class Crop implements Live {
       plant.leafAt = leafAt;
       plant.leaf.setFrame(kind.leaves[leafAt]);
     }
-    plant.leaf.setScale(this.natural * fit.scale * kind.scale * leafScale(leaf, kind.full));
     const foul = Math.max(0, Math.min(FOUL_STEPS, Math.round((fouling(mat, health) + plant.bias * 0.18) * FOUL_STEPS)));
     const rootAt = plant.seed * (FOUL_STEPS + 1) + foul;
     if (rootAt !== plant.rootAt) {
       plant.rootAt = rootAt;
       plant.root.setFrame(this.roots[rootAt]);
     }
+    if (Math.abs(leaf - this.sized[i]) < kind.full * UNSEEN) return;
+    this.sized[i] = leaf;
+    plant.leaf.setScale(this.natural * fit.scale * kind.scale * leafScale(leaf, kind.full));
     const length = 0.3 + 0.7 * Math.sqrt(Math.max(0, Math.min(1, leaf / (kind.full * 0.6))));
     const room = Math.min(1, (fit.depth - 8) / 84);
     plant.root.setScale(this.natural * (0.6 + 0.4 * length) * fit.wide, this.natural * length * room);

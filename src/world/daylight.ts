@@ -1,6 +1,9 @@
 // Time of day on the picture: height of the sun, and the one wash over sky and panes.
 
 export interface Daylight {
+  /** asked: hour of the day, 0–24, and hours of daylight; the day is centred on 12 */
+  hour: number;
+  dayLength_h: number;
   /** 0 at the horizon to 1 at noon; negative at night, to −1 at midnight */
   sun: number;
   /** colour of the wash, 0xRRGGBB */
@@ -18,15 +21,10 @@ const TWILIGHT_ALPHA = 0.34;
 const LOW_SUN = 0.35;
 const DEEP_NIGHT = -0.28;
 
-/**
- * Light at an hour of the day; the day is centred on 12.
- * @param hour 0–24, fractional
- * @param dayLength_h hours of daylight, 0–24
- * @param into where the answer is written, so that nothing is made anew in each frame
- */
-export function daylight(hour: number, dayLength_h: number, into: Daylight): Daylight {
-  const half = Math.max(0.5, Math.min(23.5, dayLength_h)) / 2;
-  const off = hour - 12;
+/** Works out the light at the hour that is asked for; the answer is written beside it, so that nothing is made anew in each frame. */
+export function daylight(into: Daylight): Daylight {
+  const half = Math.max(0.5, Math.min(23.5, into.dayLength_h)) / 2;
+  const off = into.hour - 12;
   const away = Math.abs(off);
   into.sun = away <= half ? Math.cos((away / half) * (Math.PI / 2)) : -Math.sin(((away - half) / (12 - half)) * (Math.PI / 2));
   if (into.sun >= LOW_SUN) {

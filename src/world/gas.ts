@@ -1,6 +1,7 @@
 // Gas in water: air rising from stones, and gas with sulfide leaving the sludge.
-import type { GameObjects } from 'phaser';
+import type { GameObjects, Textures } from 'phaser';
 import { scatter } from './draw/curves';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import { BUBBLES } from './sheets';
@@ -22,9 +23,15 @@ export class AirBubbles implements Live {
   private readonly offset: number[] = [];
   private readonly sway: number[] = [];
   private readonly step: number[] = [];
+  private readonly frames: Textures.Frame[] = [];
+  private readonly dials: Dials;
+  private readonly air: number;
   private shown = 0;
 
-  constructor(private readonly kit: Kit, private readonly id: string, private readonly columns: readonly Column[], private readonly water: Surfaced) {
+  constructor(kit: Kit, id: string, private readonly columns: readonly Column[], private readonly water: Surfaced) {
+    this.dials = kit.dials;
+    this.air = kit.dials.want(id, 'air_L_min', 0);
+    for (const name of BUBBLES) this.frames.push(kit.sheets.bits.frame(name));
     const random = scatter(columns.length * 71 + Math.round(columns[0].x));
     for (let i = 0; i < MOST; i += 1) {
       this.images.push(kit.sheets.bits.image(BUBBLES[0]).setVisible(false));
@@ -35,7 +42,7 @@ export class AirBubbles implements Live {
   }
 
   update(moment: Moment): void {
-    const air = moment.read(this.id, 'air_L_min', 0);
+    const air = this.dials.at[this.air];
     const count = moment.moving && air > 0 ? Math.min(MOST, Math.max(3, Math.round(air * PER_L_MIN))) : 0;
     for (let i = count; i < this.shown; i += 1) this.images[i].setVisible(false);
     for (let i = this.shown; i < count; i += 1) this.images[i].setVisible(true);
@@ -50,7 +57,7 @@ export class AirBubbles implements Live {
       const step = p < 0.3 ? 0 : p < 0.75 ? 1 : this.offset[i] > 0.4 ? 2 : 1;
       if (step !== this.step[i]) {
         this.step[i] = step;
-        image.setFrame(this.kit.sheets.bits.frame(BUBBLES[step]));
+        image.frame = this.frames[step];
       }
     }
   }
@@ -62,10 +69,14 @@ const MOST_GAS = 12;
 export class SludgeGas implements Live {
   private readonly images: GameObjects.Image[] = [];
   private readonly offset: number[] = [];
+  private readonly dials: Dials;
+  private readonly gas: number;
   private shown = 0;
 
   /** @param top y of the sludge's surface now */
-  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly spread: number, private readonly bed: { top: number }, private readonly water: Surfaced) {
+  constructor(kit: Kit, id: string, private readonly x: number, private readonly spread: number, private readonly bed: { top: number }, private readonly water: Surfaced) {
+    this.dials = kit.dials;
+    this.gas = kit.dials.want(id, 'gas_L_d', 0);
     const random = scatter(Math.round(x) * 3 + 1);
     for (let i = 0; i < MOST_GAS; i += 1) {
       this.images.push(kit.sheets.bits.image(i % 2 === 0 ? 'diamond' : BUBBLES[1 + ((i >> 1) % 2)]).setVisible(false));
@@ -74,7 +85,7 @@ export class SludgeGas implements Live {
   }
 
   update(moment: Moment): void {
-    const gas = moment.read(this.id, 'gas_L_d', 0);
+    const gas = this.dials.at[this.gas];
     const count = moment.moving && gas > 0.02 ? Math.min(MOST_GAS, 2 + Math.round(gas * 2)) : 0;
     for (let i = 0; i < MOST_GAS; i += 1) if (i < count !== i < this.shown) this.images[i].setVisible(i < count);
     this.shown = count;
@@ -92,17 +103,21 @@ const VENTS = 3;
 /** Gas leaving over the rim where something strips the water: wavy arrows, only while that runs. */
 class Vents implements Live {
   private readonly images: GameObjects.Image[] = [];
+  private readonly dials: Dials;
+  private readonly driven: number;
   private on = false;
 
-  constructor(kit: Kit, private readonly id: string, private readonly driver: 'air_L_min' | 'flow_m3_d', x: number, rim: number) {
+  constructor(kit: Kit, id: string, driver: 'air_L_min' | 'flow_m3_d', x: number, rim: number) {
+    this.dials = kit.dials;
+    this.driven = kit.dials.want(id, driver, 0);
     for (let i = 0; i < VENTS; i += 1) this.images.push(kit.sheets.bits.image('gas', x + (i - 1) * 22, rim - 2).setVisible(false));
   }
 
-  update(moment: Moment): void {
-    const on = moment.read(this.id, this.driver, 0) > 0;
+  update(): void {
+    const on = this.dials.at[this.driven] > 0;
     if (on === this.on) return;
     this.on = on;
-    for (const image of this.images) image.setVisible(on);
+    for (let i = 0; i < VENTS; i += 1) this.images[i].setVisible(on);
   }
 }
 

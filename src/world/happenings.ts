@@ -1,30 +1,35 @@
-// What has happened by a moment, out of the season's events: a lamp's power, a pump that drew air, deaths of late, a spill. Look-ups only.
+// What has happened by a moment, out of the season's events: a lamp that shines, a pump that drew air, deaths of late, a spill. Look-ups only.
 import type { SeasonView } from '../store/state';
+
+/** The hour shown. */
+export interface Now { now_h: number }
 
 const HOURS = 24;
 
 /**
- * Power of a lamp now, W: as last set, none while the power is off.
- * @param usual as the plan gives it
+ * Whether a lamp shines: as it was last set, and not while the power is off.
+ * @param usual its power as the plan gives it, W
  */
-export function lampPower(view: SeasonView, stage: string, usual: number, now_h: number): number {
-  let set = usual;
+export function lampShines(view: SeasonView, stage: string, usual: number, now: Now): boolean {
+  const { now_h } = now;
+  let set = usual > 0;
   let powered = true;
   for (let d = 0; d < view.days.length && d * HOURS <= now_h; d += 1) {
     const { events } = view.days[d];
     for (let i = 0; i < events.length; i += 1) {
       const event = events[i];
       if (event.hour > now_h) break;
-      if (event.kind === 'lampSet' && event.stage === stage) set = event.amount;
+      if (event.kind === 'lampSet' && event.stage === stage) set = event.amount > 0;
       else if (event.kind === 'powerOff') powered = false;
       else if (event.kind === 'powerOn') powered = true;
     }
   }
-  return powered ? set : 0;
+  return powered && set;
 }
 
 /** Whether the last thing that befell the pump in this tank is that it drew air. Whether it runs again tells the flow. */
-export function drewAir(view: SeasonView, stage: string, now_h: number): boolean {
+export function drewAir(view: SeasonView, stage: string, now: Now): boolean {
+  const { now_h } = now;
   for (let d = Math.min(view.days.length - 1, Math.floor(now_h / HOURS)); d >= 0; d -= 1) {
     const { events } = view.days[d];
     for (let i = events.length - 1; i >= 0; i -= 1) {
@@ -37,8 +42,9 @@ export function drewAir(view: SeasonView, stage: string, now_h: number): boolean
   return false;
 }
 
-/** Sum of the amounts of one kind of event at a stage within so many hours before now. */
-export function lately(view: SeasonView, kind: 'fishDied' | 'spilled' | 'backwashed', stage: string, now_h: number, hours: number): number {
+/** Sum of the amounts of one kind of event at a stage within so many hours before now, in whole numbers, rounded up. */
+export function lately(view: SeasonView, kind: 'fishDied' | 'spilled' | 'backwashed', stage: string, now: Now, hours: number): number {
+  const { now_h } = now;
   let sum = 0;
   for (let d = Math.max(0, Math.floor((now_h - hours) / HOURS)); d < view.days.length && d * HOURS <= now_h; d += 1) {
     const { events } = view.days[d];
@@ -47,5 +53,5 @@ export function lately(view: SeasonView, kind: 'fishDied' | 'spilled' | 'backwas
       if (event.kind === kind && event.stage === stage && event.hour <= now_h && event.hour > now_h - hours) sum += event.amount;
     }
   }
-  return sum;
+  return Math.ceil(sum) | 0;
 }

@@ -1,4 +1,5 @@
 // What a stage's drawing file gives, and what it is given to draw with.
+import type { Dials } from './dials';
 import type { StageBox } from './layout';
 import type { Live } from './moment';
 import type { Sheets } from './sheets';
@@ -6,7 +7,7 @@ import type { Rect, Studio } from './studio';
 import type { Pen } from './draw/pen';
 
 /** The tools a stage needs to put its moving parts on the picture, in the order in which they lie over each other. */
-export interface Kit { studio: Studio; sheets: Sheets; white: string; aerated: ReadonlySet<string>; unitsPerM: number }
+export interface Kit { studio: Studio; sheets: Sheets; dials: Dials; aerated: ReadonlySet<string>; unitsPerM: number }
 
 /** The drawing of one kind of stage. Inks are in world coordinates, at the place the box gives. */
 export interface StageDrawing {

@@ -24,7 +24,8 @@ export const livingKey = ({ species, crops }: Living): string => [...species, ..
  * Crop of a bed at an hour: the one planted last, by the plan or by hand.
  * @returns null before anything is planted
  */
-export function cropAt(plan: Plan, stageId: string, now_h: number): string | null {
+export function cropAt(plan: Plan, stageId: string, now: { now_h: number }): string | null {
+  const { now_h } = now;
   let crop: string | null = null;
   let since = -1;
   for (let i = 0; i < plan.loop.length; i += 1) {

@@ -6,9 +6,12 @@ import { INK, rgb } from './draw/palette';
 import { FONT } from './draw/pen';
 import { Hand } from './hand';
 import { layOut, type WorldLayout } from './layout';
+import { FOR_ONE, type Legible } from './legible';
 import { livingKey, livingOf } from './living';
 import { Moment } from './moment';
-import { Picture } from './picture';
+import { Picture, type PictureInput } from './picture';
+import { closeView, frameOf, viewBetween, wholeView, type Frame, type View } from './sight';
+import { bakeSheets, sheetsOnto, type Sheets } from './sheets';
 import { Studio } from './studio';
 import type { PageSource, Plan } from './terms';
 
@@ -18,20 +21,33 @@ const LONGEST_FRAME_s = 0.25;
 /** After the last change of size, the picture is drawn anew after this time, s. */
 const SETTLE_s = 0.12;
 const STILL_PERIOD_s = 1;
+/** Time that drawing a new picture takes from the page at once: a share of a frame, between these bounds, ms. Where frames are slow, waiting longer would help nobody. */
+const SLICE = { share: 0.4, least_ms: 6, most_ms: 60 };
+/** Time of the way to a close look and back, s. */
+const GLIDE_s = 0.45;
 
-/** How the picture lies on the page: page pixels of a world unit and the y of the upper edge. */
-export interface View { scale: number; top: number }
+/** A picture on its way. drawn: it waits for the look to arrive; out: the look leaves when it has come. */
+interface Coming { layout: WorldLayout; view: View; k: number; drawn: Picture | null; out: boolean; studio: Studio; /** where its sheets are being made */ own: Studio | null; steps: Generator<void, Picture | null> }
 
 export class LoopScene extends Scene {
   layout: WorldLayout | null = null;
-  view: View = { scale: 1, top: 0 };
+  /** where it is looked at from now */
+  view: View = { scale: 1, left: 0, top: 0 };
   /** device pixels of a page pixel */
   ratio = 1;
+  legible: Legible = FOR_ONE;
   private readonly moment = new Moment();
   private picture: Picture | null = null;
   private hand: Hand | null = null;
-  private studio: Studio | null = null;
-  private drawn: Pick<PageState, 'design' | 'plan' | 'mode'> | null = null;
+  /** the picture that is being drawn */
+  private coming: Coming | null = null;
+  /** small pictures for a scale and its living things, kept from one picture to the next; those to be freed with the next arrival */
+  private sheets: { key: string; studio: Studio; made: Sheets } | null = null;
+  private readonly old: Studio[] = [];
+  private drawn: (Pick<PageState, 'design' | 'plan' | 'mode'> & { near: string | null }) | null = null;
+  /** the look is on its way */
+  private glide: { from: View; to: View; t: number } | null = null;
+
   private stale = 0;
   private partsKey = '';
   private ready = false;
@@ -50,6 +66,9 @@ export class LoopScene extends Scene {
       white.refresh();
     }
     this.cameras.main.setOrigin(0, 0).setBackgroundColor(rgb(INK.paper));
+    this.events.once('destroy', () => {
+      this.coming = null;
+    });
     const weights = [680, 720, 760].map((weight) => document.fonts.load(`${weight} 20px ${FONT}`));
     const go = (): void => {
       this.ready = true;
@@ -67,19 +86,21 @@ export class LoopScene extends Scene {
     const state = this.store.getState();
     if (this.stale > 0) this.stale = Math.max(0, this.stale - dt);
     if (this.ready && this.stale === 0) this.keepUp(state);
+    if (this.glide !== null) this.move(dt);
     if (this.picture === null) return;
     const changed = state !== this.seen && (this.seen === null || state.lens !== this.seen.lens || state.selected !== this.seen.selected || state.drag !== this.seen.drag);
     this.still_s += dt;
     if (state.reducedMotion && !changed && this.still_s < STILL_PERIOD_s) return;
     this.still_s = 0;
     this.seen = state;
-    this.moment.take(state, dt);
+    this.moment.dt = dt;
+    this.moment.take(state);
     this.picture.update(this.moment, state);
     const { drag } = state;
     if (drag === null) this.hand?.update(null, 0, 0);
     else {
       const bounds = this.game.canvas.getBoundingClientRect();
-      this.hand?.update(drag, (drag.x - bounds.left) / this.view.scale, (drag.y - bounds.top) / this.view.scale + this.view.top);
+      this.hand?.update(drag, (drag.x - bounds.left) / this.view.scale + this.view.left, (drag.y - bounds.top) / this.view.scale + this.view.top);
     }
   }
 
@@ -88,7 +109,9 @@ export class LoopScene extends Scene {
     const { design, plan, mode } = state;
     const last = this.drawn;
     const building = mode === 'build';
-    if (last !== null && last.design === design && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan))) {
+    const near = state.closer ? state.selected : null;
+    const same = last !== null && last.design === design && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan));
+    if (same && last.near === near) {
       last.plan = plan;
       return;
     }
@@ -98,21 +121,100 @@ export class LoopScene extends Scene {
     if (width < 40 || height < 40) return;
     const layout = layOut({ design, loop: plan.loop, side: plan.side, aspect: width / height });
     if (layout === null) return;
-    this.picture?.destroy();
-    this.drawn = { design, plan, mode };
-    this.layout = layout;
-    const scale = width / layout.width;
-    this.view = { scale, top: layout.bottom - height / scale };
-    const k = scale * this.ratio;
-    this.cameras.main.setZoom(k).setScroll(0, Math.round(this.view.top * k) / k);
-    this.studio = new Studio(this, k, scale);
-    const aerated = aeratedStages(plan);
+    this.drawn = { design, plan, mode, near };
     const living = livingOf(plan);
     this.partsKey = partsKey(plan);
+    const whole = wholeView(layout, width, height);
+    const close = near === null ? null : closeView(layout, near, width, height);
+    const view = close ?? whole;
     const bad = new Set(design.problems.map((problem) => problem.stage));
-    this.picture = new Picture(this, this.studio, { layout, plan, mode, aerated, living, bad, viewTop: Math.floor(this.view.top) - 2, white: WHITE });
-    this.hand = new Hand(this.studio);
+    const { legible } = this;
+    this.giveUp();
+    // the picture there is fills a view of another size until the new one is ready
+    if (!same && near === null && this.layout !== null) this.lookFrom(wholeView(this.layout, width, height));
+    // nearer: the look goes in while the sharper picture is drawn, which shows no more than what will be in view
+    this.glide = same && this.picture !== null && !state.reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
+    const seen = close === null ? null : frameOf(close, width, height);
+    this.begin(layout, view, seen, same && !state.reducedMotion && last.near !== null && close === null, { layout, plan, mode, aerated: aeratedStages(plan), living, bad, told: state.told, legible, looked: state.selected, viewTop: Math.floor(whole.top) - 2 });
+  }
+
+  /** The look goes on; a picture that has waited for it is shown when it is there. */
+  private move(dt: number): void {
+    const { glide, coming } = this;
+    if (glide === null) return;
+    glide.t = Math.min(1, glide.t + dt / GLIDE_s);
+    this.lookFrom(viewBetween(glide.from, glide.to, glide.t));
+    if (glide.t < 1) return;
+    this.glide = null;
+    if (coming !== null && coming.drawn !== null) this.arrive(coming, coming.drawn);
+  }
+
+  private lookFrom(view: View): void {
+    const k = view.scale * this.ratio;
+    this.view = view;
+    this.cameras.main.setZoom(k).setScroll(Math.round(view.left * k) / k, Math.round(view.top * k) / k);
+  }
+
+  /**
+   * Begins to draw a new picture; the one there is stays until it is ready.
+   * @param seen what alone need be drawn
+   * @param out whether the look then goes out from where it is
+   */
+  private begin(layout: WorldLayout, view: View, seen: Frame | null, out: boolean, input: PictureInput): void {
+    const k = view.scale * this.ratio;
+    const studio = new Studio(this, WHITE, k, view.scale, seen);
+    const key = `${k} ${livingKey(input.living)}`;
+    const own = this.sheets?.key === key ? null : new Studio(this, WHITE, k, k);
+    this.coming = { layout, view, k, drawn: null, out, studio, own, steps: this.drawSteps(studio, own, key, input) };
+    this.goOn(this.coming);
+  }
+
+  private giveUp(): void {
+    this.coming?.studio.clear();
+    this.coming?.own?.clear();
+    this.coming = null;
+  }
+
+  /** @param own where the sheets are made, if those kept do not fit */
+  private *drawSteps(studio: Studio, own: Studio | null, key: string, input: PictureInput): Generator<void, Picture | null> {
+    if (own !== null) {
+      const made = yield* bakeSheets(own, input.living);
+      if (this.sheets !== null) this.old.push(this.sheets.studio);
+      this.sheets = { key, studio: own, made };
+      if (this.coming !== null) this.coming.own = null;
+    }
+    if (this.sheets === null) return null;
+    const picture = new Picture(studio, sheetsOnto(this.sheets.made, studio), input);
+    yield* picture.draw();
+    return picture;
+  }
+
+  /** Draws for a while, then lets the page breathe. */
+  private goOn(coming: Coming): void {
+    if (this.coming !== coming) return;
+    const until = performance.now() + Math.max(SLICE.least_ms, Math.min(SLICE.most_ms, SLICE.share * this.game.loop.rawDelta));
+    do {
+      const { done, value } = coming.steps.next();
+      if (!done) continue;
+      coming.drawn = value;
+      if (value !== null && this.glide === null) this.arrive(coming, value);
+      return;
+    } while (performance.now() < until);
+    setTimeout(() => this.goOn(coming), 0);
+  }
+
+  private arrive(coming: Coming, picture: Picture): void {
+    this.coming = null;
+    this.picture?.destroy();
+    for (const studio of this.old.splice(0)) studio.clear();
+    this.picture = picture;
+    this.layout = coming.layout;
+    this.view = coming.view;
+    this.hand = new Hand(coming.studio);
+    if (coming.out) this.glide = { from: this.view, to: coming.view, t: 0 };
+    else this.lookFrom(coming.view);
     this.still_s = STILL_PERIOD_s;
+    picture.show();
   }
 
   private sameParts(plan: Plan | null): boolean {

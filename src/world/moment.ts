@@ -1,13 +1,12 @@
-// The moment the picture shows: one object, rewritten each frame, that every moving part reads from.
+// The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
 import type { PageState, SeasonView } from '../store/state';
 import { LENSES, type Lens } from '../store/lenses';
-import { readingAt } from '../store/readings';
-import { bandOf, lensCell, lensValue } from './reading';
-import { PALE_BAND } from './draw/palette';
-import type { ComfortBand, Plan, StageCells } from './terms';
+import type { ComfortBand, Plan } from './terms';
 
 /** Time in which a tween covers most of its way, s. */
 const TWEEN_s = 0.2;
+/** Time between two glances at what changes slowly, s. */
+const PATIENCE_s = 0.1;
 
 export class Moment {
   view: SeasonView | null = null;
@@ -27,48 +26,27 @@ export class Moment {
   flowing = false;
   /** whether things move at all (people may ask for less motion) */
   moving = true;
+  /** whether what changes slowly is looked at again in this frame */
+  glance = true;
+  private sinceGlance_s = PATIENCE_s;
 
-  /** Takes over the page's state for this frame. */
-  take(state: PageState, dt: number): void {
+  /** Takes over the page's state for this frame, which came `dt` after the last. */
+  take(state: PageState): void {
+    const { dt } = this;
     this.view = state.mode === 'build' ? null : state.season;
     this.plan = state.plan;
     this.comfort = state.comfort;
-    this.lens = LENSES[state.lens];
+    this.lens = state.scale ?? LENSES[state.lens];
     this.now_h = state.now_h;
     this.moving = !state.reducedMotion;
-    this.dt = dt;
+    this.sinceGlance_s += dt;
+    this.glance = !this.moving || this.sinceGlance_s >= PATIENCE_s;
+    if (this.glance) this.sinceGlance_s = 0;
     this.ease = this.moving ? 1 - Math.exp(-dt / TWEEN_s) : 1;
     this.flowing = this.moving && state.speed !== 'days5' && state.speed !== 'day1';
     if (!this.moving) return;
     this.time += dt;
     if (this.flowing) this.gasTime += dt;
-  }
-
-  /** A variable inside a stage, or `otherwise` where no season tells it. */
-  read(stageId: string, variable: string, otherwise: number): number {
-    if (this.view === null) return otherwise;
-    const value = readingAt(this.view, stageId, variable, this.now_h, 'inside');
-    return Number.isFinite(value) ? value : otherwise;
-  }
-
-  /** Band of the water in a cell; pale while nothing is measured. */
-  band(stageId: string, cell: number): number {
-    const stage = this.cellsOf(stageId);
-    if (this.view === null || stage === null) return PALE_BAND;
-    const value = lensCell(this.view, this.lens, stage, cell, this.now_h);
-    return Number.isFinite(value) ? bandOf(this.lens, value) : PALE_BAND;
-  }
-
-  /** What the lens shows inside a stage; NaN where no season tells it. */
-  shown(stageId: string): number {
-    return this.view === null ? NaN : lensValue(this.view, this.lens, stageId, this.now_h);
-  }
-
-  cellsOf(stageId: string): StageCells | null {
-    if (this.view === null) return null;
-    const stages = this.view.stages;
-    for (let i = 0; i < stages.length; i += 1) if (stages[i].id === stageId) return stages[i].cells > 0 ? stages[i] : null;
-    return null;
   }
 }
 

@@ -1,24 +1,26 @@
 // The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
-import type { GameObjects, Scene } from 'phaser';
+import type { GameObjects } from 'phaser';
 import type { Mode, PageState } from '../store/state';
 import { stageName } from '../words/stageNames';
-import { ground, house, houseOf, moon, sky, sun, type House } from './backdrop';
-import { daylight, type Daylight } from './daylight';
+import { ground } from './backdrop';
+import { Dials } from './dials';
 import { airPump, hose } from './draw/parts';
 import { cropArt } from './draw/cropArt';
 import { FONT, type Pen } from './draw/pen';
 import { INK, rgb } from './draw/palette';
+import { Heavens } from './heavens';
 import { grows } from './kinds';
 import { showAround, spaceOf, wallSpace, type Kit } from './kit';
 import { type StageBox, type WorldLayout, WALL } from './layout';
+import type { Legible } from './legible';
 import type { Living } from './living';
 import type { Live, Moment } from './moment';
 import { placeNames, type NameWish } from './names';
-import { GapMarks, LEAST_TEXT_px, showLevels } from './planMarks';
+import { GapMarks, showLevels } from './planMarks';
 import { Pipe, Pour } from './pipes';
-import { dropX, nameAbove, tagX, tagY } from './places';
+import { dropX, nameAbove, soilX, soilY, spread, tagX, tagY } from './places';
 import { RootLens } from './rootLens';
-import { bakeSheets } from './sheets';
+import type { Sheets } from './sheets';
 import { Spill } from './spill';
 import { baseTank } from './stages/baseTank';
 import { drawingOf } from './stages/drawings';
@@ -28,62 +30,78 @@ import type { Studio } from './studio';
 import { Tag, TagSheet } from './tags';
 import type { Plan } from './terms';
 
-export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; viewTop: number; white: string }
+export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
 
 const NAME_SIZE = 18;
+/** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
+const NUMBER_SIZE = 28;
+const LARGEST_NUMBER_px = 34;
+/** A large close look ends this far over the picture's lower edge, over the pipe in the ground, world units. */
+const ABOVE_TRENCH = 78;
+/** Room for a number of four figures, in half digits, and between two numbers in the ground. */
+const USUAL_HALVES = 7;
+const SOIL_GAP = 8;
 /** How high plants stand that have just been set, world units. */
 const SEEDLING_REACH = 34;
-/** Reach of the sun's glow, world units. */
-const SUN = 104;
-const LEAST_NUMBER_px = 21;
 
 export class Picture {
   readonly kit: Kit;
   private readonly lives: Live[] = [];
   private readonly tags: Tag[] = [];
   private readonly tagIds: string[] = [];
-  private readonly gaps: GapMarks | null;
+  private gaps: GapMarks | null = null;
   private readonly lenses: { id: string; lens: RootLens }[] = [];
   private readonly outlines = new Map<string, GameObjects.Image>();
-  private readonly sun: GameObjects.Image;
-  private readonly moon: GameObjects.Image;
-  private readonly wash: GameObjects.Image;
-  private readonly house: House;
-  private readonly light: Daylight = { sun: 1, colour: 0, alpha: 0 };
-  private washed = 0;
+  private heavens: Heavens | null = null;
   private outlined: string | null = null;
+  private covered: string | null = null;
   /** lies over the stage that is lifted out, where it still stands */
-  private readonly veil: GameObjects.Image;
+  private veil: GameObjects.Image | null = null;
 
-  constructor(private readonly scene: Scene, private readonly studio: Studio, private readonly input: PictureInput) {
-    const { layout, viewTop, white } = input;
-    this.kit = { studio, sheets: bakeSheets(studio, input.living), white, aerated: input.aerated, unitsPerM: layout.unitsPerM };
-    this.house = houseOf(layout.width, layout.top, viewTop);
-    studio.show(studio.bake({ x: 0, y: viewTop, w: layout.width, h: -viewTop }, (pen) => {
-      sky(pen, layout.width, viewTop);
-      house(pen, this.house);
-    }));
-    this.sun = studio.show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130))).setOrigin(0.5, 0.5);
-    this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5);
-    this.wash = scene.add.image(0, viewTop, white).setOrigin(0, 0).setDisplaySize(layout.width + 2, -viewTop).setAlpha(0);
+  constructor(private readonly studio: Studio, sheets: Sheets, private readonly input: PictureInput) {
+    this.kit = { studio, sheets, dials: new Dials(), aerated: input.aerated, unitsPerM: input.layout.unitsPerM };
+  }
+
+  /** Draws the picture from back to front, piece by piece, so that the page can do other things between; it is not shown before all is there. */
+  *draw(): Generator<void> {
+    const { studio, kit, lives } = this;
+    const { layout, viewTop, legible, bad } = this.input;
+    const building = this.input.mode === 'build';
+    this.heavens = new Heavens(studio, layout.width, layout.top, viewTop);
+    yield;
     this.showGround();
-    this.gaps = input.mode === 'build' ? new GapMarks(studio, layout.gaps) : null;
-    for (const run of layout.pipes) this.lives.push(new Pipe(this.kit, run));
+    yield;
+    if (building) this.gaps = new GapMarks(studio, layout.gaps);
+    for (const run of layout.pipes) {
+      lives.push(new Pipe(kit, run));
+      yield;
+    }
     this.showAirLine();
-    for (const box of layout.stages) this.showStage(box);
+    for (const box of layout.stages) {
+      yield;
+      this.showStage(box);
+    }
+    yield;
     this.showSides();
-    if (input.mode !== 'build') for (const box of layout.stages) this.lives.push(new Spill(this.kit, box, layout.width));
-    for (const box of layout.stages) if (grows(box.kind)) this.lenses.push({ id: box.id, lens: new RootLens(this.kit, box) });
+    if (!building) for (const box of layout.stages) lives.push(new Spill(kit, box, layout.width));
+    for (const box of layout.stages) if (grows(box.kind)) this.lenses.push({ id: box.id, lens: new RootLens(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
+    yield;
     this.showNames();
-    if (input.mode === 'build') showLevels(studio, layout, input.bad);
+    yield;
+    if (building) showLevels(studio, layout, bad);
     else this.showTags();
-    this.veil = scene.add.image(0, 0, white).setOrigin(0, 0).setTint(rgb(INK.paper)).setAlpha(0.66).setVisible(false);
+    this.veil = studio.patch(0, 0).setTint(rgb(INK.paper)).setAlpha(0.66).setVisible(false);
+  }
+
+  /** Shows what has been drawn. */
+  show(): void {
+    this.studio.layer.setVisible(true);
   }
 
   private showGround(): void {
     const { layout } = this.input;
     const space = { x: 0, y: -4, w: layout.width, h: layout.bottom + 4 };
-    this.studio.show(this.studio.bake(space, (pen) => {
+    this.studio.show(this.studio.bakeWide(space, (pen) => {
       ground(pen, layout.width, layout.bottom);
       for (const run of layout.pipes) {
         for (let i = 0; i + 3 < run.points.length; i += 2) {
@@ -102,7 +120,7 @@ export class Picture {
     const y = layout.airLine;
     const x = layout.width - 92;
     const from = Math.min(...stages.map(dropX));
-    this.studio.show(this.studio.bake({ x: from - 6, y: y - 4, w: x - from, h: 8 }, (pen) => hose(pen, `M${from} ${y}H${x}`)));
+    this.studio.show(this.studio.bakeWide({ x: from - 6, y: y - 4, w: x - from, h: 8 }, (pen) => hose(pen, `M${from} ${y}H${x}`)));
     this.studio.show(this.studio.bake({ x: x - 48, y: y - 24, w: 96, h: 56 }, (pen) => {
       pen.rect(x - 44, y + 21, 88, 7, { fill: INK.wood, ink: INK.ink, width: 2 });
       pen.at(x, y, () => airPump(pen), 0, 0.86);
@@ -137,7 +155,7 @@ export class Picture {
 
   private showNames(): void {
     const { layout, plan } = this.input;
-    const size = Math.max(NAME_SIZE, LEAST_TEXT_px / this.studio.cssScale);
+    const size = Math.max(NAME_SIZE, this.input.legible.text_px / this.studio.cssScale);
     const context = document.createElement('canvas').getContext('2d');
     if (context === null) return;
     context.font = `680 ${size}px ${FONT}`;
@@ -156,7 +174,7 @@ export class Picture {
       if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 16, room: 100, align: 'center' });
       else wishes.push({ id: side.id, words, x: side.x - 20, y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
     }
-    for (const name of placeNames(wishes, size * 1.08, layout.width, measure)) {
+    for (const name of placeNames(wishes.filter(({ id }) => this.tells(id)), size * 1.08, layout.width, measure)) {
       const left = name.align === 'center' ? name.x - name.width / 2 : name.x - name.width;
       const h = name.lines.length * size * 1.08;
       this.studio.show(this.studio.bake({ x: left - 6, y: name.y - h - 4, w: name.width + 12, h: h + 14 }, (pen) => {
@@ -166,60 +184,76 @@ export class Picture {
   }
 
   private showTags(): void {
-    const scale = Math.max(1, LEAST_NUMBER_px / (28 * this.studio.cssScale));
+    const scale = Math.max(Math.min(1, LARGEST_NUMBER_px / (NUMBER_SIZE * this.studio.cssScale)), this.input.legible.number_px / (NUMBER_SIZE * this.studio.cssScale));
     const sheet = new TagSheet(this.studio, scale);
     const add = (id: string, kind: string, x: number, y: number): void => {
-      const tag = new Tag(sheet, id, kind, x, y);
+      if (!this.tells(id)) return;
+      const tag = new Tag(sheet, this.kit.dials, id, kind, x, y);
       this.tags.push(tag);
       this.tagIds.push(id);
       this.lives.push(tag);
     };
-    for (const box of this.input.layout.stages) add(box.id, box.kind, tagX(box), tagY(box, scale));
+    const { stages } = this.input.layout;
+    const soil = this.input.legible.inSoil ? this.soilRow(sheet, scale) : null;
+    for (const box of stages) add(box.id, box.kind, soil?.get(box.id) ?? tagX(box), soil?.has(box.id) ? soilY(scale) : tagY(box, scale));
     for (const side of this.input.layout.sides) if (side.kind === 'mineralisationTank') add(side.id, side.kind, side.x + side.w / 2, (side.level + side.floor) / 2);
   }
 
+  /** Where the numbers stand in the ground, beside the close look at roots and the pits. */
+  private soilRow(sheet: TagSheet, scale: number): Map<string, number> {
+    const boxes = this.input.layout.stages.filter((box) => box.stand !== 'pit' && this.tells(box.id));
+    const half = (box: StageBox): number => (sheet.width(USUAL_HALVES, box.kind === 'fishTank' || grows(box.kind)) * scale) / 2;
+    const fast = [
+      { x: 0, half: 0, fast: true },
+      ...this.input.layout.stages.filter((box) => box.stand === 'pit').map((box) => ({ x: box.x + box.w / 2, half: box.w / 2 + WALL, fast: true })),
+      ...this.lenses.filter(({ id }) => this.input.looked === id).map(({ lens }) => ({ ...lens.span, fast: true })),
+    ];
+    const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: half(box), fast: false })), ...fast], SOIL_GAP);
+    return new Map(boxes.map((box, index) => [box.id, xs[index]]));
+  }
+
+  private tells(id: string): boolean {
+    return this.input.told === null || this.input.told.includes(id);
+  }
+
   update(moment: Moment, state: PageState): void {
+    this.kit.dials.take(moment);
     for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
     for (let i = 0; i < this.lenses.length; i += 1) {
-      this.lenses[i].lens.open = state.selected === this.lenses[i].id;
+      this.lenses[i].lens.open = !state.closer && state.selected === this.lenses[i].id;
       this.lenses[i].lens.update(moment);
     }
     for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(state.selected === this.tagIds[i]);
-    this.outline(state.drag === null ? state.selected : null);
+    this.outline(state.drag === null && !state.closer ? state.selected : null);
     this.cover(state.drag !== null && state.drag.from === 'loop' ? state.drag.stage.id : null);
     this.gaps?.update(state.lesson !== null && state.plan !== null && waits(state.lesson.shelf, state.plan.loop), state.drag);
-    this.shine(moment, state);
-  }
-
-  /** Sun, moon and wash by the hour; the light of noon is held while days fly by. */
-  private shine(moment: Moment, state: PageState): void {
-    const flying = state.speed === 'day1' || state.speed === 'days5';
-    const noon = state.mode === 'build' || flying;
-    daylight(noon ? 11 : moment.now_h % 24, state.plan?.climate.dayLength_h ?? 12, this.light);
-    this.washed += (this.light.alpha - this.washed) * moment.ease;
-    this.wash.setAlpha(this.washed);
-    if (this.light.alpha > 0) this.wash.setTint(this.light.colour);
-    const { eave } = this.house;
-    const high = Math.max(this.input.viewTop + 52, eave - 200);
-    const lift = Math.max(0, Math.min(1, this.light.sun * 1.6));
-    this.sun.setPosition(74, eave - 40 + (high - eave + 40) * lift).setAlpha(Math.max(0, Math.min(1, this.light.sun * 5)));
-    this.moon.setPosition(74, high).setAlpha(Math.max(0, Math.min(1, -this.light.sun * 5)));
+    this.heavens?.update(moment, state);
   }
 
   private cover(lifted: string | null): void {
-    const box = lifted === null ? undefined : this.input.layout.stages.find((one) => one.id === lifted);
-    if (this.veil.visible !== (box !== undefined)) this.veil.setVisible(box !== undefined);
+    if (lifted === this.covered) return;
+    this.covered = lifted;
+    const box = this.boxOf(lifted);
+    this.veil?.setVisible(box !== undefined);
     if (box === undefined) return;
     const top = box.rim - (grows(box.kind) ? 70 : 12);
-    this.veil.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
+    this.veil?.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
   }
 
   private outline(selected: string | null): void {
     if (selected === this.outlined) return;
     this.outlined = selected;
+    this.outlineNow(selected);
+  }
+
+  private boxOf(id: string | null): StageBox | undefined {
+    return this.input.layout.stages.find((one) => one.id === id);
+  }
+
+  private outlineNow(selected: string | null): void {
     for (const [id, image] of this.outlines) if (image.visible !== (id === selected)) image.setVisible(id === selected);
     if (selected === null || this.outlines.has(selected)) return;
-    const box = this.input.layout.stages.find((one) => one.id === selected) ?? this.input.layout.sides.find((one) => one.id === selected);
+    const box = this.boxOf(selected) ?? this.input.layout.sides.find((one) => one.id === selected);
     const rect = box !== undefined ? { x: box.x - 19, y: box.rim - 15, w: box.w + 38, h: box.floor - box.rim + 34 } : this.pumpRect(selected);
     if (rect === null) return;
     this.outlines.set(selected, this.studio.show(this.studio.bake({ x: rect.x - 4, y: rect.y - 4, w: rect.w + 8, h: rect.h + 8 }, (pen) => {
@@ -233,7 +267,6 @@ export class Picture {
   }
 
   destroy(): void {
-    this.scene.children.removeAll(true);
     this.studio.clear();
   }
 }

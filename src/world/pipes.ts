@@ -3,6 +3,7 @@ import type { GameObjects } from 'phaser';
 import { INK, rgb } from './draw/palette';
 import { arrowHead } from './draw/parts';
 import { courseOf, STEP, type Bend, type Course } from './course';
+import { LAST, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import type { PipeRun } from './plumbing';
@@ -28,18 +29,26 @@ function bendPath(b: Bend): string {
 export class Pipe implements Live {
   private readonly water: GameObjects.Image[] = [];
   private readonly dashes: GameObjects.Image[] = [];
+  private readonly turned: Float32Array;
   private readonly colour = new BandColour();
   private readonly course: Course;
-  private tint = -1;
+  private readonly dials: Dials;
+  private readonly flow: number;
+  private readonly band: number;
   private offset = 0;
   private flowing: boolean | null = null;
 
-  constructor(kit: Kit, private readonly run: PipeRun) {
+  constructor(kit: Kit, run: PipeRun) {
     this.course = courseOf(run.points, RADIUS);
+    this.dials = kit.dials;
+    this.flow = kit.dials.want(run.from, 'flow_m3_d', 0);
+    this.band = kit.dials.water(run.from, LAST);
     this.layer(kit, run.width + 4.4, INK.ink);
     this.layer(kit, run.width, INK.pipe);
     this.water = this.layer(kit, run.width - 4.6, '#ffffff');
+    this.paint();
     const count = Math.floor(this.course.length / SPACING);
+    this.turned = new Float32Array(count);
     for (let i = 0; i < count; i += 1) this.dashes.push(kit.sheets.bits.image(run.width > 13 ? 'dash' : 'thin dash').setVisible(false));
     for (const arrow of run.arrows) {
       kit.studio.show(kit.studio.bake({ x: arrow.x - 14, y: arrow.y - 14, w: 28, h: 28 }, (pen) => arrowHead(pen, arrow.x, arrow.y, arrow.turn, 0.9)));
@@ -52,7 +61,7 @@ export class Pipe implements Live {
       const level = s.dy === 0;
       const x = Math.min(s.x, s.x + s.dx * s.length) - (level ? 0 : width / 2);
       const y = Math.min(s.y, s.y + s.dy * s.length) - (level ? width / 2 : 0);
-      const image = kit.studio.scene.add.image(x, y, kit.white).setOrigin(0, 0);
+      const image = kit.studio.patch(x, y);
       image.setDisplaySize(level ? s.length + 0.6 : width, level ? width : s.length + 0.6);
       images.push(image);
     }
@@ -66,13 +75,8 @@ export class Pipe implements Live {
   }
 
   update(moment: Moment): void {
-    const stage = moment.cellsOf(this.run.from);
-    const tint = this.colour.towards(moment.band(this.run.from, stage === null ? 0 : stage.cells - 1), moment.ease);
-    if (tint !== this.tint) {
-      this.tint = tint;
-      for (let i = 0; i < this.water.length; i += 1) this.water[i].setTint(tint);
-    }
-    const speed = dashSpeed(moment.read(this.run.from, 'flow_m3_d', 0));
+    if (this.colour.towards(this.dials.bands[this.band], moment)) this.paint();
+    const speed = dashSpeed(this.dials.at[this.flow]);
     const flowing = speed > 0;
     if (flowing !== this.flowing) {
       for (let i = 0; i < this.dashes.length; i += 1) this.dashes[i].setVisible(flowing);
@@ -84,6 +88,10 @@ export class Pipe implements Live {
     this.place();
   }
 
+  private paint(): void {
+    for (let i = 0; i < this.water.length; i += 1) this.water[i].setTint(this.colour.tint);
+  }
+
   private place(): void {
     const { xs, ys, turns } = this.course;
     for (let i = 0; i < this.dashes.length; i += 1) {
@@ -91,7 +99,10 @@ export class Pipe implements Live {
       const dash = this.dashes[i];
       dash.x = xs[at];
       dash.y = ys[at];
-      dash.rotation = turns[at];
+      if (turns[at] !== this.turned[i]) {
+        this.turned[i] = turns[at];
+        dash.rotation = turns[at];
+      }
     }
   }
 }
@@ -106,35 +117,53 @@ export class Pour implements Live {
   private readonly ring: GameObjects.Image;
   private readonly colour = new BandColour();
   private on: boolean | null = null;
+  private height = 0;
+  private long: boolean | null = null;
   private readonly unitsPerM: number;
+  private readonly dials: Dials;
+  private readonly flow: number;
+  private readonly told: number;
+  private readonly band: number;
 
-  constructor(kit: Kit, private readonly run: PipeRun, private readonly x: number, private readonly top: number, private readonly rest: number) {
+  constructor(kit: Kit, run: PipeRun, private readonly x: number, private readonly top: number, private readonly rest: number) {
     this.unitsPerM = kit.unitsPerM;
-    this.body = kit.studio.scene.add.image(x - 4.5, top, kit.white).setOrigin(0, 0).setAlpha(0.85);
+    this.dials = kit.dials;
+    this.flow = kit.dials.want(run.from, 'flow_m3_d', 0);
+    this.told = kit.dials.want(run.to, 'level_m', NaN);
+    this.band = kit.dials.water(run.from, LAST);
+    this.body = kit.studio.patch(x - 4.5, top).setDisplaySize(9, 1).setAlpha(0.85).setTint(this.colour.tint);
     for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x, top).setRotation(Math.PI / 2));
     this.ring = kit.sheets.bits.image('ring', x, rest);
   }
 
   update(moment: Moment): void {
-    const on = moment.read(this.run.from, 'flow_m3_d', 0) > 0;
+    const on = this.dials.at[this.flow] > 0;
     if (on !== this.on) {
       this.on = on;
       this.body.setVisible(on);
       this.ring.setVisible(on);
+      this.long = null;
       for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(on);
     }
     if (!on) return;
-    const told = moment.read(this.run.to, 'level_m', NaN);
+    const told = this.dials.at[this.told];
     const bottom = Number.isFinite(told) ? -told * this.unitsPerM : this.rest;
     const height = Math.max(2, bottom - this.top);
-    this.body.setDisplaySize(9, height);
-    this.body.setTint(this.colour.towards(moment.band(this.run.from, (moment.cellsOf(this.run.from)?.cells ?? 1) - 1), moment.ease));
-    this.ring.y = bottom + 2;
+    if (Math.abs(height - this.height) > 1) {
+      this.height = height;
+      this.body.scaleY = height / this.body.height;
+      this.ring.y = bottom + 2;
+    }
+    if (this.colour.towards(this.dials.bands[this.band], moment)) this.body.setTint(this.colour.tint);
+    const long = height > 14;
+    if (long !== this.long) {
+      this.long = long;
+      for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(long || i === 1);
+    }
     for (let i = 0; i < STROKES; i += 1) {
       const p = (moment.gasTime / FALL_PERIOD_s + i / STROKES) % 1;
       this.strokes[i].y = this.top + 4 + (height - 6) * p;
       this.strokes[i].x = this.x + (i - 1) * 2.4;
-      this.strokes[i].setVisible(height > 14 || i === 1);
     }
   }
 }

@@ -25,6 +25,29 @@ export function tagY(box: StageBox, scale: number): number {
   return box.floor - 14 - 12 * scale;
 }
 
+/** Where a large number stands that is to hide nothing: in the ground under its tank, beside the close look at roots. */
+export function soilX(box: StageBox): number {
+  return box.x + box.w * (grows(box.kind) ? 0.8 : 0.5);
+}
+
+/** @param scale of the tag against its art */
+export function soilY(scale: number): number {
+  return 8 + 22 * scale;
+}
+
+/** Something of a width in a row: a tag that may give way, or what stands fast. */
+export interface InRow { x: number; half: number; fast: boolean }
+
+/** Middles of the things of a row, moved apart so that none lies over another; what stands fast stays. */
+export function spread(row: readonly InRow[], gap: number): number[] {
+  const order = row.map((_, index) => index).sort((a, b) => row[a].x - row[b].x);
+  const xs = row.map((one) => one.x);
+  const least = (a: number, b: number): number => row[a].half + row[b].half + gap;
+  for (let i = order.length - 2; i >= 0; i -= 1) if (!row[order[i]].fast) xs[order[i]] = Math.min(xs[order[i]], xs[order[i + 1]] - least(order[i], order[i + 1]));
+  for (let i = 1; i < order.length; i += 1) if (!row[order[i]].fast) xs[order[i]] = Math.max(xs[order[i]], xs[order[i - 1]] + least(order[i - 1], order[i]));
+  return xs;
+}
+
 /** Room over a rim that is taken by what stands there, up to the name. @param reach of the crop over its bed */
 export function nameAbove(box: StageBox, reach: number): number {
   if (box.kind === 'tower') return 22;

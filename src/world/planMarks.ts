@@ -77,6 +77,9 @@ export class GapMarks {
   }
 }
 
+/** A fall is written into a gap that is at least so many times as wide as its letters are high. */
+const LEAST_ROOM = 2.6;
+
 /** Bakes the level lines and the height and fall texts over the tanks. */
 export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet<string>): void {
   const text = Math.max(17, LEAST_TEXT_px / studio.cssScale);
@@ -88,6 +91,8 @@ export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet
     const left = layout.stages.find((box) => box.id === gap.left);
     const fall_cm = gap.fall_cm;
     if (left === undefined || fall_cm === null) continue;
+    // where words would lie over the tanks, the heights in them say as much; water that cannot run is said all the same
+    if (fall_cm > 0 && gap.w < text * LEAST_ROOM) continue;
     const space = { x: gap.x - 30 - text, y: left.level - 16 - text * 2.4, w: gap.w + 60 + 2 * text, h: 70 + text * 5.4 };
     studio.show(studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text)));
   }

@@ -1,9 +1,11 @@
-// Pointers on the picture: a tap selects a stage, a press that moves lifts a free stage, and a part in the hand follows the pointer anywhere on the page.
+// Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free stage, and a part in the hand follows the pointer anywhere on the page.
 import { isFree } from '../store/planEdits';
 import type { PageSource } from './terms';
 
 /** A press that moves farther than this is a drag, px. */
 const SLACK_px = 8;
+/** Two taps on one thing within this time are one double tap, ms. */
+const DOUBLE_ms = 350;
 
 export interface Eyes {
   stageAt(clientX: number, clientY: number): string | null;
@@ -15,6 +17,7 @@ export interface Eyes {
  * @returns a function that stops listening
  */
 export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes: Eyes): () => void {
+  let tapped: { id: string | null; at: number } = { id: null, at: -Infinity };
   let pressed: { id: string | null; x: number; y: number; pointer: number } | null = null;
 
   const down = (event: PointerEvent): void => {
@@ -37,13 +40,16 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
     pressed = null;
   };
   const up = (event: PointerEvent): void => {
-    const { drag, dragMove, dragEnd, select } = store.getState();
+    const { drag, dragMove, dragEnd, select, selected, closer, lookCloser } = store.getState();
     if (drag !== null) {
       const gap = eyes.gapAt(event.clientX, event.clientY);
       dragMove(event.clientX, event.clientY, gap);
       dragEnd(gap !== null || !within(canvas, event));
     } else if (pressed !== null && pressed.pointer === event.pointerId && event.target === canvas && Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px) {
-      select(pressed.id);
+      select(pressed.id ?? (closer ? selected : null));
+      const double = event.timeStamp - tapped.at < DOUBLE_ms && (closer || tapped.id === pressed.id);
+      if (double && (closer || pressed.id !== null)) lookCloser(!closer);
+      tapped = { id: pressed.id, at: double ? -Infinity : event.timeStamp };
     }
     pressed = null;
   };

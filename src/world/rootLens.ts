@@ -31,21 +31,33 @@ function glass(pen: Pen, x: number, y: number, r: number, foul: number, box: Sta
 export class RootLens implements Live {
   private readonly images: (GameObjects.Image | null)[] = Array.from({ length: STEPS + 1 }, () => null);
   private readonly radius: number;
-  private readonly buried: boolean;
+  private readonly y: number;
+  private readonly x: number;
+  private readonly mat: number;
+  private readonly health: number;
   private shown = -1;
   /** whether the bed is selected */
   open = false;
 
-  constructor(private readonly kit: Kit, private readonly box: StageBox) {
+  /** @param lowest how deep a large glass may reach that hangs under the bed; null: one as small as leaves the picture alone */
+  constructor(private readonly kit: Kit, private readonly box: StageBox, lowest: number | null = null) {
+    this.mat = kit.dials.want(box.id, 'rootMat_g_m2', 0);
+    this.health = kit.dials.want(box.id, 'rootHealth', 1);
     const under = Math.min(MOST_RADIUS, (-box.floor - 54) / 2);
-    this.buried = under < LEAST_RADIUS;
-    this.radius = this.buried ? BURIED_RADIUS : under;
+    const buried = under < LEAST_RADIUS;
+    this.x = box.x + box.w * (lowest !== null ? 0.12 : 0.25);
+    this.radius = lowest !== null ? Math.max(LEAST_RADIUS, Math.min(box.w * 0.3, (lowest - box.floor - 12) / 2)) : buried ? BURIED_RADIUS : under;
+    this.y = lowest !== null ? box.floor + 12 + this.radius : buried ? this.radius + 14 : -this.radius - 10;
+  }
+
+  /** What the glass takes up from left to right. */
+  get span(): { x: number; half: number } {
+    return { x: this.x, half: this.radius };
   }
 
   update(moment: Moment): void {
-    const { id } = this.box;
     const wanted = this.open && moment.view !== null;
-    const step = wanted ? Math.round(fouling(moment.read(id, 'rootMat_g_m2', 0), moment.read(id, 'rootHealth', 1)) * STEPS) : -1;
+    const step = wanted ? Math.round(fouling(this.kit.dials.at[this.mat], this.kit.dials.at[this.health]) * STEPS) : -1;
     if (step === this.shown) return;
     if (this.shown >= 0) this.images[this.shown]?.setVisible(false);
     this.shown = step;
@@ -56,9 +68,7 @@ export class RootLens implements Live {
   }
 
   private draw(step: number): GameObjects.Image {
-    const { box, radius } = this;
-    const x = box.x + box.w * 0.25;
-    const y = this.buried ? radius + 14 : -radius - 10;
+    const { box, radius, x, y } = this;
     const space = { x: x - radius - 8, y: rootsAt(box) - 4, w: 2 * radius + 16, h: y + radius + 12 - rootsAt(box) };
     return this.kit.studio.show(this.kit.studio.bake(space, (pen) => glass(pen, x, y, radius, step / STEPS, box)));
   }

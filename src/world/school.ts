@@ -2,6 +2,7 @@
 import type { GameObjects, Textures } from 'phaser';
 import { scatter } from './draw/curves';
 import { fishDistress } from './marks';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import { lately } from './happenings';
@@ -48,12 +49,28 @@ export class School implements Live {
   private readonly swimmers: Swimmer[] = [];
   private readonly frames: Textures.Frame[] = [];
   private shown = 0;
+  private alive = NaN;
+  /** how short of oxygen they are, 0–1, and how far they show it */
+  private distress = 0;
   private hunger = 0;
   private stocked = 0;
   private mass_g = 0;
   private plan: Plan | null = null;
+  private readonly dials: Dials;
+  private readonly places: { number: number; mass: number; welfare: number; oxygen: number; free: number; total: number };
+  /** scale of the art, and what it was worked out for */
+  private scale = 1;
+  private scaledFor = { mass: NaN, number: NaN, level: NaN };
+  /** how much ammonia troubles them, 0–1 */
+  private ammonia = 0;
+  /** size and turn each fish was last shown at */
+  private readonly sizes = new Float64Array(2 * MOST_FISH);
+  private readonly turned = new Float64Array(MOST_FISH);
 
   constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
+    this.dials = kit.dials;
+    const want = (variable: string, otherwise: number): number => kit.dials.want(id, variable, otherwise);
+    this.places = { number: want('number', NaN), mass: want('mass_g', NaN), welfare: want('welfare', 1), oxygen: want('O2_mg_L', 99), free: want('NH3_mgN_L', 0), total: want('TAN_mgN_L', 0) };
     const random = scatter(41);
     for (const species of kit.sheets.living.species) {
       this.kinds.push(species);
@@ -78,30 +95,50 @@ export class School implements Live {
 
   update(moment: Moment): void {
     if (moment.plan !== null && moment.plan !== this.plan) this.stock(moment.plan);
-    const alive = moment.read(this.id, 'number', this.stocked);
-    const mass = moment.read(this.id, 'mass_g', this.mass_g);
-    const welfare = moment.read(this.id, 'welfare', 1);
-    const count = fishShown(alive, Math.max(this.stocked, alive));
-    if (count !== this.shown) {
-      for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].image.setVisible(i < count);
-      this.shown = count;
+    const { places } = this;
+    const { at } = this.dials;
+    const alive = Math.round(Number.isFinite(at[places.number]) ? at[places.number] : this.stocked) | 0;
+    const mass = Number.isFinite(at[places.mass]) ? at[places.mass] : this.mass_g;
+    if (alive !== this.alive) {
+      this.alive = alive;
+      this.shown = fishShown(alive, Math.max(this.stocked, alive));
+      for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].image.setVisible(i < this.shown);
     }
-    const hunger = moment.view === null ? 0 : fishDistress(moment.comfort, 'O2_mg_L', moment.read(this.id, 'O2_mg_L', 99));
-    const ammonia = moment.view === null ? 0 : Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', moment.read(this.id, 'NH3_mgN_L', 0)), fishDistress(moment.comfort, 'TAN_mgN_L', moment.read(this.id, 'TAN_mgN_L', 0)));
-    this.hunger += (hunger - this.hunger) * moment.ease * 0.5;
-    const scale = Math.min(fishScale(mass), this.roomiest(Math.max(this.stocked, alive)));
-    this.mourn(moment, scale);
-    for (let i = 0; i < count; i += 1) this.swim(this.swimmers[i], moment, scale, welfare < PALE_WELFARE - 0.04 * (i % 5), ammonia);
+    if (moment.glance) this.look(moment);
+    if (this.distress !== this.hunger) this.hunger = Math.abs(this.distress - this.hunger) < 0.004 ? this.distress : this.hunger + (this.distress - this.hunger) * moment.ease * 0.5;
+    const { scaledFor } = this;
+    const most = Math.max(this.stocked, alive);
+    if (!(Math.abs(mass - scaledFor.mass) < 0.01 * mass && most === scaledFor.number && Math.abs(this.water.level - scaledFor.level) < 1)) {
+      scaledFor.mass = mass;
+      scaledFor.number = most;
+      scaledFor.level = this.water.level;
+      this.scale = Math.min(fishScale(mass), this.roomiest(most));
+    }
+    this.mourn(moment);
+    const welfare = at[places.welfare];
+    for (let i = 0; i < this.shown; i += 1) this.swim(i, moment, welfare < PALE_WELFARE - 0.04 * (i % 5));
+  }
+
+  /** What ails them, and how many died of late. */
+  private look(moment: Moment): void {
+    const { places } = this;
+    const { at } = this.dials;
+    const told = moment.view !== null;
+    this.distress = told ? fishDistress(moment.comfort, 'O2_mg_L', at, places.oxygen) / 100 : 0;
+    this.ammonia = told ? Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', at, places.free), fishDistress(moment.comfort, 'TAN_mgN_L', at, places.total)) / 100 : 0;
+    const died = moment.view === null ? 0 : lately(moment.view, 'fishDied', this.id, moment, SHOWN_DEAD_h);
+    const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? died : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
+    if (count === this.lying) return;
+    this.lying = count;
+    for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setVisible(i < count);
   }
 
   /** Shows the dead of the last hours once, belly up at the surface; then they have been taken out. */
-  private mourn(moment: Moment, scale: number): void {
-    const died = moment.view === null ? 0 : lately(moment.view, 'fishDied', this.id, moment.now_h, SHOWN_DEAD_h);
-    const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? Math.round(died) : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
-    if (count !== this.lying) for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setVisible(i < count);
-    this.lying = count;
+  private mourn(moment: Moment): void {
+    const { scale, lying } = this;
+    if (lying === 0) return;
     const size = (scale / FISH_BAKED) * this.natural;
-    for (let i = 0; i < count; i += 1) {
+    for (let i = 0; i < lying; i += 1) {
       const image = this.dead[i];
       image.x = this.x + this.w * DEAD_AT[i] + Math.sin(moment.time * 0.4 + i) * 3;
       image.y = this.water.level + 10 * scale + 2 + Math.sin(moment.time * 0.9 + i * 2) * 1.5;
@@ -118,6 +155,7 @@ export class School implements Live {
 
   private stock(plan: Plan): void {
     this.plan = plan;
+    this.alive = NaN;
     this.stocked = 0;
     const species = speciesIn(plan, this.id);
     this.base = species === null ? 0 : Math.max(0, this.kinds.indexOf(species)) * 2 * BEAT_FRAMES;
@@ -129,10 +167,18 @@ export class School implements Live {
       this.stocked += cohort.number;
       mass += cohort.number * cohort.mass_g;
     }
+    for (const action of plan.actions) {
+      // put in from the start, before its first hour
+      if (action.do !== 'stock' || action.tank !== this.id || action.every_d !== undefined || (action.day ?? 0) > 0 || (action.hour ?? 0) > 0) continue;
+      this.stocked += action.number;
+      mass += action.number * action.mass_g;
+    }
     this.mass_g = this.stocked > 0 ? mass / this.stocked : 0;
   }
 
-  private swim(fish: Swimmer, moment: Moment, scale: number, unwell: boolean, ammonia: number): void {
+  private swim(i: number, moment: Moment, unwell: boolean): void {
+    const { scale, ammonia } = this;
+    const fish = this.swimmers[i];
     const half = 62 * scale;
     const width = Math.max(10, this.w - 2 * half);
     const swing = moment.time * fish.pace * (unwell ? 0.5 : 1) + fish.phase;
@@ -147,13 +193,21 @@ export class School implements Live {
     fish.image.y = lane + (gasp - lane) * this.hunger + Math.sin(swing * 1.7 + fish.phase) * 4 * (1 - this.hunger * 0.7);
     const side = Math.abs(facing) < 0.25 ? 0.25 * (facing < 0 ? -1 : 1) : facing;
     const size = (scale / FISH_BAKED) * this.natural;
-    fish.image.setScale(size * side, size);
-    fish.image.rotation = -this.hunger * 0.42 * (side < 0 ? -1 : 1);
+    if (this.sizes[2 * i] !== size * side || this.sizes[2 * i + 1] !== size) {
+      this.sizes[2 * i] = size * side;
+      this.sizes[2 * i + 1] = size;
+      fish.image.setScale(size * side, size);
+    }
+    const turned = -this.hunger * 0.42 * (side < 0 ? -1 : 1);
+    if (turned !== this.turned[i]) {
+      this.turned[i] = turned;
+      fish.image.rotation = turned;
+    }
     const beat = moment.moving ? Math.sin(moment.time * (unwell ? 3.2 : 5.6) * (0.8 + fish.pace) + fish.phase * 3) : 0;
     const frame = Math.round(((beat + 1) / 2) * (BEAT_FRAMES - 1)) + (unwell ? BEAT_FRAMES : 0) + this.base;
     if (frame !== fish.frame) {
       fish.frame = frame;
-      fish.image.setFrame(this.frames[frame]);
+      fish.image.frame = this.frames[frame];
     }
   }
 }

@@ -31,7 +31,8 @@ function bubble(r: number): (pen: Pen) => void {
 
 function bits(): SheetEntry[] {
   const around = (r: number): { x: number; y: number; w: number; h: number } => ({ x: -r, y: -r, w: 2 * r, h: 2 * r });
-  const entries: SheetEntry[] = [2, 3.3, 4.8].map((r, i) => ({ name: BUBBLES[i], ...around(r + 2), draw: bubble(r) }));
+  // one frame for all sizes, so that one can take the place of another
+  const entries: SheetEntry[] = [2, 3.3, 4.8].map((r, i) => ({ name: BUBBLES[i], ...around(7), draw: bubble(r) }));
   [1.3, 1.7, 2.2, 2.7].forEach((size, i) => entries.push({ name: SPECKS[i], ...around(6), draw: (pen) => speck(pen, 0, 0, size, i * 0.8) }));
   entries.push({ name: 'diamond', ...around(8), draw: (pen) => pen.path('M0 -5.5L4.5 0L0 5.5L-4.5 0Z', { fill: '#D9CBEB', ink: INK.ink, width: 1.6 }) });
   entries.push({ name: 'dash', x: -9, y: -4, w: 18, h: 8, draw: (pen) => pen.line(-4.5, 0, 4.5, 0, { ink: '#fff', width: 5.6 }) });
@@ -89,7 +90,12 @@ function plants(crops: ReadonlySet<string>): SheetEntry[] {
   return entries;
 }
 
-/** Bakes all sheets for a scale, with the living things that a plan has. */
-export function bakeSheets(studio: Studio, living: Living): Sheets {
-  return { bits: studio.sheet(bits()), fish: studio.sheet(fishes(living.species)), plants: studio.sheet(plants(living.crops)), living };
+/** Bakes all sheets for a scale, with the living things that a plan has, piece by piece. */
+export function* bakeSheets(studio: Studio, living: Living): Generator<void, Sheets> {
+  return { bits: yield* studio.sheetSteps(bits()), fish: yield* studio.sheetSteps(fishes(living.species)), plants: yield* studio.sheetSteps(plants(living.crops)), living };
+}
+
+/** The same sheets for another picture of that scale. */
+export function sheetsOnto({ bits, fish, plants, living }: Sheets, studio: Studio): Sheets {
+  return { bits: bits.onto(studio), fish: fish.onto(studio), plants: plants.onto(studio), living };
 }

@@ -3,6 +3,7 @@ import type { GameObjects } from 'phaser';
 import { INK } from './draw/palette';
 import { speck } from './draw/parts';
 import { scatter } from './draw/curves';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Load } from './loads';
 import type { Live, Moment } from './moment';
@@ -24,9 +25,17 @@ export class Specks implements Live {
   private readonly images: GameObjects.Image[] = [];
   private readonly across: number[] = [];
   private readonly down: number[] = [];
+  private readonly dials: Dials;
+  private readonly coarse: number;
+  private readonly fine: number;
+  private readonly flow: number;
   private shown = 0;
 
   constructor(kit: Kit, private readonly space: Adrift, private readonly water: Surfaced) {
+    this.dials = kit.dials;
+    this.coarse = kit.dials.want(space.id, 'solidsCoarse_mg_L', 0);
+    this.fine = kit.dials.want(space.id, 'solidsFine_mg_L', 0);
+    this.flow = kit.dials.want(space.id, 'flow_m3_d', 0);
     const random = scatter(Math.round(space.x) * 7 + 5);
     for (let i = 0; i < MOST; i += 1) {
       this.images.push(kit.sheets.bits.image(SPECKS[i % SPECKS.length]).setVisible(false));
@@ -37,13 +46,14 @@ export class Specks implements Live {
 
   update(moment: Moment): void {
     const { space } = this;
+    const { at } = this.dials;
     const height = space.floor - this.water.level - 10;
-    const solids = moment.read(space.id, 'solidsCoarse_mg_L', 0) + moment.read(space.id, 'solidsFine_mg_L', 0);
+    const solids = at[this.coarse] + at[this.fine];
     const count = height < 8 ? 0 : Math.min(MOST, Math.round((solids / PER_SPECK_mg_L) * ((space.w * height) / 10_000)));
     for (let i = count; i < this.shown; i += 1) this.images[i].setVisible(false);
     for (let i = this.shown; i < count; i += 1) this.images[i].setVisible(true);
     this.shown = count;
-    const flowing = moment.read(space.id, 'flow_m3_d', 0) > 0 ? 1 : 0;
+    const flowing = at[this.flow] > 0 ? 1 : 0;
     for (let i = 0; i < count; i += 1) {
       const u = (this.across[i] + (moment.gasTime * space.drift * flowing * (0.6 + this.down[i] * 0.8)) / space.w) % 1;
       const sunk = (this.down[i] + (moment.gasTime * space.sink * (0.5 + this.across[i])) / Math.max(20, height)) % 1;
@@ -57,25 +67,42 @@ export class Specks implements Live {
 
 export interface Bed { id: string; x: number; w: number; floor: number; height: number; outline: (top: number) => string; topOf: (fill: number) => number; variable: 'sludgeFill' }
 
+/** Less sludge than this, as a share of what fits, is not drawn. */
+const LEAST_FILL = 0.002;
+
 /** Sludge lying in a tank, as deep as the model says; stippled as nothing else is. */
 export class Sludge implements Live {
   /** y of its surface */
   top: number;
   private readonly slate: Slate;
+  private readonly dials: Dials;
+  private readonly fill: number;
+  private filled = NaN;
+  private goal: number;
   private drawn = NaN;
 
   constructor(kit: Kit, private readonly bed: Bed) {
     this.top = bed.floor;
+    this.goal = bed.floor;
+    this.dials = kit.dials;
+    this.fill = kit.dials.want(bed.id, bed.variable, 0);
     this.slate = kit.studio.slate({ x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 });
   }
 
   update(moment: Moment): void {
-    const fill = Math.max(0, Math.min(1, moment.read(this.bed.id, this.bed.variable, 0)));
-    const goal = fill <= 0.002 ? this.bed.floor : this.bed.topOf(fill);
-    this.top += (goal - this.top) * moment.ease;
+    const fill = Math.max(0, Math.min(1, this.dials.at[this.fill]));
+    if (!(Math.abs(fill - this.filled) < LEAST_FILL)) {
+      this.filled = fill;
+      this.goal = fill <= LEAST_FILL ? this.bed.floor : this.bed.topOf(fill);
+    }
+    if (Math.abs(this.goal - this.top) > 0.1) this.top += (this.goal - this.top) * moment.ease;
     const step = Math.round(this.top);
     if (step === this.drawn) return;
     this.drawn = step;
+    this.paint(step);
+  }
+
+  private paint(step: number): void {
     const { bed } = this;
     this.slate.image.setVisible(step < bed.floor - 1);
     this.slate.redraw((pen) => {
@@ -108,21 +135,26 @@ const BLOCKAGE: Load = { variable: 'clog', full: 1 };
 /** Dirt caught in a mat: it fills from the top as pores block, or all through where water comes from all sides. */
 export class MatDirt implements Live {
   private readonly slate: Slate;
+  private readonly dials: Dials;
+  private readonly dirt: number;
   private drawn = -1;
 
-  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, private readonly load: Load = BLOCKAGE) {
+  constructor(kit: Kit, id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, private readonly load: Load = BLOCKAGE) {
+    this.dials = kit.dials;
+    this.dirt = kit.dials.want(id, load.variable, 0);
     this.slate = kit.studio.slate({ x, y: y - 5, w, h: h + 6 });
   }
 
-  update(moment: Moment): void {
-    const share = Math.max(0, Math.min(1, moment.read(this.id, this.load.variable, 0) / this.load.full));
+  update(): void {
+    const share = Math.max(0, Math.min(1, this.dials.at[this.dirt] / this.load.full));
     const step = Math.round(share * STEPS);
     if (step === this.drawn) return;
     this.drawn = step;
-    this.paint(step / STEPS);
+    this.paint();
   }
 
-  private paint(share: number): void {
+  private paint(): void {
+    const share = this.drawn / STEPS;
     this.slate.redraw((pen) => {
       const random = scatter(6 * 41);
       const depth = this.h * (0.3 + 0.7 * share);

@@ -3,6 +3,7 @@ import type { GameObjects } from 'phaser';
 import { say } from '../words/say';
 import { INK, rgb } from './draw/palette';
 import { lately } from './happenings';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import { isSprayed } from './kinds';
 import { type StageBox, WALL } from './layout';
@@ -30,16 +31,23 @@ export class Spill implements Live {
   private readonly colour = new BandColour();
   private readonly foot: number;
   private readonly unitsPerM: number;
+  private readonly dials: Dials;
+  private readonly told: number;
+  private readonly flow: number;
+  private readonly band: number;
   private on = false;
 
   constructor(kit: Kit, private readonly box: StageBox, width: number) {
     this.unitsPerM = kit.unitsPerM;
+    this.dials = kit.dials;
+    this.told = kit.dials.want(box.id, 'level_m', NaN);
+    this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
+    this.band = kit.dials.water(box.id, 0);
     // in a pit the water runs over the ground beside it; elsewhere it runs down to the ground
     this.foot = Math.max(box.rim + 12, 0);
-    const { scene } = kit.studio;
     const height = this.foot - box.rim + 6;
     for (const x of [box.x - WALL - STRIPE - 1, box.x + box.w + WALL + 1]) {
-      const add = (left: number, w: number): GameObjects.Image => scene.add.image(left, box.rim - 6, kit.white).setOrigin(0, 0).setDisplaySize(w, height).setVisible(false);
+      const add = (left: number, w: number): GameObjects.Image => kit.studio.patch(left, box.rim - 6).setDisplaySize(w, height).setVisible(false);
       this.edges.push(add(x - 1.4, STRIPE + 2.8).setTint(rgb(INK.ink)));
       this.stripes.push(add(x, STRIPE));
       for (let i = 0; i < DASHES; i += 1) this.dashes.push(kit.sheets.bits.image('thin dash', x + STRIPE / 2, box.rim).setRotation(Math.PI / 2).setVisible(false));
@@ -56,7 +64,7 @@ export class Spill implements Live {
   }
 
   update(moment: Moment): void {
-    const on = this.runsOver(moment);
+    const on = moment.glance ? this.runsOver(moment) : this.on;
     if (on !== this.on) {
       this.on = on;
       for (let i = 0; i < this.stripes.length; i += 1) {
@@ -67,11 +75,10 @@ export class Spill implements Live {
       this.puddle.setVisible(on);
       this.shine.setVisible(on);
       this.card.show(on);
+      this.paint();
     }
     if (!on) return;
-    const tint = this.colour.towards(moment.band(this.box.id, 0), moment.ease);
-    for (let i = 0; i < this.stripes.length; i += 1) this.stripes[i].setTint(tint);
-    this.puddle.setTint(tint);
+    if (this.colour.towards(this.dials.bands[this.band], moment)) this.paint();
     const height = this.foot - this.box.rim - 8;
     for (let i = 0; i < this.dashes.length; i += 1) {
       const p = (moment.gasTime / FALL_s + (i % DASHES) / DASHES) % 1;
@@ -79,11 +86,16 @@ export class Spill implements Live {
     }
   }
 
+  private paint(): void {
+    for (let i = 0; i < this.stripes.length; i += 1) this.stripes[i].setTint(this.colour.tint);
+    this.puddle.setTint(this.colour.tint);
+  }
+
   private runsOver(moment: Moment): boolean {
     const { box } = this;
     if (moment.view === null) return false;
-    const level = moment.read(box.id, 'level_m', NaN);
-    const full = !isSprayed(box.kind) && -level * this.unitsPerM <= box.brim + AT_RIM_m * this.unitsPerM && moment.read(box.id, 'flow_m3_d', 0) > 0;
-    return full || lately(moment.view, 'spilled', box.id, moment.now_h, SHOWN_h) > 0;
+    const level = this.dials.at[this.told];
+    const full = !isSprayed(box.kind) && -level * this.unitsPerM <= box.brim + AT_RIM_m * this.unitsPerM && this.dials.at[this.flow] > 0;
+    return full || lately(moment.view, 'spilled', box.id, moment, SHOWN_h) > 0;
   }
 }

@@ -1,6 +1,7 @@
 // The studio turns drawings into textures at the size they are shown, and textures into images that stand in world units.
-import type { GameObjects, Scene, Textures } from 'phaser';
+import { CANVAS, GameObjects, type Scene, type Textures } from 'phaser';
 import { Pen } from './draw/pen';
+import { PlainImage } from './plainImage';
 
 /** A drawing baked for one place: its top left corner in world units and its scale. */
 export interface Plate { key: string; x: number; y: number; scale: number; width_px: number; height_px: number }
@@ -10,6 +11,8 @@ export interface SheetEntry extends Rect { name: string; draw: (pen: Pen) => voi
 
 const SHEET_WIDTH = 2048;
 const PAD = 2;
+/** Pictures of a sheet that are drawn without a pause. */
+const AT_ONCE = 4;
 
 function canvasOf(width: number, height: number): CanvasRenderingContext2D {
   const canvas = document.createElement('canvas');
@@ -20,20 +23,30 @@ function canvasOf(width: number, height: number): CanvasRenderingContext2D {
   return context;
 }
 
+/** Whether two rectangles share a point. */
+const meet = (a: Rect, b: Rect): boolean => a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
+
 let serial = 0;
 
 export class Studio {
   private readonly keys: string[] = [];
+  /** all that is put on the picture; hidden until it is to be seen */
+  readonly layer: GameObjects.Layer;
 
   /**
+   * @param white key of a plain white texture
    * @param scale device pixels of one world unit
    * @param cssScale page pixels of one world unit
+   * @param seen all that will be in view: what lies elsewhere is not drawn; null: everything
    */
-  constructor(readonly scene: Scene, readonly scale: number, readonly cssScale: number) {}
+  constructor(readonly scene: Scene, private readonly white: string, readonly scale: number, readonly cssScale: number, private readonly seen: Rect | null = null) {
+    this.layer = scene.add.layer().setVisible(false);
+  }
 
   /** Bakes a drawing made in world units; its corner is moved to a whole pixel so that lines stay sharp. */
   bake(space: Rect, draw: (pen: Pen) => void): Plate {
     const k = this.scale;
+    if (this.seen !== null && !meet(space, this.seen)) return { key: this.keep(canvasOf(1, 1).canvas), x: space.x, y: space.y, scale: 1 / k, width_px: 1, height_px: 1 };
     const left = Math.floor(space.x * k);
     const top = Math.floor(space.y * k);
     const width = Math.floor((space.x + space.w) * k) - left;
@@ -44,8 +57,25 @@ export class Studio {
     return { key: this.keep(context.canvas), x: left / k, y: top / k, scale: 1 / k, width_px: width, height_px: height };
   }
 
-  /** Bakes many small pictures onto one sheet. */
+  /** Bakes what is as wide as the picture: of it only what will be in view. */
+  bakeWide(space: Rect, draw: (pen: Pen) => void): Plate {
+    const { seen } = this;
+    if (seen === null || !meet(space, seen)) return this.bake(space, draw);
+    const [x, y] = [Math.max(space.x, seen.x - 1), Math.max(space.y, seen.y - 1)];
+    return this.bake({ x, y, w: Math.min(space.x + space.w, seen.x + seen.w + 1) - x, h: Math.min(space.y + space.h, seen.y + seen.h + 1) - y }, draw);
+  }
+
+  /** Bakes many small pictures onto one sheet, at once. */
   sheet(entries: readonly SheetEntry[], scale = this.scale): Sheet {
+    const steps = this.sheetSteps(entries, scale);
+    for (;;) {
+      const { done, value } = steps.next();
+      if (done) return value;
+    }
+  }
+
+  /** The same, a few pictures at a time. */
+  *sheetSteps(entries: readonly SheetEntry[], scale = this.scale): Generator<void, Sheet> {
     const places: { x: number; y: number; w: number; h: number }[] = [];
     let x = PAD;
     let y = PAD;
@@ -65,12 +95,14 @@ export class Studio {
     const width = places.reduce((most, place) => Math.max(most, place.x + place.w + PAD), 1);
     const context = canvasOf(width, y + row + PAD);
     const pen = new Pen(context);
-    entries.forEach((entry, i) => {
+    for (let i = 0; i < entries.length; i += 1) {
+      const entry = entries[i];
       context.save();
       context.setTransform(scale, 0, 0, scale, places[i].x - entry.x * scale, places[i].y - entry.y * scale);
       entry.draw(pen);
       context.restore();
-    });
+      if (i % AT_ONCE === AT_ONCE - 1) yield;
+    }
     const texture = this.scene.textures.get(this.keep(context.canvas));
     entries.forEach((entry, i) => {
       const frame = texture.add(entry.name, 0, places[i].x, places[i].y, places[i].w, places[i].h);
@@ -79,7 +111,7 @@ export class Studio {
       frame.pivotX = (-entry.x * scale) / places[i].w;
       frame.pivotY = (-entry.y * scale) / places[i].h;
     });
-    return new Sheet(this.scene, texture, 1 / scale);
+    return new Sheet(this, texture, 1 / scale);
   }
 
   /** A plate of its own that is drawn again from time to time. */
@@ -89,11 +121,24 @@ export class Studio {
 
   /** Puts a plate on the picture, over everything put there before. */
   show(plate: Plate): GameObjects.Image {
-    return this.scene.add.image(plate.x, plate.y, plate.key).setOrigin(0, 0).setScale(plate.scale);
+    return this.image(plate.x, plate.y, plate.key).setOrigin(0, 0).setScale(plate.scale);
   }
 
-  /** Frees the textures made here; images that show them must be gone. */
+  /** A plain white patch whose upper left corner stands here; its size and colour are set by who asks for it. */
+  patch(x: number, y: number): GameObjects.Image {
+    return this.image(x, y, this.white).setOrigin(0, 0);
+  }
+
+  /** An image over everything put there before. */
+  image(x: number, y: number, key: string | Textures.Texture, frame?: string): GameObjects.Image {
+    const image = this.scene.renderer.type === CANVAS ? new PlainImage(this.scene, x, y, key, frame) : new GameObjects.Image(this.scene, x, y, key, frame);
+    this.layer.add(image);
+    return image;
+  }
+
+  /** Takes everything off the picture and frees the textures made here. */
   clear(): void {
+    this.layer.destroy();
     for (const key of this.keys) this.scene.textures.remove(key);
     this.keys.length = 0;
   }
@@ -109,7 +154,12 @@ export class Studio {
 
 /** Small pictures that share one texture, so that hundreds of images cost one draw. */
 export class Sheet {
-  constructor(private readonly scene: Scene, private readonly texture: Textures.Texture, private readonly scale: number) {}
+  constructor(private readonly studio: Studio, private readonly texture: Textures.Texture, private readonly scale: number) {}
+
+  /** The same pictures, to be put on another studio's picture. */
+  onto(studio: Studio): Sheet {
+    return new Sheet(studio, this.texture, this.scale);
+  }
 
   frame(name: string): Textures.Frame {
     return this.texture.get(name);
@@ -117,7 +167,7 @@ export class Sheet {
 
   /** An image of one picture, standing at its own origin. */
   image(name: string, x = 0, y = 0): GameObjects.Image {
-    return this.scene.add.image(x, y, this.texture, name).setScale(this.scale);
+    return this.studio.image(x, y, this.texture, name).setScale(this.scale);
   }
 
   /** Scale at which a picture shows at its drawn size. */

@@ -1,9 +1,11 @@
 // Number tags: every tank prints what the lens shows, with a tick, triangle or diamond where someone lives in that water.
-import type { GameObjects } from 'phaser';
+import type { GameObjects, Textures } from 'phaser';
 import type { Mark } from '../store/state';
+import { LENSES } from '../store/lenses';
 import { figure } from '../words/units';
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
+import type { Dials } from './dials';
 import { markOf } from './marks';
 import type { Live, Moment } from './moment';
 import type { Sheet, SheetEntry, Studio } from './studio';
@@ -14,8 +16,6 @@ const PAD = 11;
 const MARK_ROOM = 25;
 const LETTERS = '0123456789.<−–';
 const LONGEST = 6;
-/** Marks and numbers are looked at again after this time, s. */
-const PATIENCE_s = 0.15;
 const PULSE_s = 1.4;
 
 export function markInk(pen: Pen, mark: Mark): void {
@@ -30,10 +30,13 @@ export function markInk(pen: Pen, mark: Mark): void {
   }
 }
 
+const cardName = (halves: number, marked: boolean, chosen: boolean): string => `card ${halves} ${marked ? 'm' : ''}${chosen ? 'c' : ''}`;
+
 /** The sheet of cards, marks and digits, and how far each digit advances. */
 export class TagSheet {
   readonly sheet: Sheet;
   private readonly wide: number;
+  private readonly cards: Textures.Frame[] = [];
   /** the tag whose mark turned red last: it alone may pulse */
   newest: Tag | null = null;
 
@@ -55,6 +58,9 @@ export class TagSheet {
       }
     }
     this.sheet = studio.sheet(entries, studio.scale * scale);
+    for (let halves = 1; halves <= 2 * LONGEST; halves += 1) {
+      for (const marked of [false, true]) for (const chosen of [false, true]) this.cards[4 * halves + (marked ? 2 : 0) + (chosen ? 1 : 0)] = this.sheet.frame(cardName(halves, marked, chosen));
+    }
   }
 
   advance(letter: string): number {
@@ -72,13 +78,14 @@ export class TagSheet {
     return (halves * this.wide) / 2 + 2 * PAD + (marked ? MARK_ROOM : 0);
   }
 
-  cardName(halves: number, marked: boolean, chosen: boolean): string {
-    return `card ${halves} ${marked ? 'm' : ''}${chosen ? 'c' : ''}`;
+  /** The card for so many half digits. */
+  cardFrame(halves: number, marked: boolean, chosen: boolean): Textures.Frame {
+    return this.cards[4 * halves + (marked ? 2 : 0) + (chosen ? 1 : 0)];
   }
 
   private card(halves: number, marked: boolean, chosen: boolean): SheetEntry {
     const w = this.width(halves, marked);
-    return { name: this.cardName(halves, marked, chosen), x: -w / 2 - 4, y: -HEIGHT / 2 - 4, w: w + 10, h: HEIGHT + 11, draw: (pen) => {
+    return { name: cardName(halves, marked, chosen), x: -w / 2 - 4, y: -HEIGHT / 2 - 4, w: w + 10, h: HEIGHT + 11, draw: (pen) => {
       pen.rect(-w / 2 + 2.5, -HEIGHT / 2 + 3.5, w, HEIGHT, { fill: INK.shadow, alpha: 0.28 }, 7);
       pen.rect(-w / 2, -HEIGHT / 2, w, HEIGHT, { fill: INK.white, ink: chosen ? INK.blue : INK.ink, width: chosen ? 3.4 : 2.2 }, 7);
     } };
@@ -90,15 +97,18 @@ export class Tag implements Live {
   private readonly card: GameObjects.Image;
   private readonly mark: GameObjects.Image;
   private readonly letters: GameObjects.Image[] = [];
-  private waited = PATIENCE_s;
   private text = '';
   private shownMark: Mark | null = null;
   private chosen = false;
   private key = NaN;
   private pulse_s = 0;
+  private readonly water: number;
+  private readonly judged = new Map<string, number>();
 
-  constructor(private readonly tags: TagSheet, private readonly id: string, private readonly kind: string, private readonly x: number, private readonly y: number) {
-    this.card = tags.sheet.image(tags.cardName(2, false, false), x, y).setVisible(false);
+  constructor(private readonly tags: TagSheet, private readonly dials: Dials, id: string, private readonly kind: string, private readonly x: number, private readonly y: number) {
+    this.water = dials.water(id);
+    for (const { judged } of Object.values(LENSES)) for (const variable of judged) this.judged.set(variable, dials.want(id, variable, NaN));
+    this.card = tags.sheet.image(cardName(2, false, false), x, y).setVisible(false);
     this.mark = tags.sheet.image('fine', x, y).setVisible(false);
     for (let i = 0; i < LONGEST; i += 1) this.letters.push(tags.sheet.image('0', x, y).setVisible(false));
     for (const image of [this.card, this.mark, ...this.letters]) image.setScale(tags.sheet.natural * tags.scale);
@@ -112,13 +122,11 @@ export class Tag implements Live {
 
   update(moment: Moment): void {
     if (this.pulse_s > 0) this.beat(moment);
-    this.waited += moment.dt;
-    if (this.waited < PATIENCE_s) return;
-    this.waited = 0;
-    const value = moment.shown(this.id);
+    if (!moment.glance) return;
+    const value = this.dials.shown[this.water];
     const steps = 10 ** moment.lens.decimals;
     const key = Number.isFinite(value) ? (value > 0 && value * steps < 0.5 ? -1 : Math.round(value * steps) + moment.lens.decimals * 0.001) : NaN;
-    const mark = Number.isFinite(value) ? markOf(moment.comfort, this.kind, moment.lens.judged, (variable) => moment.read(this.id, variable, NaN)) : null;
+    const mark = Number.isFinite(value) ? markOf(moment.comfort, this.kind, moment.lens.judged, this.dials.at, this.judged) : null;
     if ((key === this.key || (Number.isNaN(key) && Number.isNaN(this.key))) && mark === this.shownMark) return;
     if (mark === 'act' && this.shownMark !== 'act' && this.shownMark !== null) {
       this.tags.newest = this;
@@ -126,7 +134,7 @@ export class Tag implements Live {
     }
     this.key = key;
     this.shownMark = mark;
-    this.text = Number.isNaN(key) ? '' : figure(value, moment.lens.decimals).slice(0, LONGEST);
+    this.text = Number.isNaN(key) ? '' : figure(value, moment.lens.decimals);
     this.compose();
   }
 
@@ -145,7 +153,7 @@ export class Tag implements Live {
     this.mark.setVisible(there && this.shownMark !== null);
     const halves = tags.halves(text);
     const w = tags.width(halves, this.shownMark !== null);
-    if (there) this.card.setFrame(tags.sheet.frame(tags.cardName(halves, this.shownMark !== null, this.chosen)));
+    if (there) this.card.setFrame(tags.cardFrame(halves, this.shownMark !== null, this.chosen));
     if (this.shownMark !== null) this.mark.setFrame(tags.sheet.frame(this.shownMark)).setX(this.x + (-w / 2 + 20) * s);
     let x = -w / 2 + PAD + (this.shownMark === null ? 0 : MARK_ROOM);
     for (let i = 0; i < LONGEST; i += 1) {

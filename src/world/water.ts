@@ -4,31 +4,44 @@ import { INK, rgb, WATER_BANDS, PALE_BAND } from './draw/palette';
 import { levelSign } from './draw/parts';
 import type { Pen } from './draw/pen';
 import { scatter } from './draw/curves';
+import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 
+/** Parts of red, green and blue closer than this to their goal are there. */
+const SAME = 0.5;
+
 /** Colour that slides towards a band of the scale. */
 export class BandColour {
-  private r: number;
-  private g: number;
-  private b: number;
+  /** the colour now, 0xRRGGBB */
+  tint: number = WATER_BANDS[PALE_BAND];
+  private goal: number = WATER_BANDS[PALE_BAND];
+  private readonly parts = new Float64Array(3);
 
-  constructor(band = PALE_BAND) {
-    const colour = WATER_BANDS[band];
-    this.r = colour >> 16;
-    this.g = (colour >> 8) & 255;
-    this.b = colour & 255;
-  }
-
-  /** Moves on towards a band and gives the colour, 0xRRGGBB. */
-  towards(band: number, ease: number): number {
+  /** Moves on towards a band. @returns whether the colour has changed */
+  towards(band: number, moment: { ease: number }): boolean {
     const goal = WATER_BANDS[band];
-    this.r += ((goal >> 16) - this.r) * ease;
-    this.g += (((goal >> 8) & 255) - this.g) * ease;
-    this.b += ((goal & 255) - this.b) * ease;
-    return (Math.round(this.r) << 16) | (Math.round(this.g) << 8) | Math.round(this.b);
+    if (goal === this.tint) return false;
+    const { parts } = this;
+    if (this.goal === this.tint) for (let i = 0; i < 3; i += 1) parts[i] = (this.tint >> (8 * i)) & 255;
+    this.goal = goal;
+    let tint = 0;
+    let there = true;
+    for (let i = 0; i < 3; i += 1) {
+      const to = (goal >> (8 * i)) & 255;
+      parts[i] += (to - parts[i]) * moment.ease;
+      there &&= Math.abs(to - parts[i]) < SAME;
+      tint |= Math.round(parts[i]) << (8 * i);
+    }
+    if (there) tint = goal;
+    const changed = tint !== this.tint;
+    this.tint = tint;
+    return changed;
   }
 }
+
+/** A level that is off by less than this is not moved, world units. */
+const UNSEEN = 0.4;
 
 export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean; /** it fills a closed hull: no surface, no change of level */ full?: boolean; /** it never stands higher than at rest: what comes after a blocked mat */ behind?: boolean }
 
@@ -67,7 +80,7 @@ class Surface {
   private readonly sign: GameObjects.Image | null;
 
   constructor(kit: Kit, pool: Pool) {
-    const add = (colour: string, thick: number): GameObjects.Image => kit.studio.scene.add.image(pool.x, pool.level, kit.white).setOrigin(0, 0).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
+    const add = (colour: string, thick: number): GameObjects.Image => kit.studio.patch(pool.x, pool.level).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
     this.white = add('#ffffff', 3);
     this.ink = add(INK.ink, 1.6);
     this.sign = null;
@@ -100,65 +113,62 @@ export class StraightWater implements Live {
   private readonly dry: GameObjects.Image | null;
   private readonly light: GameObjects.Image;
   private readonly colours: BandColour[] = [];
-  private readonly tints: number[] = [];
+  private readonly bands: number[] = [];
   private readonly surface: Surface;
   private readonly unitsPerM: number;
+  private readonly dials: Dials;
+  private readonly told: number;
 
   constructor(kit: Kit, private readonly pool: Pool, private readonly points: 1 | 3 = 1) {
     this.level = pool.level;
     this.unitsPerM = kit.unitsPerM;
+    this.dials = kit.dials;
+    this.told = kit.dials.want(pool.id, 'level_m', NaN);
     const pieces = points === 1 ? 1 : 2;
-    this.dry = pool.rim === undefined ? null : kit.studio.scene.add.image(pool.x, pool.rim, kit.white).setOrigin(0, 0).setTint(rgb(INK.back));
-    for (let i = 0; i < pieces; i += 1) this.bodies.push(kit.studio.scene.add.image(pool.x + (pool.w * i) / pieces, pool.level, kit.white).setOrigin(0, 0));
+    this.dry = pool.rim === undefined ? null : kit.studio.patch(pool.x, pool.rim).setTint(rgb(INK.back)).setDisplaySize(pool.w, 1);
+    for (let i = 0; i < pieces; i += 1) this.bodies.push(kit.studio.patch(pool.x + (pool.w * i) / pieces, pool.level).setDisplaySize(pool.w / pieces, 1));
     for (let i = 0; i < points; i += 1) {
       this.colours.push(new BandColour());
-      this.tints.push(-1);
+      this.bands.push(kit.dials.water(pool.id, i));
     }
     this.light = kit.studio.show(kit.studio.bake({ x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level }, (pen) => light(pen, pool.x, pool.level, pool.w, pool.floor - pool.level, pool.seed)));
     this.light.setDisplaySize(pool.w, pool.floor - pool.level);
     this.surface = new Surface(kit, pool);
     this.place();
-    this.paint(1, null);
+    this.paint();
   }
 
   update(moment: Moment): void {
-    const told = moment.read(this.pool.id, 'level_m', NaN);
+    const told = this.dials.at[this.told];
     let goal = Number.isFinite(told) && !this.pool.still ? Math.min(this.pool.floor - 3, -told * this.unitsPerM) : this.pool.level;
     if (this.pool.behind) goal = Math.max(goal, this.pool.level);
     if (this.pool.rim !== undefined) goal = Math.max(goal, this.pool.rim + 1);
-    const move = (goal - this.level) * moment.ease;
-    if (Math.abs(move) > 0.01) {
-      this.level += move;
+    if (Math.abs(goal - this.level) > UNSEEN) {
+      this.level += (goal - this.level) * moment.ease;
       this.place();
     }
-    this.paint(moment.ease, moment);
+    let changed = false;
+    for (let i = 0; i < this.points; i += 1) if (this.colours[i].towards(this.dials.bands[this.bands[i]], moment)) changed = true;
+    if (changed) this.paint();
   }
 
   private place(): void {
     const { pool } = this;
     const depth = Math.max(1, pool.floor - this.level);
-    for (const body of this.bodies) {
-      body.y = this.level;
-      body.setDisplaySize(pool.w / this.bodies.length, depth);
+    for (let i = 0; i < this.bodies.length; i += 1) {
+      this.bodies[i].y = this.level;
+      this.bodies[i].scaleY = depth / this.bodies[i].height;
     }
-    if (this.dry !== null && pool.rim !== undefined) this.dry.setDisplaySize(pool.w, Math.max(1, this.level - pool.rim));
+    if (this.dry !== null && pool.rim !== undefined) this.dry.scaleY = Math.max(1, this.level - pool.rim) / this.dry.height;
     this.light.y = this.level;
-    this.light.setDisplaySize(pool.w, depth);
+    this.light.scaleY = depth / this.light.height;
     this.surface.move(this.level, pool.level);
   }
 
-  private paint(ease: number, moment: Moment | null): void {
-    let changed = false;
-    for (let i = 0; i < this.points; i += 1) {
-      const tint = this.colours[i].towards(moment === null ? PALE_BAND : moment.band(this.pool.id, i), ease);
-      if (tint !== this.tints[i]) {
-        this.tints[i] = tint;
-        changed = true;
-      }
-    }
-    if (!changed) return;
-    if (this.points === 1) this.bodies[0].setTint(this.tints[0]);
-    else for (let i = 0; i < 2; i += 1) this.bodies[i].setTint(this.tints[i], this.tints[i + 1], this.tints[i], this.tints[i + 1]);
+  private paint(): void {
+    const { colours } = this;
+    if (this.points === 1) this.bodies[0].setTint(colours[0].tint);
+    else for (let i = 0; i < 2; i += 1) this.bodies[i].setTint(colours[i].tint, colours[i + 1].tint, colours[i].tint, colours[i + 1].tint);
   }
 }
 
@@ -168,32 +178,32 @@ export class ShapedWater implements Live {
   private readonly body: GameObjects.Image;
   private readonly colour = new BandColour();
   private readonly surface: Surface | null;
-  private tint = -1;
   private readonly unitsPerM: number;
+  private readonly dials: Dials;
+  private readonly told: number;
+  private readonly band: number;
 
   constructor(kit: Kit, private readonly pool: Pool, path: string) {
     this.level = pool.level;
     this.unitsPerM = kit.unitsPerM;
+    this.dials = kit.dials;
+    this.told = kit.dials.want(pool.id, 'level_m', NaN);
+    this.band = kit.dials.water(pool.id, 0);
     const space = { x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level };
-    this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' })));
+    this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' }))).setTint(this.colour.tint);
     kit.studio.show(kit.studio.bake(space, (pen) => pen.within(path, () => light(pen, space.x, space.y, space.w, space.h, pool.seed))));
     this.surface = pool.full ? null : new Surface(kit, pool);
   }
 
   update(moment: Moment): void {
-    const told = moment.read(this.pool.id, 'level_m', NaN);
+    const told = this.dials.at[this.told];
     const goal = Number.isFinite(told) && !this.pool.full ? Math.max(this.pool.level, -told * this.unitsPerM) : this.pool.level;
-    const move = (goal - this.level) * moment.ease;
-    if (Math.abs(move) > 0.01) {
-      this.level += move;
+    if (Math.abs(goal - this.level) > UNSEEN) {
+      this.level += (goal - this.level) * moment.ease;
       const cut = (this.level - this.pool.level) / this.body.scaleY;
       this.body.setCrop(0, cut, this.body.width, this.body.height - cut);
       this.surface?.move(this.level, this.pool.level);
     }
-    const tint = this.colour.towards(moment.band(this.pool.id, 0), moment.ease);
-    if (tint !== this.tint) {
-      this.tint = tint;
-      this.body.setTint(tint);
-    }
+    if (this.colour.towards(this.dials.bands[this.band], moment)) this.body.setTint(this.colour.tint);
   }
 }

@@ -2,6 +2,7 @@
 import { AUTO, Game, Scale } from 'phaser';
 import { INK } from './draw/palette';
 import { gapNear } from './gaps';
+import { FOR_A_CLASS, FOR_ONE, scaled, type Legible } from './legible';
 import { LoopScene } from './loopScene';
 import { followPointer } from './pointer';
 import type { PageSource } from './terms';
@@ -25,12 +26,15 @@ const MOST_RATIO = 2;
 /**
  * Draws the loop of a store into an element and keeps it in step.
  * @param parent an element with a size of its own
+ * @param audience for a class, names and numbers are drawn larger
  * @throws when the browser offers neither WebGL nor a 2D canvas
  */
-export function createWorld(parent: HTMLElement, store: PageSource): World {
+export function createWorld(parent: HTMLElement, store: PageSource, audience: 'one' | 'class' = 'one'): World {
   const scene = new LoopScene(store);
   const ratio = (): number => Math.max(1, Math.min(MOST_RATIO, window.devicePixelRatio || 1));
+  const legible = (): Legible => (audience === 'one' ? FOR_ONE : scaled(FOR_A_CLASS, window.innerHeight / 720));
   scene.ratio = ratio();
+  scene.legible = legible();
   const game = new Game({
     type: AUTO,
     parent,
@@ -51,7 +55,7 @@ export function createWorld(parent: HTMLElement, store: PageSource): World {
     if (!game.canvas) return null;
     const bounds = canvasRect();
     if (clientX < bounds.left || clientX > bounds.right || clientY < bounds.top || clientY > bounds.bottom) return null;
-    return { x: (clientX - bounds.left) / scene.view.scale, y: (clientY - bounds.top) / scene.view.scale + scene.view.top };
+    return { x: (clientX - bounds.left) / scene.view.scale + scene.view.left, y: (clientY - bounds.top) / scene.view.scale + scene.view.top };
   };
   const gapAt = (clientX: number, clientY: number): number | null => {
     const point = toWorld(clientX, clientY);
@@ -86,8 +90,13 @@ export function createWorld(parent: HTMLElement, store: PageSource): World {
   const resize = (): void => {
     const width = Math.round(parent.clientWidth * ratio());
     const height = Math.round(parent.clientHeight * ratio());
-    if (width < 1 || height < 1 || !game.isBooted || (width === game.scale.width && height === game.scale.height)) return;
+    if (!game.isBooted) return;
+    // a picture that nobody sees costs nothing
+    if (width < 1 || height < 1) game.loop.sleep();
+    else game.loop.wake();
+    if (width < 1 || height < 1 || (width === game.scale.width && height === game.scale.height)) return;
     scene.ratio = ratio();
+    scene.legible = legible();
     game.scale.resize(width, height);
     fill();
     scene.refresh();
@@ -110,7 +119,7 @@ export function createWorld(parent: HTMLElement, store: PageSource): World {
       const { layout, view } = scene;
       if (layout === null) return { stages, gaps };
       const bounds = canvasRect();
-      const rect = (x: number, y: number, w: number, h: number): ScreenRect => ({ x: bounds.left + x * view.scale, y: bounds.top + (y - view.top) * view.scale, width: w * view.scale, height: h * view.scale });
+      const rect = (x: number, y: number, w: number, h: number): ScreenRect => ({ x: bounds.left + (x - view.left) * view.scale, y: bounds.top + (y - view.top) * view.scale, width: w * view.scale, height: h * view.scale });
       for (const box of [...layout.stages, ...layout.sides]) stages[box.id] = rect(box.x, box.rim, box.w, box.floor - box.rim);
       if (layout.pump !== null) stages[layout.pump.id] = rect(layout.pump.x - 26, layout.pump.y - 28, 52, 52);
       for (const gap of layout.gaps) gaps[gap.gap] = rect(gap.x, gap.top, gap.w, gap.bottom - gap.top);

@@ -20,6 +20,11 @@ export function complaintsOf(page: Page): string[] {
   return complaints;
 }
 
+/** Begins as on a device that has not said no to predictions. */
+export async function askForPredictions(page: Page): Promise<void> {
+  await page.addInitScript(() => localStorage.removeItem('loopwright.predicting'));
+}
+
 export async function open(page: Page): Promise<void> {
   await page.goto('./');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('First loop');

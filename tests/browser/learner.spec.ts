@@ -1,9 +1,10 @@
 // The first minute by the words on the page alone; why; taking back; branches; units kept on the device.
 import { expect, test } from '@playwright/test';
-import { complaintsOf, expand, open, orderOf, placeByList, showLoop, tend } from './journey';
+import { askForPredictions, complaintsOf, expand, open, orderOf, placeByList, showLoop, tend } from './journey';
 
 test('the words on the page alone lead a stranger to the first placed stage and the first run', async ({ page }) => {
   const complaints = complaintsOf(page);
+  await askForPredictions(page);
   await page.goto('./');
   const hint = page.getByRole('complementary', { name: 'What to do next' });
   await expect(hint).toContainText('press “Place”');
@@ -15,6 +16,14 @@ test('the words on the page alone lead a stranger to the first placed stage and 
   await page.keyboard.press('Enter');
   await expect(hint).toContainText('press “Run the season”');
   await page.getByRole('button', { name: 'Run the season' }).click();
+  const asked = page.getByRole('region', { name: 'Prediction' });
+  await expect(asked).toContainText('Before you run: what do you expect?');
+  while (await asked.isVisible()) {
+    for (const part of ['I expect', 'Because']) await asked.getByRole('group', { name: part }).getByRole('radio').first().check();
+    const question = await asked.getByRole('heading').innerText();
+    await asked.getByRole('button', { name: 'That is my prediction' }).click();
+    await expect(asked.getByRole('heading', { name: question })).toBeHidden();
+  }
   await expect(page.locator('.day')).toContainText(/Day [1-9]/);
   await expect(hint).toContainText('choose');
   expect(complaints).toEqual([]);

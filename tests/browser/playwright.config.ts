@@ -14,10 +14,15 @@ export default defineConfig({
   workers: 1,
   retries: 0,
   forbidOnly: true,
+  // kept pictures stand beside their journey; they are written only when it is asked for
+  snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
+  updateSnapshots: process.env['LOOPWRIGHT_RENEW_PICTURES'] === '1' ? 'all' : 'none',
   reporter: [['list']],
   use: {
     baseURL: `http://127.0.0.1:${PORT}/`,
     viewport: { width: 1280, height: 720 },
+    // as on a device that has seen the cautions and wants no predictions; journeys of their own begin without
+    storageState: { cookies: [], origins: [{ origin: `http://127.0.0.1:${PORT}`, localStorage: [{ name: 'loopwright.cautions', value: 'read' }, { name: 'loopwright.predicting', value: 'off' }] }] },
     screenshot: 'only-on-failure',
     launchOptions: { executablePath: await findBrowser(), args: BROWSER_ARGUMENTS },
   },

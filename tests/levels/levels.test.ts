@@ -1,10 +1,11 @@
 // Every level is played on the real model: the reference earns three marks, each mistake shows itself, an idle player does not pass.
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
 import { problemText } from '../../src/lessons/problems';
 import { runSeason } from '../../src/season/season';
-import { playedText, playLesson } from '../../src/tools/playLesson';
+import { playedText } from '../../src/tools/playedText';
 
 const LEVELS = new URL('../../levels/', import.meta.url);
 const names = readdirSync(LEVELS).filter((name) => /^\d\d-.*\.json$/.test(name));

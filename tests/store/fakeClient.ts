@@ -1,6 +1,7 @@
 // A stand-in for the worker: answers at once with a small season whose numbers are easy to foresee, and keeps what it was asked.
 import type { Answers, DesignCheck, Request, SeasonAnswer } from '../../src/worker/messages';
-import type { Client } from '../../src/store/state';
+import { movesBetween } from '../../src/lessons/moves';
+import type { Client, Judged } from '../../src/store/state';
 import type { Lesson } from '../../src/lessons/lesson';
 import type { Plan } from '../../src/season/plan';
 import type { DayChunk, Scores } from '../../src/season/trajectory';
@@ -74,12 +75,14 @@ export interface FakeClient extends Client {
   release(): void;
   failRuns: string | null;
   shift: number;
+  /** what every season is judged to be */
+  judged: Judged;
 }
 
 export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
   const waiting: (() => void)[] = [];
   const fake: FakeClient = {
-    asked: [], runs: [], hold: false, failRuns: null, shift: 0,
+    asked: [], runs: [], hold: false, failRuns: null, shift: 0, judged: { marks: [], predictions: [] },
     release: () => {
       while (waiting.length > 0) waiting.shift()?.();
     },
@@ -88,10 +91,12 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       const answer = (value: Answers[keyof Answers]): Answers[R['ask']] => value as Answers[R['ask']];
       switch (request.ask) {
         case 'catalogue': return answer([]);
-        case 'processes': return answer({ effects: {}, limits: {}, crops: {} });
+        case 'processes': return answer({ effects: {}, limits: {}, crops: {}, units: {} });
         case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: '"many"', expected: 'a whole number' }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
+        case 'judge': return answer(fake.judged);
+        case 'moves': return answer(movesBetween(request.given, request.built));
         case 'run': {
           fake.runs.push(request);
           if (fake.hold) await new Promise<void>((go) => waiting.push(go));

@@ -1,7 +1,7 @@
 // Reading numbers out of a season.
 import { describe, expect, it } from 'vitest';
 import { inletOf, readingAt } from '../../src/store/readings';
-import { harvestShares, marksEarned, percentOfMass, scoresAt, waterOf } from '../../src/store/selectors';
+import { harvestShares, percentOfMass, scoresAt, waterOf } from '../../src/store/selectors';
 import { troublesNow } from '../../src/store/troubles';
 import { mergeSeason } from '../../src/store/view';
 import { SCORES, smallPlan, smallSeason } from './fakeClient';
@@ -50,13 +50,6 @@ describe('scores and troubles', () => {
     expect(scoresAt(view, 23)).toBeNull();
     expect(scoresAt(view, 24)?.fishHealth).toBe(80);
     expect(scoresAt(view, 96)?.fishHealth).toBe(83);
-  });
-
-  it('a mark needs both thresholds, and every mark below it', () => {
-    const marks = [{ fishHealth: 50, harvest: 30 }, { fishHealth: 70, harvest: 50 }, { fishHealth: 90, harvest: 80 }];
-    expect(marksEarned({ fishHealth: 95, harvest: 20 }, marks)).toBe(0);
-    expect(marksEarned({ fishHealth: 69, harvest: 90 }, marks)).toBe(1);
-    expect(marksEarned({ fishHealth: 90, harvest: 80 }, marks)).toBe(3);
   });
 
   it('fish that lost weight count as no gain, not as a loss of plants', () => {

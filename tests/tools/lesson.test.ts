@@ -1,17 +1,20 @@
 // The lesson command's judgement, on a stand-in for the model whose answers are known.
 import { describe, expect, test } from 'vitest';
+import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
 import type { Lesson } from '../../src/lessons/lesson';
 import type { Plan } from '../../src/season/plan';
 import type { Trajectory } from '../../src/season/trajectory';
 import { lessonCommand } from '../../src/tools/lessonCommand';
-import { playedText, playLesson } from '../../src/tools/playLesson';
+import { playedText } from '../../src/tools/playedText';
 import { changed, fileText, soundLesson } from '../lessons/plans';
 import { scoresOf, tinySeason } from './tinySeason';
 
 function oneMistake(): Lesson {
   const mistake = { key: 'no-settler', title: 'no settler', order: ['fish', 'rafts', 'sump', 'pump'], shows: [{ stage: 'rafts', variable: 'H2S_ug_L', statistic: 'max', atLeastTimes: 2 }] };
-  const read = readLesson(JSON.stringify(changed(soundLesson(), ['mistakes'], [mistake])));
+  // what the stand-in knows nothing of is not asked
+  const plain = changed(changed(soundLesson(), ['predictions'], []), ['demonstrations'], []);
+  const read = readLesson(JSON.stringify(changed(plain, ['mistakes'], [mistake])));
   if ('problems' in read) throw new Error(JSON.stringify(read.problems));
   return read.lesson;
 }

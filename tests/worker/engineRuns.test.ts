@@ -59,6 +59,13 @@ describe('an action in the middle of a season', () => {
     expect(runs.run(acted, 0).days[DAY + 1]).toBe(b.days[DAY + 1]);
   });
 
+  it('two courses and two loops shown side by side are kept: coming back to each lives no day again', () => {
+    const runs = createRuns();
+    const plans = [plan, acted, ...[0.4, 0.5].map((volume_m3) => ({ ...plan, loop: plan.loop.map((stage) => (stage.id === 'degas' ? { ...stage, volume_m3 } : stage)) }))];
+    const lived = plans.map((one) => runs.run(one, 0));
+    plans.forEach((one, index) => expect(runs.run(one, 0).days[DAY + 1]).toBe(lived[index].days[DAY + 1]));
+  });
+
   it('does nothing to days already kept when the design itself changes: all of them come anew', () => {
     const runs = createRuns();
     runs.run(plan, 0);

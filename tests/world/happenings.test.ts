@@ -1,9 +1,9 @@
-// What the picture makes of a season's events: a lamp's power, a pump that drew air, the dead of late, and who lives where.
+// What the picture makes of a season's events: a lamp, a pump that drew air, the dead of late, and who lives where.
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/season/plan';
 import type { EventKind, SeasonEvent } from '../../src/season/trajectory';
 import type { SeasonView } from '../../src/store/state';
-import { drewAir, lampPower, lately } from '../../src/world/happenings';
+import { drewAir, lampShines, lately } from '../../src/world/happenings';
 import { cropAt, livingOf, speciesIn } from '../../src/world/living';
 import { seasonOf } from './loops';
 
@@ -18,23 +18,23 @@ function withEvents(...events: SeasonEvent[]): SeasonView {
 describe('a lamp', () => {
   const view = withEvents(event(5, 'lampSet', 'uv', 0), event(20, 'lampSet', 'uv', 55), event(30, 'powerOff'), event(40, 'powerOn'), event(41, 'lampSet', 'other', 3));
 
-  it('has the power of the plan until it is set, then that of the setting', () => {
-    expect([0, 6, 21, 60].map((hour) => lampPower(view, 'uv', 40, hour))).toEqual([40, 0, 55, 55]);
+  it('shines as the plan has it until it is set, then as it was set', () => {
+    expect([0, 6, 21, 60].map((now_h) => lampShines(view, 'uv', 40, { now_h }))).toEqual([true, false, true, true]);
   });
 
   it('is dark while the power is off', () => {
-    expect(lampPower(view, 'uv', 40, 35)).toBe(0);
+    expect(lampShines(view, 'uv', 40, { now_h: 35 })).toBe(false);
   });
 });
 
 describe('a pump', () => {
   it('is taken to have drawn air from then on, until somebody turns it', () => {
     const view = withEvents(event(10, 'pumpDry', 'sump'), event(50, 'pumpOff'));
-    expect([9, 10, 30, 51].map((hour) => drewAir(view, 'sump', hour))).toEqual([false, true, true, false]);
+    expect([9, 10, 30, 51].map((now_h) => drewAir(view, 'sump', { now_h }))).toEqual([false, true, true, false]);
   });
 
   it('in another tank says nothing about this one', () => {
-    expect(drewAir(withEvents(event(10, 'pumpDry', 'elsewhere')), 'sump', 20)).toBe(false);
+    expect(drewAir(withEvents(event(10, 'pumpDry', 'elsewhere')), 'sump', { now_h: 20 })).toBe(false);
   });
 });
 
@@ -42,7 +42,7 @@ describe('the dead', () => {
   const view = withEvents(event(23, 'fishDied', 'fish', 3), event(25, 'fishDied', 'fish', 2), event(25, 'fishDied', 'other', 9));
 
   it('are counted for some hours, over midnight, and then no more', () => {
-    expect([22, 23, 26, 36, 40].map((hour) => lately(view, 'fishDied', 'fish', hour, 12))).toEqual([0, 3, 5, 2, 0]);
+    expect([22, 23, 26, 36, 40].map((now_h) => lately(view, 'fishDied', 'fish', { now_h }, 12))).toEqual([0, 3, 5, 2, 0]);
   });
 });
 
@@ -54,8 +54,8 @@ describe('who lives where', () => {
   } as unknown as Plan;
 
   it('is told by what was planted last', () => {
-    expect([0, 48, 104, 105].map((hour) => cropAt(plan, 'bed', hour))).toEqual([null, 'basil', 'basil', 'tomato']);
-    expect(cropAt(plan, 'bare', 500)).toBeNull();
+    expect([0, 48, 104, 105].map((now_h) => cropAt(plan, 'bed', { now_h }))).toEqual([null, 'basil', 'basil', 'tomato']);
+    expect(cropAt(plan, 'bare', { now_h: 500 })).toBeNull();
   });
 
   it('is told by who was stocked, by plan or by hand', () => {

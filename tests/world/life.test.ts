@@ -44,7 +44,7 @@ describe('plants', () => {
 });
 
 describe('daylight', () => {
-  const at = (hour: number, length = 14): Daylight => daylight(hour, length, { sun: 0, colour: 0, alpha: 0 });
+  const at = (hour: number, length = 14): Daylight => daylight({ hour, dayLength_h: length, sun: 0, colour: 0, alpha: 0 });
 
   it('washes nothing at noon and most things at night', () => {
     expect(at(12)).toMatchObject({ sun: 1, alpha: 0 });

@@ -7,7 +7,7 @@ import type { StageType } from './stageType';
 const housingFloor = (water: number): number => water / devices.pressedDepth.value;
 
 export const cartridgeFilter: StageType = {
-  kind: 'cartridgeFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['pressure', 'mains'],
+  kind: 'cartridgeFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['pressure', 'mains', 'discharge'],
   defaults: { volume_m3: 0.02, count: 1 }, cells: 1, pressurised: true,
   cleaning: { deed: 'rinse', water: practice.rinseWater.value, solids: practice.rinsedShare.value, nitrifiers: practice.rinsedNitrifiers.value, heterotrophs: practice.rinsedHeterotrophs.value, byItself: false },
   loss(s, flow, clog) {

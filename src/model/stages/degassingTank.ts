@@ -4,7 +4,7 @@ import { airShear, cleared } from './stageType';
 import type { StageType } from './stageType';
 
 export const degassingTank: StageType = {
-  kind: 'degassingTank', group: 'treatWater', controls: ['air'], airMax_L_min: 120, cautions: ['mains', 'hydrogenSulfide', 'weight'],
+  kind: 'degassingTank', group: 'treatWater', controls: ['air'], airMax_L_min: 120, cautions: ['mains', 'hydrogenSulfide', 'weight', 'openWater'],
   defaults: { volume_m3: 0.3, air_L_min: 60, media_m3: 0, count: 1 }, cells: 1,
   volume: (s) => (s.volume_m3 ?? 0.3) * (s.count ?? 1),
   cell(s) {

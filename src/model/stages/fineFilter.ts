@@ -6,7 +6,7 @@ import { keepBySize, lossThrough } from './separating';
 import type { StageType } from './stageType';
 
 export const fineFilter: StageType = {
-  kind: 'fineFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'openWater'],
+  kind: 'fineFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'openWater', 'discharge', 'weight'],
   defaults: { volume_m3: 0.15, count: 1 }, cells: 1,
   cleaning: { deed: 'rinse', water: practice.rinseWater.value, solids: practice.rinsedShare.value, nitrifiers: practice.rinsedNitrifiers.value, heterotrophs: practice.rinsedHeterotrophs.value, byItself: false },
   loss(s, flow, clog) {

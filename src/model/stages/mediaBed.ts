@@ -4,7 +4,7 @@ import { keepBySize } from './separating';
 import type { StageType } from './stageType';
 
 export const mediaBed: StageType = {
-  kind: 'mediaBed', group: 'growPlants', controls: ['rinse'], airMax_L_min: 0, cautions: ['produce', 'weight', 'mains'],
+  kind: 'mediaBed', group: 'growPlants', controls: ['rinse'], airMax_L_min: 0, cautions: ['produce', 'weight', 'mains', 'hydrogenSulfide'],
   defaults: { area_m2: 2, depth_m: 0.3, count: 1 }, cells: 1, grows: true,
   cleaning: { deed: 'rinse', water: devices.gravelRinseWater.value, solids: devices.gravelRinsed.value, nitrifiers: devices.gravelNitrifiers.value, heterotrophs: devices.gravelRinsed.value, byItself: false },
   volume: (s) => (s.area_m2 ?? 2) * (s.depth_m ?? 0.3) * (s.count ?? 1) * devices.gravelPores.value * devices.gravelFilled.value,

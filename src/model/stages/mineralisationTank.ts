@@ -4,7 +4,7 @@ import { airShear } from './stageType';
 import type { StageType } from './stageType';
 
 export const mineralisationTank: StageType = {
-  kind: 'mineralisationTank', group: 'treatWater', controls: ['air', 'drain'], airMax_L_min: 80, cautions: ['mains', 'hydrogenSulfide', 'openWater'],
+  kind: 'mineralisationTank', group: 'treatWater', controls: ['air', 'drain'], airMax_L_min: 80, cautions: ['mains', 'hydrogenSulfide', 'openWater', 'discharge', 'weight'],
   defaults: { volume_m3: 0.2, air_L_min: 20, count: 1 }, cells: 1, drains: true,
   volume: (s) => (s.volume_m3 ?? 0.2) * (s.count ?? 1),
   cell(s) {

@@ -6,7 +6,7 @@ import type { StageType } from './stageType';
 const hullFloor = (water: number): number => water / devices.pressedDepth.value;
 
 export const sandFilter: StageType = {
-  kind: 'sandFilter', group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0, cautions: ['pressure', 'mains', 'weight', 'hydrogenSulfide'],
+  kind: 'sandFilter', group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0, cautions: ['pressure', 'mains', 'weight', 'hydrogenSulfide', 'discharge'],
   defaults: { volume_m3: 0.05, count: 1 }, cells: 1, pressurised: true,
   cleaning: { deed: 'backwash', water: devices.backwashWater.value, solids: devices.backwashSolids.value, nitrifiers: devices.sandNitrifiers.value, heterotrophs: devices.backwashHeterotrophs.value, byItself: false },
   loss(s, flow, clog) {

@@ -3,7 +3,7 @@ import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 
 export const sump: StageType = {
-  kind: 'sump', group: 'moveWater', controls: [], airMax_L_min: 0, cautions: ['mains', 'openWater', 'hydrogenSulfide'],
+  kind: 'sump', group: 'moveWater', controls: [], airMax_L_min: 0, cautions: ['mains', 'openWater', 'hydrogenSulfide', 'weight'],
   defaults: { volume_m3: 0.4, count: 1 }, cells: 1,
   volume: (s) => (s.volume_m3 ?? 0.4) * (s.count ?? 1),
   cell(s) {

@@ -6,7 +6,7 @@ import { restInCone } from './separating';
 import type { StageType } from './stageType';
 
 export const swirlSeparator: StageType = {
-  kind: 'swirlSeparator', group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'weight', 'openWater'],
+  kind: 'swirlSeparator', group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'weight', 'openWater', 'discharge'],
   defaults: { volume_m3: 0.15, count: 1 }, cells: 1, drains: true,
   volume: (s) => (s.volume_m3 ?? 0.15) * (s.count ?? 1),
   cell(s) {

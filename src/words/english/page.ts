@@ -62,7 +62,6 @@ export const pageWords = {
   'brief.fishAlive': '{n} alive, welfare {welfare}',
   'brief.plantsGain': '{plants} leaves, {gain} fish',
   'brief.outOf': '{value} of 100',
-  'brief.openFile': 'Open a lesson file…',
   'brief.back': 'Back to build',
   'brief.result': 'Show the result',
 
@@ -263,7 +262,7 @@ export const pageWords = {
   'failure.read': 'The file could not be read: {message}',
   'failure.title': 'Something went wrong',
   'failure.dismiss': 'Dismiss',
-  'failure.noLesson': 'No lesson is open. Open a lesson file to begin.',
+  'failure.noLesson': 'No lesson is open. Choose one with the button Lessons.',
   'page.title': 'Loopwright',
   'page.loading': 'Opening the lesson…',
   'page.world': 'The loop in side view. The same is in the list of the loop.',

@@ -3,6 +3,7 @@ import type { GameObjects } from 'phaser';
 import { INK } from '../draw/palette';
 import { tankCut } from '../draw/parts';
 import type { Pen } from '../draw/pen';
+import type { Dials } from '../dials';
 import type { Kit } from '../kit';
 import type { SideBox, StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
@@ -30,17 +31,21 @@ function ink(pen: Pen, box: SideBox, host: StageBox): void {
 
 class Drip implements Live {
   private readonly drops: GameObjects.Image[] = [];
+  private readonly dials: Dials;
+  private readonly dose: number;
   private dosing = false;
 
   constructor(kit: Kit, private readonly x: number, private readonly top: number, private readonly host: StageBox) {
+    this.dials = kit.dials;
+    this.dose = kit.dials.want(host.id, 'dose_g_d', 0);
     for (let i = 0; i < DROPS; i += 1) this.drops.push(kit.sheets.bits.image('drop', x, top).setVisible(false));
   }
 
   update(moment: Moment): void {
-    const dosing = moment.read(this.host.id, 'dose_g_d', 0) > 0;
+    const dosing = this.dials.at[this.dose] > 0;
     if (dosing !== this.dosing) {
       this.dosing = dosing;
-      for (const drop of this.drops) drop.setVisible(dosing);
+      for (let i = 0; i < DROPS; i += 1) this.drops[i].setVisible(dosing);
     }
     if (!dosing) return;
     const fall = this.host.level - this.top - 12;

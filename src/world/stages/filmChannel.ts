@@ -4,6 +4,7 @@ import { Crop, type Place } from '../crop';
 import { INK } from '../draw/palette';
 import { table } from '../draw/parts';
 import type { Pen } from '../draw/pen';
+import type { Dials } from '../dials';
 import type { Kit, StageDrawing } from '../kit';
 import { CHANNEL_OVER, CHANNEL_UNDER } from '../kinds';
 import type { StageBox } from '../layout';
@@ -45,15 +46,21 @@ class Film implements Live {
   private readonly pieces: GameObjects.Image[];
   private readonly dashes: GameObjects.Image[] = [];
   private readonly colours = [new BandColour(), new BandColour(), new BandColour()];
-  private readonly tints = [-1, -1, -1];
+  private readonly bands: number[] = [];
+  private readonly dials: Dials;
+  private readonly flow: number;
   private offset = 0;
   private flowing: boolean | null = null;
 
   constructor(kit: Kit, private readonly box: StageBox) {
+    this.dials = kit.dials;
+    this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
+    for (let i = 0; i < 3; i += 1) this.bands.push(kit.dials.water(box.id, i));
     this.pieces = [0, 0.5].map((from) => {
       const space = { x: box.x + box.w * from, y: bottom(box, from) - FILM - 1, w: box.w / 2, h: FILM + SLOPE + 2 };
       return kit.studio.show(kit.studio.bake(space, (pen) => pen.path(filmPath(box, from, from + 0.5), { fill: '#fff' })));
     });
+    this.paint();
     kit.studio.show(kit.studio.bake({ x: box.x, y: bottom(box, 0) - FILM - 4, w: box.w, h: FILM + SLOPE + 8 }, (pen) => {
       pen.path(`M${box.x} ${bottom(box, 0) - FILM + 2.2}L${box.x + box.w} ${bottom(box, 1) - FILM + 2.2}`, { ink: '#fff', width: 2.4, alpha: 0.9 });
       pen.path(`M${box.x} ${bottom(box, 0) - FILM}L${box.x + box.w} ${bottom(box, 1) - FILM}`, { ink: INK.ink, width: 1.5 });
@@ -65,13 +72,9 @@ class Film implements Live {
   update(moment: Moment): void {
     const { box } = this;
     let changed = false;
-    for (let i = 0; i < 3; i += 1) {
-      const tint = this.colours[i].towards(moment.band(box.id, i), moment.ease);
-      changed ||= tint !== this.tints[i];
-      this.tints[i] = tint;
-    }
-    if (changed) for (let i = 0; i < 2; i += 1) this.pieces[i].setTint(this.tints[i], this.tints[i + 1], this.tints[i], this.tints[i + 1]);
-    const speed = dashSpeed(moment.read(box.id, 'flow_m3_d', 0));
+    for (let i = 0; i < 3; i += 1) if (this.colours[i].towards(this.dials.bands[this.bands[i]], moment)) changed = true;
+    if (changed) this.paint();
+    const speed = dashSpeed(this.dials.at[this.flow]);
     const flowing = speed > 0;
     if (flowing !== this.flowing) for (let i = 0; i < DASHES; i += 1) this.dashes[i].setVisible(flowing);
     const first = this.flowing === null;
@@ -83,6 +86,12 @@ class Film implements Live {
       this.dashes[i].x = box.x + 8 + (box.w - 16) * u;
       this.dashes[i].y = bottom(box, u) - FILM * 0.42;
     }
+  }
+
+  private paint(): void {
+    const [a, b, c] = this.colours;
+    this.pieces[0].setTint(a.tint, b.tint, a.tint, b.tint);
+    this.pieces[1].setTint(b.tint, c.tint, b.tint, c.tint);
   }
 }
 

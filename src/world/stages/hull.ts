@@ -3,6 +3,7 @@ import type { GameObjects } from 'phaser';
 import { INK } from '../draw/palette';
 import { block } from '../draw/parts';
 import type { Pen } from '../draw/pen';
+import type { Dials } from '../dials';
 import type { Kit } from '../kit';
 import { type StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
@@ -63,16 +64,23 @@ export const GAUGE = 11;
 /** Needle of a gauge: it swings right as the filter blocks and falls back left where nothing flows. */
 export class Gauge implements Live {
   private readonly needle: GameObjects.Image;
+  private readonly dials: Dials;
+  private readonly clog: number;
+  private readonly flow: number;
   private shown = 0;
 
-  constructor(kit: Kit, private readonly id: string, x: number, y: number) {
+  constructor(kit: Kit, id: string, x: number, y: number) {
+    this.dials = kit.dials;
+    this.clog = kit.dials.want(id, 'clog', 0);
+    this.flow = kit.dials.want(id, 'flow_m3_d', 0);
     kit.studio.show(kit.studio.bake({ x: x - GAUGE - 3, y: y - GAUGE - 3, w: 2 * GAUGE + 6, h: 2 * GAUGE + 14 }, (pen) => gaugeFace(pen, x, y, GAUGE)));
     this.needle = kit.sheets.bits.image('needle', x, y).setRotation(-1.5);
   }
 
   update(moment: Moment): void {
-    const clog = Math.max(0, Math.min(1, moment.read(this.id, 'clog', 0)));
-    const goal = moment.read(this.id, 'flow_m3_d', 0) > 0 ? 0.25 + 0.75 * clog : 0;
+    const clog = Math.max(0, Math.min(1, this.dials.at[this.clog]));
+    const goal = this.dials.at[this.flow] > 0 ? 0.25 + 0.75 * clog : 0;
+    if (Math.abs(goal - this.shown) < 0.002) return;
     this.shown += (goal - this.shown) * moment.ease;
     this.needle.rotation = -1.5 + 3 * this.shown;
   }

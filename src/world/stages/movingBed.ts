@@ -5,6 +5,7 @@ import { INK } from '../draw/palette';
 import type { Pen } from '../draw/pen';
 import { scatter } from '../draw/curves';
 import { AirBubbles, Stripping } from '../gas';
+import type { Dials } from '../dials';
 import { hollowOf, type Kit, type StageDrawing } from '../kit';
 import { type StageBox, WALL } from '../layout';
 import type { Live, Moment } from '../moment';
@@ -28,10 +29,14 @@ class Tumbling implements Live {
   private readonly images: GameObjects.Image[] = [];
   private readonly reach: number[] = [];
   private readonly phase: number[] = [];
+  private readonly dials: Dials;
+  private readonly air: number;
   private stirred = NaN;
   private angle = 0;
 
   constructor(kit: Kit, private readonly box: StageBox, private readonly water: StraightWater, private readonly w: number) {
+    this.dials = kit.dials;
+    this.air = kit.dials.want(box.id, 'air_L_min', 0);
     const random = scatter(61);
     for (let i = 0; i < count(box); i += 1) {
       this.images.push(kit.sheets.bits.image(i % 3 === 0 ? 'carrier 1' : 'carrier 0'));
@@ -42,7 +47,7 @@ class Tumbling implements Live {
 
   update(moment: Moment): void {
     const { box, w } = this;
-    const air = moment.read(box.id, 'air_L_min', 0);
+    const air = this.dials.at[this.air];
     const goal = air > 0 ? 1 : 0;
     this.stirred = Number.isNaN(this.stirred) ? goal : this.stirred + (goal - this.stirred) * moment.ease * 0.12;
     if (moment.flowing && air > 0) this.angle += (moment.dt * 6.283 * Math.max(0.3, Math.min(1.6, air / WELL_STIRRED_L_min))) / ROUND_s;

@@ -5,18 +5,24 @@ import { INK } from '../draw/palette';
 import { pump as pumpInk } from '../draw/parts';
 import type { Pen } from '../draw/pen';
 import { drewAir } from '../happenings';
+import type { Dials } from '../dials';
 import type { Kit } from '../kit';
 import type { PumpBox, StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
 import { RedCard } from '../redCard';
 
 class Lamp implements Live {
-  constructor(private readonly on: GameObjects.Image, private readonly air: GameObjects.Image, private readonly card: RedCard, private readonly host: string) {}
+  private readonly flow: number;
+
+  constructor(private readonly dials: Dials, private readonly on: GameObjects.Image, private readonly air: GameObjects.Image, private readonly card: RedCard, private readonly host: string) {
+    this.flow = dials.want(host, 'flow_m3_d', 0);
+  }
 
   update(moment: Moment): void {
-    const runs = moment.read(this.host, 'flow_m3_d', 0) > 0;
+    if (!moment.glance) return;
+    const runs = this.dials.at[this.flow] > 0;
     if (runs !== this.on.visible) this.on.setVisible(runs);
-    const dry = !runs && moment.view !== null && drewAir(moment.view, this.host, moment.now_h);
+    const dry = !runs && moment.view !== null && drewAir(moment.view, this.host, moment);
     if (dry !== this.air.visible) this.air.setVisible(dry);
     this.card.show(dry);
   }
@@ -54,5 +60,5 @@ export function returnPump(kit: Kit, box: PumpBox, host: StageBox, width: number
   const lit = draw(true).setVisible(false);
   const dry = kit.studio.show(kit.studio.bake(space, (pen) => air(pen, box))).setVisible(false);
   const card = new RedCard(kit.studio, say('world.pumpDry'), { x: box.x - 24, y: box.y - 14, rise: Math.max(46, box.y - 14 - (host.level + host.floor) / 2 + 44), width, shift: -170 });
-  return [new Lamp(lit, dry, card, host.id)];
+  return [new Lamp(kit.dials, lit, dry, card, host.id)];
 }

@@ -6,6 +6,7 @@ import type { Pen } from '../draw/pen';
 import { scatter } from '../draw/curves';
 import type { Kit, StageDrawing } from '../kit';
 import { type StageBox, WALL } from '../layout';
+import type { Dials } from '../dials';
 import type { Live, Moment } from '../moment';
 import { lately } from '../happenings';
 import { Specks } from '../solids';
@@ -66,10 +67,17 @@ class Screen implements Live {
   private readonly drum: GameObjects.Image;
   private readonly spray: GameObjects.Image;
   private readonly slate: Slate;
+  private readonly dials: Dials;
+  private readonly clog: number;
+  private readonly flow: number;
   private drawn = -1;
+  private washes = false;
   private turn = 0;
 
   constructor(kit: Kit, private readonly box: StageBox) {
+    this.dials = kit.dials;
+    this.clog = kit.dials.want(box.id, 'clog', 0);
+    this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
     const { x, y, r } = drumOf(box);
     this.slate = kit.studio.slate({ x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 });
     this.drum = kit.studio.show(kit.studio.bake({ x: -r - 2, y: -r - 2, w: 2 * r + 4, h: 2 * r + 4 }, (pen) => drum(pen, r))).setOrigin(0.5, 0.5).setPosition(x, y);
@@ -80,15 +88,21 @@ class Screen implements Live {
 
   update(moment: Moment): void {
     const { id } = this.box;
-    const clog = Math.max(0, Math.min(1, moment.read(id, 'clog', 0)));
-    const flows = moment.read(id, 'flow_m3_d', 0) > 0;
-    const washes = flows && moment.view !== null && (clog > WASH_FROM || lately(moment.view, 'backwashed', id, moment.now_h, WASH_SHOWN_h) > 0);
-    if (washes !== this.spray.visible) this.spray.setVisible(washes);
-    if (flows && moment.flowing) this.turn += moment.dt * TURN * (washes ? 2 : 1);
-    this.drum.rotation = this.turn;
+    const clog = Math.max(0, Math.min(1, this.dials.at[this.clog]));
+    const flows = this.dials.at[this.flow] > 0;
+    if (moment.glance) this.washes = flows && moment.view !== null && (clog > WASH_FROM || lately(moment.view, 'backwashed', id, moment, WASH_SHOWN_h) > 0);
+    if (this.washes !== this.spray.visible) this.spray.setVisible(this.washes);
+    if (flows && moment.flowing) {
+      this.turn += moment.dt * TURN * (this.washes ? 2 : 1);
+      this.drum.rotation = this.turn;
+    }
     const step = Math.round(clog * DIRT_STEPS);
     if (step === this.drawn) return;
     this.drawn = step;
+    this.paint();
+  }
+
+  private paint(): void {
     const { x, y, r } = drumOf(this.box);
     this.slate.redraw((pen) => {
       const random = scatter(77);
@@ -96,7 +110,7 @@ class Screen implements Live {
         const a = 0.25 + random() * (Math.PI - 0.5);
         const out = r - MESH - 2 - random() * random() * 12;
         const size = 1.3 + random() * 1.6;
-        if (i < (step / DIRT_STEPS) * 130) speck(pen, x + Math.cos(a) * out, y + Math.sin(a) * out, size, random() * 3);
+        if (i < (this.drawn / DIRT_STEPS) * 130) speck(pen, x + Math.cos(a) * out, y + Math.sin(a) * out, size, random() * 3);
       }
     });
   }

@@ -6,7 +6,7 @@ import type { Pen } from '../draw/pen';
 import type { StageDrawing } from '../kit';
 import type { StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
-import { lampPower } from '../happenings';
+import { lampShines } from '../happenings';
 import { Specks } from '../solids';
 import { ShapedWater } from '../water';
 
@@ -64,7 +64,8 @@ class Lamp implements Live {
   constructor(private readonly lit: GameObjects.Image, private readonly box: StageBox) {}
 
   update(moment: Moment): void {
-    const on = moment.view !== null && lampPower(moment.view, this.box.id, this.box.spec.lamp_W ?? 0, moment.now_h) > 0;
+    if (!moment.glance) return;
+    const on = moment.view !== null && lampShines(moment.view, this.box.id, this.box.spec.lamp_W ?? 0, moment);
     if (on !== this.lit.visible) this.lit.setVisible(on);
   }
 }

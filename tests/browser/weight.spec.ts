@@ -1,0 +1,84 @@
+// Light on old laptops: what the built page weighs, and how much script a frame takes with everything in view.
+import { expect, test, type CDPSession, type Page } from '@playwright/test';
+import { readdirSync, readFileSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { open, placeByList, tend } from './journey';
+
+const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+const MOST_IN_ALL_kB = 900;
+const MOST_BEFORE_PAINT_kB = 250;
+/** Script in a frame, ms of the main thread's own time: what is promised, and room for slower machines than the one it was measured on. */
+const SCRIPT = { median: 4, high: 8, room: 2 };
+const WATCHED_ms = 8000;
+/** What comes packed already is sent as it is. */
+const PACKED: ReadonlySet<string> = new Set(['.woff2', '.png']);
+
+function weight_kB(path: string): number {
+  const bytes = readFileSync(path);
+  return (PACKED.has(extname(path)) ? bytes : gzipSync(bytes, { level: 9 })).length / 1000;
+}
+
+test('the built page weighs no more than old laptops bear, in all and before its panels are painted', () => {
+  const files = readdirSync(DIST, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+  const all = files.filter((file) => extname(file) !== '.map').reduce((sum, file) => sum + weight_kB(file), 0);
+  const page = readFileSync(join(DIST, 'index.html'), 'utf8');
+  const first = [...page.matchAll(/(?:src|href)="\.\/([^"]+\.(?:js|css))"/g)].map(([, file]) => join(DIST, file));
+  const face = files.filter((file) => /latin-wght-normal.*woff2$/.test(file) && !file.includes('ext'));
+  const before = [join(DIST, 'index.html'), ...first, ...face].reduce((sum, file) => sum + weight_kB(file), 0);
+  console.log(`weight: ${all.toFixed(0)} kB in all, ${before.toFixed(0)} kB before the first paint`);
+  expect(first.length).toBeGreaterThan(2);
+  expect(face).toHaveLength(1);
+  expect(before).toBeLessThan(MOST_BEFORE_PAINT_kB);
+  expect(all).toBeLessThan(MOST_IN_ALL_kB);
+});
+
+interface Happening { name: string; ph: string; pid: number; tid: number; ts: number; dur: number; tdur?: number }
+const SCRIPTS: ReadonlySet<string> = new Set(['FireAnimationFrame', 'TimerFire', 'FunctionCall', 'RunMicrotasks', 'HandlePostMessage', 'EventDispatch', 'MinorGC', 'MajorGC']);
+
+async function traced(cdp: CDPSession, page: Page): Promise<Happening[]> {
+  const events: Happening[] = [];
+  cdp.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as Happening[])));
+  const done = new Promise<void>((resolve) => cdp.once('Tracing.tracingComplete', () => resolve()));
+  await cdp.send('Tracing.start', { transferMode: 'ReportEvents', traceConfig: { includedCategories: ['devtools.timeline'] } });
+  await page.waitForTimeout(WATCHED_ms);
+  await cdp.send('Tracing.end');
+  await done;
+  return events;
+}
+
+/** Milliseconds of script in each frame, from outermost calls only. */
+function scriptOfFrames(events: readonly Happening[]): number[] {
+  const main = events.find(({ name }) => name === 'FireAnimationFrame');
+  if (main === undefined) return [];
+  const calls = events.filter((event) => event.pid === main.pid && event.tid === main.tid && event.ph === 'X' && SCRIPTS.has(event.name)).sort((a, b) => a.ts - b.ts);
+  const frames: number[] = [];
+  let ended = 0;
+  let begun = -Infinity;
+  for (const call of calls) {
+    if (call.ts < ended) continue;
+    ended = call.ts + call.dur;
+    if (call.name === 'FireAnimationFrame' && call.ts - begun > 4000) {
+      frames.push(0);
+      begun = call.ts;
+    }
+    if (frames.length > 0) frames[frames.length - 1] += (call.tdur ?? call.dur) / 1000;
+  }
+  return frames;
+}
+
+test('a frame of the whole loop, running, takes little script', async ({ page }) => {
+  await open(page);
+  await placeByList(page);
+  await tend(page);
+  await page.getByRole('button', { name: 'Run the season' }).click();
+  await page.getByRole('button', { name: '6 h/s' }).click();
+  await page.waitForTimeout(6000);
+  const frames = scriptOfFrames(await traced(await page.context().newCDPSession(page), page)).sort((a, b) => a - b);
+  const at = (share: number): number => frames[Math.min(frames.length - 1, Math.floor(share * frames.length))];
+  console.log(`script: ${at(0.5).toFixed(1)} ms a frame at the median, ${at(0.95).toFixed(1)} ms at the 95th percentile, of ${frames.length} frames`);
+  expect(frames.length).toBeGreaterThan(10);
+  expect(at(0.5)).toBeLessThan(SCRIPT.median * SCRIPT.room);
+  expect(at(0.95)).toBeLessThan(SCRIPT.high * SCRIPT.room);
+});

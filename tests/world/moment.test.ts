@@ -1,0 +1,72 @@
+// The moment the picture shows, and the mark that a number earns.
+import { describe, expect, it } from 'vitest';
+import { LENSES } from '../../src/store/lenses';
+import type { ComfortBand } from '../../src/worker/messages';
+import { fishDistress, markOf } from '../../src/world/marks';
+import { Moment } from '../../src/world/moment';
+import type { PageState } from '../../src/store/state';
+import { loopOf, seasonOf } from './loops';
+
+const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }];
+/** Nitrate tells cell and hour; coarse and fine solids tell themselves apart. */
+const season = seasonOf(STAGES, (variable, cell, sample) => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : 0));
+const page = { season, mode: 'run', plan: { loop: loopOf('fish', 'rafts', 'sump', 'pump') }, comfort: [], lens: 'nitrate', now_h: 4, speed: 'paused', reducedMotion: false } as unknown as PageState;
+
+describe('a moment', () => {
+  const at = (state: Partial<PageState>): Moment => {
+    const moment = new Moment();
+    moment.dt = 0.1;
+    moment.take({ ...page, ...state });
+    return moment;
+  };
+
+  it('has no season while building', () => {
+    expect(at({}).view).toBe(season);
+    expect(at({ mode: 'build' }).view).toBeNull();
+  });
+
+  it('lets bubbles rise at hours a second and holds them while days fly by', () => {
+    expect(at({ speed: 'hours6' }).gasTime).toBeCloseTo(0.1, 9);
+    expect(at({ speed: 'days5' }).gasTime).toBe(0);
+    expect(at({ speed: 'days5' }).time).toBeCloseTo(0.1, 9);
+  });
+
+  it('stands still for people who ask for less motion, and shows each value at once', () => {
+    const still = at({ reducedMotion: true });
+    expect([still.time, still.gasTime, still.ease]).toEqual([0, 0, 1]);
+  });
+});
+
+describe('a mark', () => {
+  const bands: ComfortBand[] = [
+    { applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 },
+    { applies: 'fish', variable: 'NH3_mgN_L', watchAbove: 0.05, actAbove: 0.2 },
+    { applies: 'fish', variable: 'O2_mg_L', watchBelow: 5, actBelow: 3 },
+    { applies: 'roots', variable: 'O2_mg_L', watchBelow: 4 },
+  ];
+  const NAMES = ['TAN_mgN_L', 'NH3_mgN_L', 'O2_mg_L', 'H2S_ug_L'];
+  const places = new Map(NAMES.map((name, i) => [name, i]));
+  const at = (values: Record<string, number>): Float64Array => Float64Array.from(NAMES, (name) => values[name] ?? 0);
+  const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<typeof markOf> => markOf(bands, kind, judged, at(values), places);
+
+  it('is the worst of the quantities behind the lens', () => {
+    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.01 })).toBe('fine');
+    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 3, NH3_mgN_L: 0.01 })).toBe('watch');
+    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.3 })).toBe('act');
+  });
+
+  it('follows who lives there: oxygen that troubles fish may suit roots', () => {
+    expect(mark('fishTank', ['O2_mg_L'], { O2_mg_L: 4.5 })).toBe('watch');
+    expect(mark('raftBed', ['O2_mg_L'], { O2_mg_L: 4.5 })).toBe('fine');
+  });
+
+  it('is not set where nobody lives, however high the value', () => {
+    expect(mark('radialFlowSettler', LENSES.ammonia.judged, { TAN_mgN_L: 90 })).toBeNull();
+  });
+
+  it('of distress rises from the watch limit to the act limit', () => {
+    expect([8, 5, 4, 3, 1].map((O2) => fishDistress(bands, 'O2_mg_L', at({ O2_mg_L: O2 }), 2))).toEqual([0, 0, 50, 100, 100]);
+    expect([1, 3, 9].map((TAN) => fishDistress(bands, 'TAN_mgN_L', at({ TAN_mgN_L: TAN }), 0))).toEqual([0, 50, 100]);
+    expect(fishDistress(bands, 'H2S_ug_L', at({ H2S_ug_L: 50 }), 3)).toBe(0);
+  });
+});
