@@ -5,29 +5,23 @@ import { readingAt } from '../store/readings';
 import { fishTankOf } from '../store/planEdits';
 import { say } from '../words/say';
 import { figure, valueOf, withUnit } from '../words/units';
-import { AllCautions } from './Cautions';
 import { GoalsButton } from './Goals';
 import { Help } from './Help';
 import { useMoment } from './moment';
+import { More } from './More';
 import { usePage, usePageStore } from './pageStore';
 import { LESSONS_BUTTON } from './path/lessonsButton';
 import { FISH_PICTURE, LETTUCE_PICTURE } from './pictures';
-import { togglePresenter } from './presenter/presenterToggle';
 import { ScoreMeter } from './ScoreMeter';
 import { Troubles } from './Troubles';
 
-/** Opens the path of lessons, and what goes on paper; while an author's own file is open, its check too. */
+/** Opens the path of lessons; while an author's own file is open, its check too. */
 function LessonButtons() {
   const store = usePageStore();
   const file = usePage((page) => page.path.file);
   return (
     <>
       <button type="button" id={LESSONS_BUTTON} className="btn" onClick={() => store.getState().setScreen('lessons')}>{say('path.button')}</button>
-      <button type="button" className="btn" onClick={() => {
-        // who comes from the end of a season wants its summary
-        if (store.getState().mode === 'result') store.getState().choosePaper({ sheet: 'season' });
-        store.getState().setScreen('paper');
-      }}>{say('paper.button')}</button>
       {file !== null && <button type="button" className="btn" aria-pressed={file.shown} onClick={() => store.getState().showFile(!file.shown)}>{say('file.button')}</button>}
     </>
   );
@@ -85,10 +79,9 @@ export function BriefBar({ resultHidden, onShowResult }: { resultHidden: boolean
       </div>
       {mode === 'build' ? <Goals /> : <Meters />}
       <div className="brief-buttons">
-        <Help />
-        <AllCautions />
         <LessonButtons />
-        <button type="button" className="btn" title={say('presenter.openKey')} onClick={() => togglePresenter(store.getState())}>{say('presenter.open')}</button>
+        <Help />
+        <More />
         {mode !== 'build' && <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
         {mode === 'result' && resultHidden && <button type="button" className="btn plan" onClick={onShowResult}>{say('brief.result')}</button>}
       </div>

@@ -1,12 +1,17 @@
 // The columns beside the picture while building: parts and loop side by side where there is room, else as two tabs.
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
+import { shelfParts } from '../store/selectors';
+import type { PageState } from '../store/state';
 import { say } from '../words/say';
 import { LoopList } from './LoopList';
-import { usePage } from './pageStore';
+import { usePage, usePageStore } from './pageStore';
 import { Shelf } from './Shelf';
 
 type Tab = 'parts' | 'loop';
 const TABS: readonly Tab[] = ['parts', 'loop'];
+
+/** Whether every part stands in the loop already. */
+const nothingLeft = ({ lesson, plan }: PageState): boolean => lesson !== null && plan !== null && shelfParts(lesson, plan).length === 0;
 
 /** Parts and loop behind two tabs; selecting a stage in the picture turns to the loop. */
 export function BuildTabs() {
@@ -14,13 +19,14 @@ export function BuildTabs() {
   const selected = usePage((page) => page.selected);
   const lesson = usePage((page) => page.lesson);
   const before = useRef({ selected, lesson });
+  const page = usePageStore();
   const id = useId();
   useEffect(() => {
     // a lesson that opens comes with a selection of its own; its parts come first
-    if (lesson !== before.current.lesson) setTab('parts');
+    if (lesson !== before.current.lesson) setTab(nothingLeft(page.getState()) ? 'loop' : 'parts');
     else if (selected !== before.current.selected && selected !== null) setTab('loop');
     before.current = { selected, lesson };
-  }, [selected, lesson]);
+  }, [selected, lesson, page]);
   const turn = (event: KeyboardEvent<HTMLButtonElement>): void => {
     if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return;
     const next = tab === 'parts' ? 'loop' : 'parts';

@@ -1,5 +1,5 @@
 // What a practitioner would warn of: at the stage concerned, all together from the bar on top and from help, and once at the first start.
-import { useEffect, useId, useRef } from 'react';
+import { useEffect, useId, useRef, type RefObject } from 'react';
 import { english } from '../words/english';
 import { say, sayOr, isWord } from '../words/say';
 import { cautionsSeen, keepCautionsSeen } from './device';
@@ -32,18 +32,25 @@ function InFull() {
   );
 }
 
+/** The dialog with every caution; whoever holds it opens it. */
+export function CautionsDialog({ dialog }: { dialog: RefObject<HTMLDialogElement | null> }) {
+  const title = useId();
+  return (
+    <dialog ref={dialog} className="card ask" aria-labelledby={title}>
+      <h2 id={title}>{say('caution.all')}</h2>
+      <InFull />
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+    </dialog>
+  );
+}
+
 /** The button and dialog with every caution. */
 export function AllCautions() {
   const dialog = useRef<HTMLDialogElement>(null);
-  const title = useId();
   return (
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('caution.all')}</button>
-      <dialog ref={dialog} className="card ask" aria-labelledby={title}>
-        <h2 id={title}>{say('caution.all')}</h2>
-        <InFull />
-        <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
-      </dialog>
+      <CautionsDialog dialog={dialog} />
     </>
   );
 }

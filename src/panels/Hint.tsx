@@ -13,6 +13,7 @@ export function HintCard() {
   const lesson = usePage((page) => page.lesson);
   const shown = usePage((page) => page.hints);
   usePage((page) => page.plan);
+  usePage((page) => page.design);
   usePage((page) => page.mode);
   usePage((page) => page.branches);
   const [open, setOpen] = useState(false);

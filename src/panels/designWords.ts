@@ -1,5 +1,6 @@
 // Puts what a design gets wrong into words, with its numbers in the reader's units, and says how much it matters.
 import type { DesignCheck, Plan } from '../store/contract';
+import { PREVENTS_FLOW } from '../store/hints';
 import type { Mark } from '../store/state';
 import { sayOr } from '../words/say';
 import { stageName } from '../words/stageNames';
@@ -7,8 +8,6 @@ import { figure, withUnit } from '../words/units';
 
 export type DesignProblem = DesignCheck['problems'][number];
 
-/** With these no water comes round, or it ends on the floor. */
-const PREVENTS_FLOW: ReadonlySet<string> = new Set(['design.noPump', 'design.pumpSmall', 'design.uphill', 'design.overflow', 'design.inGround']);
 /** The quantity of each number by the name it carries. */
 const QUANTITIES: Readonly<Record<string, string>> = { cm: 'height_cm', L: 'water_L', L_h: 'waterPerHour_L_h' };
 

@@ -20,6 +20,7 @@ async function choose(page: Page, sheet: string): Promise<void> {
 test('sheets print on the paper chosen, alone and on the pages they should take; the paper is remembered', async ({ page }) => {
   const complaints = complaintsOf(page);
   await open(page);
+  await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('button', { name: 'On paper' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'On paper' })).toBeFocused();
   await page.getByRole('radio', { name: /My season/ }).check();
@@ -45,6 +46,7 @@ test('sheets print on the paper chosen, alone and on the pages they should take;
   await page.keyboard.press('Escape');
   await expect(page.locator('.paper')).toHaveCount(0);
   await page.reload();
+  await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('button', { name: 'On paper' }).click();
   await expect(page.getByRole('radio', { name: 'A4', exact: true })).toBeChecked();
   expect(complaints).toEqual([]);

@@ -32,6 +32,19 @@ describe('hints', () => {
     expect(hint()).toBeNull();
   });
 
+  it('point at an order that the lesson gives to be mended, until something is moved', async () => {
+    const store = createPageStore(fakeClient());
+    await store.getState().openLesson('small', 'good');
+    const { lesson, plan } = store.getState();
+    if (lesson === null || plan === null) throw new Error('the small lesson did not open');
+    const order = ['fish', 'rafts', 'settler', ...plan.loop.slice(1).map(({ id }) => id)];
+    const loop = order.flatMap((id) => [...plan.loop, ...lesson.shelf].filter((stage) => stage.id === id));
+    store.setState({ lesson: { ...lesson, given: order }, plan: { ...plan, loop } });
+    expect(hintOf(store.getState(), 0)).toBe('reorder');
+    store.getState().shift('settler', -1);
+    expect(hintOf(store.getState(), 0)).toBe('feed');
+  });
+
   it('stay away once they are put away', async () => {
     const store = createPageStore(fakeClient());
     await store.getState().openLesson('small', 'good');

@@ -7,6 +7,8 @@ export const helpWords = {
   'hint.place': 'drag a part from the parts shelf into a gap of the picture, or choose a place on its card and press “Place”.',
   'hint.placeMore': 'place the other parts too. Water passes the stages in the order you choose.',
   'hint.feed': 'set the feed: in the list “The loop”, open “Set” at the fish tank.',
+  'hint.reorder': 'look at the order in which the water meets the parts. Drag a part to another gap, or move it with the arrows in the list.',
+  'hint.mend': 'the water cannot run round yet. What is marked red in the picture and below says where and why.',
   'hint.run': 'press “Run the season” and watch. You can set drains, rinses, air and base before or while it runs.',
   'hint.choose': 'choose a stage to see its water and why it is so. Choose above what colours the water.',
   'hint.trouble': 'something is wrong. Choose it above: the picture shows where, the inspector says why.',

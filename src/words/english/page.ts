@@ -62,6 +62,7 @@ export const pageWords = {
   'brief.fishAlive': '{n} alive, welfare {welfare}',
   'brief.plantsGain': '{plants} leaves, {gain} fish',
   'brief.outOf': '{value} of 100',
+  'more.button': 'More',
   'brief.back': 'Back to build',
   'brief.result': 'Show the result',
 
