@@ -12,8 +12,8 @@ const STEPS = [0.15, 0.4, 0.75] as const;
 /** Solids on the roots at which all strands look fouled, g/m². */
 const FOULED_g_m2 = 30;
 const STRESSED_HEALTH = 0.55;
-/** Growth by less than this share of a full plant is not drawn. */
-const UNSEEN = 0.002;
+/** Changes by less than this share of the whole are not drawn. */
+const UNSEEN = 0.005;
 const AT_LAST = { now_h: Infinity };
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
@@ -41,7 +41,7 @@ export interface Place { x: number; y: number; rootX: number; rootY: number; lea
 /** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
 export interface Fit { scale: number; depth: number; wide: number }
 
-/** mass, health, mat: where the dials of its cell tell them; shown: the mass its size was last set for */
+/** mass, health, mat: where the dials of its cell tell them */
 interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; leafAt: number; rootAt: number }
 interface Kind { name: string; leaves: Textures.Frame[]; full: number; scale: number }
 
@@ -54,13 +54,13 @@ export class Crop implements Live {
   private named: string | null = null;
   private shown = false;
   private readonly dials: Dials;
-  /** leaf mass of each plant that its size was last set for, g/m² */
-  private readonly sized: Float64Array;
+  /** leaf mass, root health and root mat that each plant was last drawn for */
+  private readonly seen: Float64Array;
 
   /** @param layers what is put between the roots and the leaves */
   constructor(kit: Kit, private readonly id: string, places: readonly Place[], private readonly fit: Fit, layers: () => void) {
     this.dials = kit.dials;
-    this.sized = new Float64Array(places.length).fill(NaN);
+    this.seen = new Float64Array(3 * places.length).fill(NaN);
     const sheet = kit.sheets.plants;
     this.natural = sheet.natural;
     for (const name of kit.sheets.living.crops) {
@@ -96,7 +96,7 @@ export class Crop implements Live {
       this.named = name;
       this.kind = null;
       for (let i = 0; i < this.kinds.length; i += 1) if (this.kinds[i].name === name) this.kind = this.kinds[i];
-      this.sized.fill(NaN);
+      this.seen.fill(NaN);
       for (let i = 0; i < this.plants.length; i += 1) this.plants[i].leafAt = -1;
     }
     const shown = this.kind !== null;
@@ -112,9 +112,17 @@ export class Crop implements Live {
     const { fit } = this;
     const { at } = this.dials;
     const plant = this.plants[i];
+    const { seen } = this;
+    const a = 3 * i;
+    const b = a + 1;
+    const c = a + 2;
+    if (Math.abs(at[plant.mass] - seen[a]) < UNSEEN * kind.full && Math.abs(at[plant.health] - seen[b]) < UNSEEN && Math.abs(at[plant.mat] - seen[c]) < UNSEEN * FOULED_g_m2) return;
     const leaf = at[plant.mass];
     const health = at[plant.health];
     const mat = at[plant.mat];
+    seen[a] = leaf;
+    seen[b] = health;
+    seen[c] = mat;
     const size = leafSize(leaf, kind.full);
     const stressed = health < STRESSED_HEALTH + plant.bias * 0.1;
     const leafAt = plant.seed * PLANT_SIZES.length * 2 + (size - 1) * 2 + (stressed ? 1 : 0);
@@ -128,8 +136,6 @@ export class Crop implements Live {
       plant.rootAt = rootAt;
       plant.root.setFrame(this.roots[rootAt]);
     }
-    if (Math.abs(leaf - this.sized[i]) < kind.full * UNSEEN) return;
-    this.sized[i] = leaf;
     plant.leaf.setScale(this.natural * fit.scale * kind.scale * leafScale(leaf, kind.full));
     const length = 0.3 + 0.7 * Math.sqrt(Math.max(0, Math.min(1, leaf / (kind.full * 0.6))));
     const room = Math.min(1, (fit.depth - 8) / 84);

@@ -3,12 +3,13 @@ import type { GameObjects } from 'phaser';
 import { INK } from './draw/palette';
 import { speck } from './draw/parts';
 import { scatter } from './draw/curves';
+import type { Pen } from './draw/pen';
 import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Load } from './loads';
 import type { Live, Moment } from './moment';
 import { SPECKS } from './sheets';
-import type { Slate } from './studio';
+import { Stepped } from './stepped';
 import type { Surfaced } from './gas';
 
 const MOST = 60;
@@ -69,24 +70,25 @@ export interface Bed { id: string; x: number; w: number; floor: number; height: 
 
 /** Less sludge than this, as a share of what fits, is not drawn. */
 const LEAST_FILL = 0.002;
+/** Height of the steps that sludge is drawn in, world units. */
+const LAYER = 1.5;
 
 /** Sludge lying in a tank, as deep as the model says; stippled as nothing else is. */
 export class Sludge implements Live {
   /** y of its surface */
   top: number;
-  private readonly slate: Slate;
+  private readonly picture: Stepped;
   private readonly dials: Dials;
   private readonly fill: number;
   private filled = NaN;
   private goal: number;
-  private drawn = NaN;
 
   constructor(kit: Kit, private readonly bed: Bed) {
     this.top = bed.floor;
     this.goal = bed.floor;
     this.dials = kit.dials;
     this.fill = kit.dials.want(bed.id, bed.variable, 0);
-    this.slate = kit.studio.slate({ x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 });
+    this.picture = new Stepped(kit.studio, { x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 }, (pen, step) => sludge(pen, bed, bed.floor - step * LAYER));
   }
 
   update(moment: Moment): void {
@@ -96,28 +98,22 @@ export class Sludge implements Live {
       this.goal = fill <= LEAST_FILL ? this.bed.floor : this.bed.topOf(fill);
     }
     if (Math.abs(this.goal - this.top) > 0.1) this.top += (this.goal - this.top) * moment.ease;
-    const step = Math.round(this.top);
-    if (step === this.drawn) return;
-    this.drawn = step;
-    this.paint(step);
+    this.picture.show(Math.round((this.bed.floor - this.top) / LAYER));
   }
+}
 
-  private paint(step: number): void {
-    const { bed } = this;
-    this.slate.image.setVisible(step < bed.floor - 1);
-    this.slate.redraw((pen) => {
-      if (step >= bed.floor - 1) return;
-      const d = bed.outline(step);
-      const random = scatter(19);
-      pen.path(d, { fill: INK.sludge });
-      pen.within(d, () => {
-        for (let i = 0; i < (bed.w * bed.height) / 34; i += 1) {
-          pen.circle(bed.x + random() * bed.w, bed.floor - random() * bed.height, 0.8 + random() * 1.5, { fill: random() > 0.45 ? INK.sludgeLight : INK.sludgeDark });
-        }
-      });
-      pen.path(d, { ink: INK.sludgeDark, width: 1.6 });
-    });
-  }
+/** @param top y of its surface */
+function sludge(pen: Pen, bed: Bed, top: number): void {
+  if (top >= bed.floor - 1) return;
+  const d = bed.outline(top);
+  const random = scatter(19);
+  pen.path(d, { fill: INK.sludge });
+  pen.within(d, () => {
+    for (let i = 0; i < (bed.w * bed.height) / 34; i += 1) {
+      pen.circle(bed.x + random() * bed.w, bed.floor - random() * bed.height, 0.8 + random() * 1.5, { fill: random() > 0.45 ? INK.sludgeLight : INK.sludgeDark });
+    }
+  });
+  pen.path(d, { ink: INK.sludgeDark, width: 1.6 });
 }
 
 /** Sludge on a flat floor, with a wavy top. */
@@ -134,39 +130,32 @@ const BLOCKAGE: Load = { variable: 'clog', full: 1 };
 
 /** Dirt caught in a mat: it fills from the top as pores block, or all through where water comes from all sides. */
 export class MatDirt implements Live {
-  private readonly slate: Slate;
+  private readonly picture: Stepped;
   private readonly dials: Dials;
   private readonly dirt: number;
-  private drawn = -1;
 
   constructor(kit: Kit, id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, private readonly load: Load = BLOCKAGE) {
     this.dials = kit.dials;
     this.dirt = kit.dials.want(id, load.variable, 0);
-    this.slate = kit.studio.slate({ x, y: y - 5, w, h: h + 6 });
+    this.picture = new Stepped(kit.studio, { x, y: y - 5, w, h: h + 6 }, (pen, step) => this.paint(pen, step / STEPS));
   }
 
   update(): void {
     const share = Math.max(0, Math.min(1, this.dials.at[this.dirt] / this.load.full));
-    const step = Math.round(share * STEPS);
-    if (step === this.drawn) return;
-    this.drawn = step;
-    this.paint();
+    this.picture.show(Math.round(share * STEPS));
   }
 
-  private paint(): void {
-    const share = this.drawn / STEPS;
-    this.slate.redraw((pen) => {
-      const random = scatter(6 * 41);
-      const depth = this.h * (0.3 + 0.7 * share);
-      const most = Math.round(Math.max(50, Math.min(220, (this.w * this.h) / 34)));
-      for (let i = 0; i < most; i += 1) {
-        const px = this.x + 4 + random() * (this.w - 8);
-        const py = this.y + (this.through ? random() * this.h : random() * random() * depth);
-        const size = 1.2 + random() * 1.9;
-        const turn = random() * 3;
-        if (i < share * most) speck(pen, px, py, size, turn);
-      }
-      if (share > 0.5 && !this.through) pen.rect(this.x, this.y - 3, this.w, 4 + 5 * (share - 0.5), { fill: INK.sludge, alpha: 0.85 }, 2);
-    });
+  private paint(pen: Pen, share: number): void {
+    const random = scatter(6 * 41);
+    const depth = this.h * (0.3 + 0.7 * share);
+    const most = Math.round(Math.max(50, Math.min(220, (this.w * this.h) / 34)));
+    for (let i = 0; i < most; i += 1) {
+      const px = this.x + 4 + random() * (this.w - 8);
+      const py = this.y + (this.through ? random() * this.h : random() * random() * depth);
+      const size = 1.2 + random() * 1.9;
+      const turn = random() * 3;
+      if (i < share * most) speck(pen, px, py, size, turn);
+    }
+    if (share > 0.5 && !this.through) pen.rect(this.x, this.y - 3, this.w, 4 + 5 * (share - 0.5), { fill: INK.sludge, alpha: 0.85 }, 2);
   }
 }

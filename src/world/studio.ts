@@ -114,11 +114,6 @@ export class Studio {
     return new Sheet(this, texture, 1 / scale);
   }
 
-  /** A plate of its own that is drawn again from time to time. */
-  slate(space: Rect): Slate {
-    return new Slate(this, this.bake(space, () => undefined));
-  }
-
   /** Puts a plate on the picture, over everything put there before. */
   show(plate: Plate): GameObjects.Image {
     return this.image(plate.x, plate.y, plate.key).setOrigin(0, 0).setScale(plate.scale);
@@ -173,28 +168,5 @@ export class Sheet {
   /** Scale at which a picture shows at its drawn size. */
   get natural(): number {
     return this.scale;
-  }
-}
-
-/** A baked plate that can be wiped and drawn again. */
-export class Slate {
-  readonly image: GameObjects.Image;
-  private readonly texture: Textures.CanvasTexture;
-  private readonly pen: Pen;
-
-  constructor(studio: Studio, readonly plate: Plate) {
-    this.image = studio.show(plate);
-    this.texture = studio.scene.textures.get(plate.key) as Textures.CanvasTexture;
-    this.pen = new Pen(this.texture.getContext());
-  }
-
-  redraw(draw: (pen: Pen) => void): void {
-    const c = this.pen.context;
-    c.save();
-    c.setTransform(1, 0, 0, 1, 0, 0);
-    c.clearRect(0, 0, this.plate.width_px, this.plate.height_px);
-    c.restore();
-    draw(this.pen);
-    this.texture.refresh();
   }
 }

@@ -10,7 +10,7 @@ import type { Dials } from '../dials';
 import type { Live, Moment } from '../moment';
 import { lately } from '../happenings';
 import { Specks } from '../solids';
-import type { Slate } from '../studio';
+import { Stepped } from '../stepped';
 import { StraightWater } from '../water';
 
 const MESH = 5;
@@ -66,11 +66,10 @@ function trough(pen: Pen, box: StageBox): void {
 class Screen implements Live {
   private readonly drum: GameObjects.Image;
   private readonly spray: GameObjects.Image;
-  private readonly slate: Slate;
+  private readonly dirt: Stepped;
   private readonly dials: Dials;
   private readonly clog: number;
   private readonly flow: number;
-  private drawn = -1;
   private washes = false;
   private turn = 0;
 
@@ -79,7 +78,7 @@ class Screen implements Live {
     this.clog = kit.dials.want(box.id, 'clog', 0);
     this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
     const { x, y, r } = drumOf(box);
-    this.slate = kit.studio.slate({ x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 });
+    this.dirt = new Stepped(kit.studio, { x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 }, (pen, step) => this.paint(pen, step / DIRT_STEPS));
     this.drum = kit.studio.show(kit.studio.bake({ x: -r - 2, y: -r - 2, w: 2 * r + 4, h: 2 * r + 4 }, (pen) => drum(pen, r))).setOrigin(0.5, 0.5).setPosition(x, y);
     this.spray = kit.studio.show(kit.studio.bake({ x: x - 40, y: y - r - 8, w: 80, h: r * 0.7 + 8 }, (pen) => {
       for (const dx of [-20, 0, 20]) pen.path(`M${x + dx} ${y - r - 5}l-5 ${r * 0.5}M${x + dx} ${y - r - 5}v${r * 0.55}M${x + dx} ${y - r - 5}l5 ${r * 0.5}`, { ink: '#fff', width: 2.4, dash: [7, 4] });
@@ -96,23 +95,18 @@ class Screen implements Live {
       this.turn += moment.dt * TURN * (this.washes ? 2 : 1);
       this.drum.rotation = this.turn;
     }
-    const step = Math.round(clog * DIRT_STEPS);
-    if (step === this.drawn) return;
-    this.drawn = step;
-    this.paint();
+    this.dirt.show(Math.round(clog * DIRT_STEPS));
   }
 
-  private paint(): void {
+  private paint(pen: Pen, share: number): void {
     const { x, y, r } = drumOf(this.box);
-    this.slate.redraw((pen) => {
-      const random = scatter(77);
-      for (let i = 0; i < 130; i += 1) {
-        const a = 0.25 + random() * (Math.PI - 0.5);
-        const out = r - MESH - 2 - random() * random() * 12;
-        const size = 1.3 + random() * 1.6;
-        if (i < (this.drawn / DIRT_STEPS) * 130) speck(pen, x + Math.cos(a) * out, y + Math.sin(a) * out, size, random() * 3);
-      }
-    });
+    const random = scatter(77);
+    for (let i = 0; i < 130; i += 1) {
+      const a = 0.25 + random() * (Math.PI - 0.5);
+      const out = r - MESH - 2 - random() * random() * 12;
+      const size = 1.3 + random() * 1.6;
+      if (i < share * 130) speck(pen, x + Math.cos(a) * out, y + Math.sin(a) * out, size, random() * 3);
+    }
   }
 }
 

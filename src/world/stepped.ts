@@ -1,0 +1,28 @@
+// A drawing that changes in steps, such as sludge that rises: each step is drawn when it is first shown, and kept.
+import type { GameObjects } from 'phaser';
+import type { Pen } from './draw/pen';
+import type { Rect, Studio } from './studio';
+
+export class Stepped {
+  readonly image: GameObjects.Image;
+  private readonly keys = new Map<number, string>();
+  private shown: number | null = null;
+
+  /** Takes its place in the picture now, over all that was put there before. */
+  constructor(private readonly studio: Studio, private readonly space: Rect, private readonly draw: (pen: Pen, step: number) => void) {
+    this.image = studio.show(studio.bake(space, () => undefined));
+  }
+
+  /** Shows a step; nothing happens while it stays the same. */
+  show(step: number): void {
+    if (step === this.shown) return;
+    this.shown = step;
+    this.image.setTexture(this.keys.get(step) ?? this.make(step));
+  }
+
+  private make(step: number): string {
+    const { key } = this.studio.bake(this.space, (pen) => this.draw(pen, step));
+    this.keys.set(step, key);
+    return key;
+  }
+}
