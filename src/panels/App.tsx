@@ -1,5 +1,6 @@
 // The page around the picture: which panel stands where in each mode, and the live region.
 import './phone.css';
+import './zoom.css';
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import type { StoreApi } from 'zustand/vanilla';
 import type { Presenter } from '../store/presenterState';

@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import type { Prediction } from '../store/contract';
 import { OWN_WORDS_MAX } from '../store/answers';
 import { earlierOf } from '../store/keptAnswers';
+import { canAsk } from '../store/questions';
 import { say } from '../words/say';
 import { usePage, usePageStore } from './pageStore';
 
@@ -22,7 +23,8 @@ export function AskCard({ prediction }: { prediction: Prediction }) {
   const store = usePageStore();
   const days = usePage((page) => page.plan?.days ?? 0);
   const lesson = usePage((page) => page.lesson);
-  const all = (lesson?.predictions ?? []).filter((one) => one.askDay === prediction.askDay);
+  const plan = usePage((page) => page.plan);
+  const all = (lesson?.predictions ?? []).filter((one) => one.askDay === prediction.askDay && canAsk(one, plan));
   const [choice, setChoice] = useState<string | null>(null);
   const [reason, setReason] = useState<string | typeof OWN | null>(null);
   const [words, setWords] = useState('');

@@ -35,11 +35,11 @@ function Meters() {
   if (lesson === null || plan === null) return null;
   const scores = season === null ? null : scoresAt(season, now_h);
   const tank = fishTankOf(plan);
-  const { marks } = lesson.scoring;
+  const { marks, plantsWeight } = lesson.scoring;
   const fishDetail = season === null || tank === null ? say('brief.notYet') : say('brief.fishAlive', {
     n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
   });
-  const harvestDetail = scores === null ? say('brief.notYet') : say('brief.plantsGain', { plants: withUnit('kilograms', scores.plants_kg), gain: withUnit('kilograms', scores.gain_kg) });
+  const harvestDetail = scores === null ? say('brief.notYet') : say(plantsWeight === 0 ? 'brief.gainOnly' : plantsWeight === 1 ? 'brief.plantsOnly' : 'brief.plantsGain', { plants: withUnit('kilograms', scores.plants_kg), gain: withUnit('kilograms', scores.gain_kg) });
   return (
     <div className="meters">
       <ScoreMeter kind="fish" name={say('brief.fishHealth')} picture={FISH_PICTURE} value={scores?.fishHealth ?? null} marks={marks.map((one) => one.fishHealth)} detail={fishDetail} />

@@ -1,4 +1,5 @@
 // The bar at the foot while building: whether water can flow, what is doubtful, and the start of the season.
+import { fishToCome, offersChoice, problemsToTell } from '../store/offering';
 import { feedNow, shelfParts } from '../store/selectors';
 import type { DesignCheck, Lesson, Plan } from '../store/contract';
 import type { Mark } from '../store/state';
@@ -12,12 +13,15 @@ import { usePage, usePageStore } from './pageStore';
 interface Line { mark: Mark; words: string; detail: string }
 
 function linesOf(lesson: Lesson, plan: Plan, design: DesignCheck, feed_g_d: number): Line[] {
-  const lines: Line[] = design.problems.map((problem) => ({ mark: problemMark(problem), detail: '', words: problemWords(plan, problem) }));
+  const lines: Line[] = problemsToTell(lesson, plan, design).map((problem) => ({ mark: problemMark(problem), detail: '', words: problemWords(plan, problem) }));
   lines.sort((one, other) => Number(other.mark === 'act') - Number(one.mark === 'act'));
   if (lines.length === 0) lines.push({ mark: 'fine', words: say('design.fine'), detail: say('design.fineDetail', { volume: withUnit('volume_m3', design.totalVolume_m3), lift: withUnit('lift_m', design.lift_m) }) });
   const noFeed = say('design.noFeed');
-  if (feed_g_d === 0 && !lines.some((line) => line.words === noFeed)) lines.push({ mark: 'watch', words: noFeed, detail: say('design.noFeedDetail') });
-  const left = shelfParts(lesson, plan).length;
+  const toCome = fishToCome(lesson, plan);
+  if (toCome) lines.push({ mark: 'watch', words: say('design.fishToCome'), detail: say('design.fishToComeDetail') });
+  if (feed_g_d === 0 && !toCome && !lines.some((line) => line.words === noFeed)) lines.push({ mark: 'watch', words: noFeed, detail: say('design.noFeedDetail') });
+  // where the lesson offers more than is needed, a part left on the shelf is no fault
+  const left = offersChoice(lesson) ? 0 : shelfParts(lesson, plan).length;
   if (left > 0) lines.push({ mark: 'watch', words: left === 1 ? say('design.unplacedOne') : say('design.unplaced', { n: left }), detail: say('design.unplacedDetail') });
   return lines;
 }

@@ -1,6 +1,6 @@
 // A prediction come due: what was expected beside what the water did, an explanation to choose, and what the figures say to each.
 import { useEffect, useId, useRef, useState } from 'react';
-import type { Plan, Prediction, Settled } from '../store/contract';
+import type { Plan, Prediction, Settled, Statement } from '../store/contract';
 import type { Answer } from '../store/state';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
@@ -32,9 +32,14 @@ function outcomeWords(prediction: Prediction, answer: Answer, settled: Settled, 
 /** Each explanation with the figure that bears it out or does not. */
 function Figures({ prediction, answer, settled, plan }: { prediction: Prediction; answer: Answer; settled: Settled; plan: Plan }) {
   const facts = usePage((page) => page.facts);
+  const stands = ({ stage }: Statement): boolean => stage === undefined || [...plan.loop, ...plan.side].some(({ id }) => id === stage);
+  const inOxygen = prediction.explanations.some(({ evidence: { process } }) => process !== undefined && (facts?.units[process]?.includes('COD') ?? false));
   const head = useRef<HTMLHeadingElement>(null);
   // the button that asked for them is gone: keyboards go on from here
-  useEffect(() => head.current?.focus(), []);
+  useEffect(() => {
+    head.current?.focus({ preventScroll: true });
+    head.current?.scrollIntoView({ block: 'start' });
+  }, []);
   return (
     <>
       <h3 ref={head} tabIndex={-1}>{say('explain.figures')}</h3>
@@ -47,12 +52,13 @@ function Figures({ prediction, answer, settled, plan }: { prediction: Prediction
               {found.holds ? <MarkShape mark="fine" named={false} /> : <span className="not" aria-hidden="true">✕</span>}
               <div>
                 <p>{text} <b>{say(found.holds ? 'explain.holds' : 'explain.fails')}</b>{key === answer.explained && <span className="band-tag band-yours">{say('explain.chosen')}</span>}</p>
-                <p className="note">{say('explain.evidence', { measure: measureWords(evidence, plan), value: measureValue(evidence, found.value, facts), limits: limitWords(evidence, facts) })}</p>
+                <p className="note">{!stands(evidence) ? say('explain.noStage') : say('explain.evidence', { measure: measureWords(evidence, plan), value: measureValue(evidence, found.value, facts), limits: limitWords(evidence, facts) })}</p>
               </div>
             </li>
           );
         })}
       </ul>
+      {inOxygen && <p className="note">{say('explain.cod')}</p>}
     </>
   );
 }

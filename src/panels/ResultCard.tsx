@@ -11,12 +11,14 @@ import { ResultPredictions } from './ResultPredictions';
 
 function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
   const shares = harvestShares(scores);
+  // a lesson that weighs one of the two alone has a shorter formula
+  const part = weight === 0 ? 'gain' : weight === 1 ? 'plants' : 'harvest';
   return (
     <div className="formulas">
       <p>{say('result.fishFormula')}<br /><b>{say('result.fishNumbers', { survival: figure(scores.survival, 2), welfare: figure(scores.meanWelfare, 2), score: whole(scores.fishHealth) })}</b></p>
-      <p>{say('result.harvestFormula')}<br /><b>{say('result.harvestNumbers', {
+      <p>{say(`result.${part}Formula`)}<br /><b>{part === 'harvest' ? say('result.harvestNumbers', {
         w: figure(weight, 2), v: figure(1 - weight, 2), plants: figure(shares.plants, 2), gain: figure(shares.gain, 2), score: whole(scores.harvest),
-      })}</b><br />{say('result.harvestShares', {
+      }) : say('result.shareNumbers', { share: figure(shares[part], 2), score: whole(scores.harvest) })}</b><br />{say(part === 'harvest' ? 'result.harvestShares' : `result.${part}Share`, {
         plants: valueOf('kilograms', scores.plants_kg), plantsIdeal: withUnit('kilograms', scores.plantsIdeal_kg), gain: valueOf('kilograms', scores.gain_kg), gainIdeal: withUnit('kilograms', scores.gainIdeal_kg),
       })}</p>
     </div>

@@ -1,5 +1,6 @@
 // The predictions of a season in its result: what was expected, what came, and whether the explanation holds.
 import type { Lesson, Prediction } from '../store/contract';
+import { canAsk } from '../store/questions';
 import type { Answer } from '../store/state';
 import { say } from '../words/say';
 import { usePage } from './pageStore';
@@ -25,9 +26,10 @@ function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }
 
 export function ResultPredictions({ lesson }: { lesson: Lesson }) {
   const answers = usePage((page) => page.answers);
+  const plan = usePage((page) => page.plan);
   const made = answers.filter((answer) => answer.choice !== null);
   if (made.length === 0) return null;
-  const skipped = lesson.predictions.length - made.length;
+  const skipped = lesson.predictions.filter((prediction) => canAsk(prediction, plan)).length - made.length;
   return (
     <>
       <h3>{say('result.predictions')}</h3>

@@ -1,20 +1,9 @@
 // Sizes that the lesson leaves free at a stage, while building: a slider and a number each, within the lesson's limits.
 import type { SizeOffer } from '../store/contract';
-import { sizeFormat, sizeNow, sizesOf } from '../store/sizing';
+import { sizeFormat, sizeNow, sizesOf, stepOf } from '../store/sizing';
 import { say } from '../words/say';
 import { NumberControl } from './NumberControl';
 import { usePage, usePageStore } from './pageStore';
-
-/** A slider of this many steps is fine enough; each is at least the least that a plan keeps. */
-const MOST_STEPS = 200;
-
-function stepOf({ from, to }: SizeOffer, perUnit: number): number {
-  const wanted = (to - from) / MOST_STEPS;
-  let step = 1 / perUnit;
-  // 1, 2, 5, 10, 20, 50 … of the least
-  for (let n = 0; step < wanted; n += 1) step *= n % 3 === 1 ? 2.5 : 2;
-  return step;
-}
 
 function SizeControl({ offer }: { offer: SizeOffer }) {
   const store = usePageStore();
@@ -22,14 +11,14 @@ function SizeControl({ offer }: { offer: SizeOffer }) {
   const floor_m = usePage((page) => page.design?.stages.find((stage) => stage.id === offer.stage)?.floor_m);
   if (plan === null) return null;
   const { stage, size, from, to } = offer;
-  const { variable, factor, perUnit } = sizeFormat(offer);
+  const { variable, factor } = sizeFormat(offer);
   const set = sizeNow(plan, stage, size);
   const value = set ?? (size === 'stand_m' && floor_m !== undefined ? floor_m : from);
   const { setSize } = store.getState();
   return (
     <>
       <NumberControl label={say(`size.${size}`)} amount={`size.amount.${size}`} variable={variable} value={Number((factor * value).toFixed(3))} min={Number((factor * Math.min(from, value)).toFixed(3))} max={Number((factor * Math.max(to, value)).toFixed(3))}
-        step={Number((factor * stepOf(offer, perUnit)).toFixed(4))} note={size === 'stand_m' && set === null ? () => say('size.following') : undefined} onCommit={(shown) => setSize(stage, size, shown / factor)} />
+        step={Number((factor * stepOf(offer)).toFixed(4))} note={size === 'stand_m' && set === null ? () => say('size.following') : undefined} onCommit={(shown) => setSize(stage, size, shown / factor)} />
       {size === 'stand_m' && set !== null && <button type="button" className="btn" onClick={() => setSize(stage, size, null)}>{say('size.follow')}</button>}
     </>
   );

@@ -26,6 +26,11 @@ export function drawWeather(climate: Climate, seed: string, days: number): Weath
   return { light, air };
 }
 
+/** Light of each day against the climate's usual. */
+export function skyOf(climate: Climate, weather: Weather): Float32Array {
+  return Float32Array.from(weather.light, (light) => (climate.light_mol_m2_d > 0 ? light / climate.light_mol_m2_d : 1));
+}
+
 const dawn_h = (climate: Climate): number => 12 - climate.dayLength_h / 2;
 
 /** Light at an hour against its mean over 24 h: a parabola between dawn and dusk. */

@@ -38,7 +38,8 @@ export function ticked(state: PageState, seconds: number): Partial<PageState> | 
 export function steppedDay(state: PageState): Partial<PageState> | null {
   if (state.mode === 'build' || state.plan === null) return null;
   if (state.question !== null) return { announcement: say('said.questionFirst') };
-  return { speed: 'paused', ...movedTo(state, (Math.floor(state.now_h / 24 + 1e-9) + 1) * 24) };
+  // a step is a pause: after a question on the way the clock stays still
+  return { speed: 'paused', ...movedTo({ ...state, speed: 'paused' }, (Math.floor(state.now_h / 24 + 1e-9) + 1) * 24) };
 }
 
 /** Looks at an hour among those lived, paused. */

@@ -1,9 +1,10 @@
 // Which prediction stands open at a moment: to be asked when its hour comes, or to be explained when it is due. Pure.
 import type { Prediction } from '../lessons/lesson';
+import type { Plan } from '../season/plan';
 import { LENS_ORDER, LENSES } from './lenses';
 import type { Answer, PageState, Question } from './state';
 
-export type Asking = Pick<PageState, 'lesson' | 'answers' | 'quiet'>;
+export type Asking = Pick<PageState, 'lesson' | 'plan' | 'answers' | 'quiet'>;
 /** A question and the hour of the season at which it is put. */
 export interface Put { question: Pick<Question, 'key' | 'part'>; hour: number }
 
@@ -19,16 +20,23 @@ export function predictionOf({ lesson, question }: Pick<PageState, 'lesson' | 'q
   return question === null ? null : lesson?.predictions.find(({ key }) => key === question.key) ?? null;
 }
 
+/** Whether a prediction can be settled in this loop: the stage it is about stands in it. */
+export function canAsk({ measure }: Pick<Prediction, 'measure'>, plan: Plan | null): boolean {
+  return plan === null || measure.stage === undefined || [...plan.loop, ...plan.side].some(({ id }) => id === measure.stage);
+}
+
 /** The first question that comes up by an hour and has not been dealt with; what is due goes before what is asked anew. */
-export function questionBy({ lesson, answers, quiet }: Asking, hour: number): Put | null {
+export function questionBy({ lesson, plan, answers, quiet }: Asking, hour: number): Put | null {
   if (lesson === null || quiet || lesson.predictions.length === 0) return null;
   let first: Put | null = null;
   const consider = (key: string, part: Question['part'], at: number): void => {
     if (at <= hour && (first === null || at < first.hour || (at === first.hour && part === 'explain' && first.question.part === 'ask'))) first = { question: { key, part }, hour: at };
   };
-  for (const { key, askDay, dueDay } of lesson.predictions) {
+  for (const prediction of lesson.predictions) {
+    const { key, askDay, dueDay } = prediction;
     const answer = answerTo(answers, key);
-    if (answer === undefined) consider(key, 'ask', 24 * askDay);
+    if (answer === undefined && canAsk(prediction, plan)) consider(key, 'ask', 24 * askDay);
+    else if (answer === undefined) continue;
     else if (answer.choice !== null && answer.explained === undefined) consider(key, 'explain', 24 * dueDay);
   }
   return first;

@@ -21,6 +21,8 @@ const FORMATS: Readonly<Record<FreeSize, SizeFormat>> = {
 const LARGE_m3 = 3;
 /** Below this a depth counts by the millimetre. */
 const SHALLOW_m = 0.05;
+/** A size is chosen in so many steps of its offer; each is at least the least that a plan keeps. */
+const MOST_STEPS = 200;
 
 export function sizeFormat({ size, to }: Pick<SizeOffer, 'size' | 'to'>): SizeFormat {
   if ((size === 'volume_m3' || size === 'media_m3') && to > LARGE_m3) return { variable: 'volume_m3', factor: 1, perUnit: 1000 };
@@ -46,6 +48,20 @@ export function sizeNow(plan: Plan, stageId: string, size: FreeSize): number | n
 export function fitted(offer: SizeOffer, value: number): number {
   const { perUnit } = sizeFormat(offer);
   return Math.round(Math.min(offer.to, Math.max(offer.from, value)) * perUnit) / perUnit;
+}
+
+/** The steps in which a size is chosen, metric: 1, 2, 5, 10, 20, 50 … of the least that a plan keeps. */
+export function stepOf(offer: SizeOffer): number {
+  const wanted = (offer.to - offer.from) / MOST_STEPS;
+  let step = 1 / sizeFormat(offer).perUnit;
+  for (let n = 0; step < wanted; n += 1) step *= n % 3 === 1 ? 2.5 : 2;
+  return step;
+}
+
+/** The size at the nearest step, within the offer. */
+export function inSteps(offer: SizeOffer, value: number): number {
+  const step = stepOf(offer);
+  return fitted(offer, Math.round(value / step) * step);
 }
 
 function withSize(plan: Plan, stageId: string, size: FreeSize, value: number | null): Plan {

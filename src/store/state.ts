@@ -29,6 +29,8 @@ export interface SeasonView {
   initial: Float32Array;
   days: DayChunk[];
   summary: SeasonSummary;
+  /** light of each day against the climate's usual (1), as the weather gives it */
+  sky: Float32Array;
 }
 
 /** A part in the hand: from the shelf, or lifted out of the loop. Screen coordinates, CSS pixels. */

@@ -15,6 +15,6 @@ export function mergeSeason(before: SeasonView | null, answer: SeasonAnswer): Se
   });
   return {
     stages: answer.stages, cells: answer.cells, variables: answer.variables, column, processNames: answer.processNames,
-    initial: answer.initial, days: [...kept, ...answer.days], summary: answer.summary,
+    initial: answer.initial, days: [...kept, ...answer.days], summary: answer.summary, sky: answer.sky,
   };
 }

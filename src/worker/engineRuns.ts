@@ -1,5 +1,6 @@
 // The worker's memory of the last seasons: their chunks and midnight checkpoints, so that a change recomputes only what follows it.
 import type { Plan } from '../season/plan';
+import { skyOf } from '../season/climate';
 import { dueOn } from '../season/schedule';
 import { Season } from '../season/season';
 import type { Checkpoint } from '../season/season';
@@ -47,7 +48,7 @@ export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?:
       const firstDay = Math.max(0, Math.min(shared, keepDays));
       return {
         stages: season.stages(), cells: season.runtime.assembly.cells.length, variables: VARIABLES, processNames: [...PROCESS_NAMES],
-        initial: season.initialRows(), firstDay, days: chunks.slice(firstDay), summary: season.summary(),
+        initial: season.initialRows(), firstDay, days: chunks.slice(firstDay), summary: season.summary(), sky: skyOf(plan.climate, season.runtime.weather),
       };
     },
   };

@@ -96,6 +96,8 @@ export interface SeasonAnswer {
   firstDay: number;
   days: DayChunk[];
   summary: SeasonSummary;
+  /** light of each day of the season, as the weather gives it, against the climate's usual (1) */
+  sky: Float32Array;
 }
 
 export interface Answers {

@@ -91,6 +91,14 @@ export function sun(pen: Pen): void {
   }
 }
 
+/** A cloud some 150 wide, centred. */
+export function cloud(pen: Pen): void {
+  const shape = 'M-70 22C-92 22 -92 -6 -66 -6C-66 -30 -34 -38 -22 -22C-10 -44 30 -42 34 -16C50 -26 70 -12 62 2C84 2 82 22 64 22Z';
+  pen.path(shape, { fill: '#E9EDEC', ink: INK.ink, width: 2 });
+  pen.within(shape, () => pen.path('M-80 24C-60 8 -30 18 -12 10C10 20 40 6 80 14V30H-80Z', { fill: '#C3CDD0', alpha: 0.85 }));
+  pen.path('M-46 -8c4 -9 14 -12 21 -7M2 -14c5 -8 16 -9 22 -2', { ink: INK.ink, width: 1.4, alpha: 0.6 });
+}
+
 /** The moon, centred. */
 export function moon(pen: Pen): void {
   pen.path('M10 -26A28 28 0 1 0 10 26A22 22 0 1 1 10 -26Z', { fill: INK.white, ink: INK.ink, width: 2.4 });

@@ -4,11 +4,13 @@ export interface Daylight {
   /** asked: hour of the day, 0–24, and hours of daylight; the day is centred on 12 */
   hour: number;
   dayLength_h: number;
+  /** share of the sky that is clouded, 0–1 */
+  cover: number;
   /** 0 at the horizon to 1 at noon; negative at night, to −1 at midnight */
   sun: number;
   /** colour of the wash, 0xRRGGBB */
   colour: number;
-  /** its opacity 0–0.34 */
+  /** its opacity, at most 0.34 but for a dull day's */
   alpha: number;
 }
 
@@ -20,6 +22,17 @@ const TWILIGHT_ALPHA = 0.34;
 /** The sun's height, as a share of noon's, below which the light is warm, and above (minus) which the night begins. */
 const LOW_SUN = 0.35;
 const DEEP_NIGHT = -0.28;
+/** The wash of a day under clouds, and its opacity where they close. */
+const DULL = 0x5c6f80;
+const DULL_ALPHA = 0.3;
+/** Against the usual light, a day with this much has a clear sky, and with this much a closed one. */
+const CLEAR = 1.15;
+const CLOSED = 0.65;
+
+/** How clouded a day was that gave so much light against the usual. */
+export function coverOf(light: number): number {
+  return Math.max(0, Math.min(1, (CLEAR - light) / (CLEAR - CLOSED)));
+}
 
 /** Works out the light at the hour that is asked for; the answer is written beside it, so that nothing is made anew in each frame. */
 export function daylight(into: Daylight): Daylight {
@@ -41,6 +54,11 @@ export function daylight(into: Daylight): Daylight {
     into.colour = NIGHT;
     into.alpha = NIGHT_ALPHA;
   }
+  if (into.sun <= 0 || into.cover <= 0) return into;
+  // clouds take the light of the day, and less the lower the sun
+  const dull = DULL_ALPHA * into.cover * (1 - into.alpha / TWILIGHT_ALPHA);
+  if (dull > 0) into.colour = blend(DULL, into.colour, into.alpha / (into.alpha + dull));
+  into.alpha += dull;
   return into;
 }
 

@@ -8,6 +8,15 @@ export const FOR_ONE: Legible = { text_px: LEAST_TEXT_px, number_px: 21, inSoil:
 /** Of a page 720 px high. */
 export const FOR_A_CLASS: Legible = { text_px: 24, number_px: 29, inSoil: true };
 
+/** On a page lower than this numbers are smaller, px; and never smaller than this. */
+const LOW_px = 600;
+const LEAST_NUMBER_px = 17;
+
+/** The sizes for one person at a page of this height. */
+export function forOne(height_px: number): Legible {
+  return { ...FOR_ONE, number_px: Math.max(LEAST_NUMBER_px, Math.min(FOR_ONE.number_px, (FOR_ONE.number_px * height_px) / LOW_px)) };
+}
+
 /** On a lower page the soil is too shallow for a number. */
 const LEAST_SOIL = 0.75;
 

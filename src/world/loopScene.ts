@@ -5,6 +5,7 @@ import { aeratedStages } from './aerated';
 import { INK, rgb } from './draw/palette';
 import { FONT } from './draw/pen';
 import { Hand } from './hand';
+import { handlesOf, type Handle, type Pulled } from './handles';
 import { layOut, type WorldLayout } from './layout';
 import { FOR_ONE, type Legible } from './legible';
 import { livingKey, livingOf } from './living';
@@ -27,7 +28,7 @@ const SLICE = { share: 0.4, least_ms: 6, most_ms: 60 };
 const GLIDE_s = 0.45;
 
 /** A picture on its way. drawn: it waits for the look to arrive; out: the look leaves when it has come. */
-interface Coming { layout: WorldLayout; view: View; k: number; drawn: Picture | null; out: boolean; studio: Studio; /** where its sheets are being made */ own: Studio | null; steps: Generator<void, Picture | null> }
+interface Coming { layout: WorldLayout; handles: readonly Handle[]; view: View; k: number; drawn: Picture | null; out: boolean; studio: Studio; /** where its sheets are being made */ own: Studio | null; steps: Generator<void, Picture | null> }
 
 export class LoopScene extends Scene {
   layout: WorldLayout | null = null;
@@ -36,6 +37,9 @@ export class LoopScene extends Scene {
   /** device pixels of a page pixel */
   ratio = 1;
   legible: Legible = FOR_ONE;
+  /** by which sizes are pulled in the picture that is shown, and the one that is being pulled */
+  handles: readonly Handle[] = [];
+  pulled: Pulled | null = null;
   private readonly moment = new Moment();
   private picture: Picture | null = null;
   private hand: Hand | null = null;
@@ -44,7 +48,7 @@ export class LoopScene extends Scene {
   /** small pictures for a scale and its living things, kept from one picture to the next; those to be freed with the next arrival */
   private sheets: { key: string; studio: Studio; made: Sheets } | null = null;
   private readonly old: Studio[] = [];
-  private drawn: (Pick<PageState, 'design' | 'plan' | 'mode'> & { near: string | null }) | null = null;
+  private drawn: (Pick<PageState, 'design' | 'plan' | 'mode' | 'units'> & { near: string | null }) | null = null;
   /** the look is on its way */
   private glide: { from: View; to: View; t: number } | null = null;
 
@@ -53,6 +57,7 @@ export class LoopScene extends Scene {
   private ready = false;
   private still_s = STILL_PERIOD_s;
   private seen: PageState | null = null;
+  private seenPulled: Pulled | null = null;
 
   constructor(private readonly store: PageSource) {
     super('loop');
@@ -88,14 +93,15 @@ export class LoopScene extends Scene {
     if (this.ready && this.stale === 0) this.keepUp(state);
     if (this.glide !== null) this.move(dt);
     if (this.picture === null) return;
-    const changed = state !== this.seen && (this.seen === null || state.lens !== this.seen.lens || state.selected !== this.seen.selected || state.drag !== this.seen.drag);
+    const changed = state !== this.seen && (this.seen === null || state.lens !== this.seen.lens || state.selected !== this.seen.selected || state.drag !== this.seen.drag) || this.pulled !== this.seenPulled;
     this.still_s += dt;
     if (state.reducedMotion && !changed && this.still_s < STILL_PERIOD_s) return;
     this.still_s = 0;
     this.seen = state;
+    this.seenPulled = this.pulled;
     this.moment.dt = dt;
     this.moment.take(state);
-    this.picture.update(this.moment, state);
+    this.picture.update(this.moment, state, this.pulled);
     const { drag } = state;
     if (drag === null) this.hand?.update(null, 0, 0);
     else {
@@ -106,11 +112,11 @@ export class LoopScene extends Scene {
 
   /** Draws the picture anew when the design, its order, the mode or the size has changed. */
   private keepUp(state: PageState): void {
-    const { design, plan, mode } = state;
+    const { design, plan, mode, units } = state;
     const last = this.drawn;
     const building = mode === 'build';
     const near = state.closer ? state.selected : null;
-    const same = last !== null && last.design === design && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan));
+    const same = last !== null && last.design === design && last.units === units && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan));
     if (same && last.near === near) {
       last.plan = plan;
       return;
@@ -121,7 +127,7 @@ export class LoopScene extends Scene {
     if (width < 40 || height < 40) return;
     const layout = layOut({ design, loop: plan.loop, side: plan.side, aspect: width / height });
     if (layout === null) return;
-    this.drawn = { design, plan, mode, near };
+    this.drawn = { design, plan, mode, units, near };
     const living = livingOf(plan);
     this.partsKey = partsKey(plan);
     const whole = wholeView(layout, width, height);
@@ -129,13 +135,14 @@ export class LoopScene extends Scene {
     const view = close ?? whole;
     const bad = new Set(design.problems.map((problem) => problem.stage));
     const { legible } = this;
+    const handles = building && state.lesson !== null ? handlesOf(layout, state.lesson.sizes, plan, design) : [];
     this.giveUp();
     // the picture there is fills a view of another size until the new one is ready
     if (!same && near === null && this.layout !== null) this.lookFrom(wholeView(this.layout, width, height));
     // nearer: the look goes in while the sharper picture is drawn, which shows no more than what will be in view
     this.glide = same && this.picture !== null && !state.reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
     const seen = close === null ? null : frameOf(close, width, height);
-    this.begin(layout, view, seen, same && !state.reducedMotion && last.near !== null && close === null, { layout, plan, mode, aerated: aeratedStages(plan), living, bad, told: state.told, legible, looked: state.selected, viewTop: Math.floor(whole.top) - 2 });
+    this.begin(layout, view, seen, same && !state.reducedMotion && last.near !== null && close === null, { layout, plan, mode, aerated: aeratedStages(plan), living, bad, told: state.told, legible, handles, looked: state.selected, viewTop: Math.floor(whole.top) - 2 });
   }
 
   /** The look goes on; a picture that has waited for it is shown when it is there. */
@@ -165,7 +172,7 @@ export class LoopScene extends Scene {
     const studio = new Studio(this, WHITE, k, view.scale, seen);
     const key = `${k} ${livingKey(input.living)}`;
     const own = this.sheets?.key === key ? null : new Studio(this, WHITE, k, k);
-    this.coming = { layout, view, k, drawn: null, out, studio, own, steps: this.drawSteps(studio, own, key, input) };
+    this.coming = { layout, handles: input.handles, view, k, drawn: null, out, studio, own, steps: this.drawSteps(studio, own, key, input) };
     this.goOn(this.coming);
   }
 
@@ -209,6 +216,8 @@ export class LoopScene extends Scene {
     for (const studio of this.old.splice(0)) studio.clear();
     this.picture = picture;
     this.layout = coming.layout;
+    this.handles = coming.handles;
+    this.pulled = null;
     this.view = coming.view;
     this.hand = new Hand(coming.studio);
     if (coming.out) this.glide = { from: this.view, to: coming.view, t: 0 };

@@ -1,13 +1,13 @@
 // The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
 import type { GameObjects } from 'phaser';
 import type { Mode, PageState } from '../store/state';
-import { stageName } from '../words/stageNames';
 import { ground } from './backdrop';
 import { Dials } from './dials';
 import { airPump, hose } from './draw/parts';
-import { cropArt } from './draw/cropArt';
-import { FONT, type Pen } from './draw/pen';
+import type { Pen } from './draw/pen';
 import { INK, rgb } from './draw/palette';
+import { HandleMarks } from './handleMarks';
+import type { Handle, Pulled } from './handles';
 import { Heavens } from './heavens';
 import { grows } from './kinds';
 import { showAround, spaceOf, wallSpace, type Kit } from './kit';
@@ -15,10 +15,10 @@ import { type StageBox, type WorldLayout, WALL } from './layout';
 import type { Legible } from './legible';
 import type { Living } from './living';
 import type { Live, Moment } from './moment';
-import { placeNames, type NameWish } from './names';
+import { showNames } from './nameMarks';
 import { GapMarks, showLevels } from './planMarks';
 import { Pipe, Pour } from './pipes';
-import { dropX, nameAbove, soilX, soilY, spread, tagX, tagY } from './places';
+import { dropX, soilX, soilY, spread, steppedTags, tagX, tagY } from './places';
 import { RootLens } from './rootLens';
 import type { Sheets } from './sheets';
 import { Spill } from './spill';
@@ -30,9 +30,8 @@ import type { Studio } from './studio';
 import { Tag, TagSheet } from './tags';
 import type { Plan } from './terms';
 
-export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
+export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
 
-const NAME_SIZE = 18;
 /** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
 const NUMBER_SIZE = 28;
 const LARGEST_NUMBER_px = 34;
@@ -41,8 +40,6 @@ const ABOVE_TRENCH = 78;
 /** Room for a number of four figures, in half digits, and between two numbers in the ground. */
 const USUAL_HALVES = 7;
 const SOIL_GAP = 8;
-/** How high plants stand that have just been set, world units. */
-const SEEDLING_REACH = 34;
 
 export class Picture {
   readonly kit: Kit;
@@ -53,8 +50,10 @@ export class Picture {
   private readonly lenses: { id: string; lens: RootLens }[] = [];
   private readonly outlines = new Map<string, GameObjects.Image>();
   private heavens: Heavens | null = null;
+  private handles: HandleMarks | null = null;
   private outlined: string | null = null;
   private covered: string | null = null;
+  private lifted = 0;
   /** lies over the stage that is lifted out, where it still stands */
   private veil: GameObjects.Image | null = null;
 
@@ -86,11 +85,12 @@ export class Picture {
     if (!building) for (const box of layout.stages) lives.push(new Spill(kit, box, layout.width));
     for (const box of layout.stages) if (grows(box.kind)) this.lenses.push({ id: box.id, lens: new RootLens(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
     yield;
-    this.showNames();
+    showNames(studio, this.input, building ? 0 : (NUMBER_SIZE * this.numberScale() * USUAL_HALVES) / 4);
     yield;
     if (building) showLevels(studio, layout, bad);
     else this.showTags();
     this.veil = studio.patch(0, 0).setTint(rgb(INK.paper)).setAlpha(0.66).setVisible(false);
+    if (this.input.handles.length > 0) this.handles = new HandleMarks(studio, this.input.handles, layout.width);
   }
 
   /** Shows what has been drawn. */
@@ -153,62 +153,43 @@ export class Picture {
     }
   }
 
-  private showNames(): void {
-    const { layout, plan } = this.input;
-    const size = Math.max(NAME_SIZE, this.input.legible.text_px / this.studio.cssScale);
-    const context = document.createElement('canvas').getContext('2d');
-    if (context === null) return;
-    context.font = `680 ${size}px ${FONT}`;
-    const measure = (text: string): number => context.measureText(text).width;
-    const all = [...plan.loop, ...plan.side];
-    const reach = this.input.mode === 'build' ? SEEDLING_REACH : Math.max(...[...this.input.living.crops].map((crop) => cropArt(crop).reach));
-    const wishes: NameWish[] = layout.stages.map((box) => {
-      const words = stageName(all, box.id);
-      if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };
-      const above = nameAbove(box, reach);
-      const bend = layout.pump !== null && box === layout.stages[0] ? 26 : 0;
-      return { id: box.id, words, x: box.x + box.w / 2, y: box.rim - above - bend, room: box.w + 10, align: 'center' };
-    });
-    for (const side of layout.sides) {
-      const words = stageName(all, side.id);
-      if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 16, room: 100, align: 'center' });
-      else wishes.push({ id: side.id, words, x: side.x - 20, y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
-    }
-    for (const name of placeNames(wishes.filter(({ id }) => this.tells(id)), size * 1.08, layout.width, measure)) {
-      const left = name.align === 'center' ? name.x - name.width / 2 : name.x - name.width;
-      const h = name.lines.length * size * 1.08;
-      this.studio.show(this.studio.bake({ x: left - 6, y: name.y - h - 4, w: name.width + 12, h: h + 14 }, (pen) => {
-        name.lines.forEach((line, i) => pen.text(line, name.x, name.y - (name.lines.length - 1 - i) * size * 1.08, { size, weight: 680, align: name.align, halo: 5 }));
-      }));
-    }
-  }
-
   private showTags(): void {
-    const scale = Math.max(Math.min(1, LARGEST_NUMBER_px / (NUMBER_SIZE * this.studio.cssScale)), this.input.legible.number_px / (NUMBER_SIZE * this.studio.cssScale));
+    const scale = this.numberScale();
     const sheet = new TagSheet(this.studio, scale);
     const add = (id: string, kind: string, x: number, y: number): void => {
-      if (!this.tells(id)) return;
       const tag = new Tag(sheet, this.kit.dials, id, kind, x, y);
       this.tags.push(tag);
       this.tagIds.push(id);
       this.lives.push(tag);
     };
     const { stages } = this.input.layout;
-    const soil = this.input.legible.inSoil ? this.soilRow(sheet, scale) : null;
-    for (const box of stages) add(box.id, box.kind, soil?.get(box.id) ?? tagX(box), soil?.has(box.id) ? soilY(scale) : tagY(box, scale));
-    for (const side of this.input.layout.sides) if (side.kind === 'mineralisationTank') add(side.id, side.kind, side.x + side.w / 2, (side.level + side.floor) / 2);
+    const soil = this.input.legible.inSoil ? this.soilRow(sheet) : null;
+    const spots = [
+      ...stages.map(({ id, kind }, i) => ({ id, kind, x: soil?.get(id) ?? tagX(stages[i]), y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale), half: this.tagHalf(sheet, kind) })),
+      ...this.input.layout.sides.filter((side) => side.kind === 'mineralisationTank').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
+    ].filter(({ id }) => this.tells(id));
+    const ys = steppedTags(spots, sheet.height * scale, this.input.layout.bottom);
+    spots.forEach(({ id, kind, x }, i) => add(id, kind, x, ys[i]));
+  }
+
+  private numberScale(): number {
+    const { cssScale } = this.studio;
+    return Math.max(Math.min(1, LARGEST_NUMBER_px / (NUMBER_SIZE * cssScale)), this.input.legible.number_px / (NUMBER_SIZE * cssScale));
+  }
+
+  private tagHalf(sheet: TagSheet, kind: string): number {
+    return (sheet.width(USUAL_HALVES, kind === 'fishTank' || grows(kind)) * sheet.scale) / 2;
   }
 
   /** Where the numbers stand in the ground, beside the close look at roots and the pits. */
-  private soilRow(sheet: TagSheet, scale: number): Map<string, number> {
+  private soilRow(sheet: TagSheet): Map<string, number> {
     const boxes = this.input.layout.stages.filter((box) => box.stand !== 'pit' && this.tells(box.id));
-    const half = (box: StageBox): number => (sheet.width(USUAL_HALVES, box.kind === 'fishTank' || grows(box.kind)) * scale) / 2;
     const fast = [
       { x: 0, half: 0, fast: true },
       ...this.input.layout.stages.filter((box) => box.stand === 'pit').map((box) => ({ x: box.x + box.w / 2, half: box.w / 2 + WALL, fast: true })),
       ...this.lenses.filter(({ id }) => this.input.looked === id).map(({ lens }) => ({ ...lens.span, fast: true })),
     ];
-    const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: half(box), fast: false })), ...fast], SOIL_GAP);
+    const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: this.tagHalf(sheet, box.kind), fast: false })), ...fast], SOIL_GAP);
     return new Map(boxes.map((box, index) => [box.id, xs[index]]));
   }
 
@@ -216,7 +197,8 @@ export class Picture {
     return this.input.told === null || this.input.told.includes(id);
   }
 
-  update(moment: Moment, state: PageState): void {
+  /** @param pulled the handle that is being pulled */
+  update(moment: Moment, state: PageState, pulled: Pulled | null): void {
     this.kit.dials.take(moment);
     for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
     for (let i = 0; i < this.lenses.length; i += 1) {
@@ -228,6 +210,16 @@ export class Picture {
     this.cover(state.drag !== null && state.drag.from === 'loop' ? state.drag.stage.id : null);
     this.gaps?.update(state.lesson !== null && state.plan !== null && waits(state.lesson.shelf, state.plan.loop), state.drag);
     this.heavens?.update(moment, state);
+    this.handles?.update(state.drag === null ? state.selected : null, pulled);
+    this.lift(pulled !== null && pulled.handle.pull === 'stand' ? pulled.dy : 0);
+  }
+
+  /** The outline of the selected stage goes with the stand that is pulled. */
+  private lift(dy: number): void {
+    if (dy === this.lifted || this.outlined === null) return;
+    const image = this.outlines.get(this.outlined);
+    if (image !== undefined) image.y += dy - this.lifted;
+    this.lifted = dy;
   }
 
   private cover(lifted: string | null): void {

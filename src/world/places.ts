@@ -1,6 +1,6 @@
 // Where the small things of a stage lie in the picture: its number tag, its air hose, how high its name stands. Pure.
 import { grows, hasCone, isClosed, isSprayed } from './kinds';
-import type { StageBox } from './layout';
+import type { SideBox, StageBox } from './layout';
 
 /** Where the air hose goes down into a tank. */
 export function dropX(box: StageBox): number {
@@ -35,6 +35,21 @@ export function soilY(scale: number): number {
   return 8 + 22 * scale;
 }
 
+/** A number tag of a size, by its middle. */
+export interface TagSpot { x: number; y: number; half: number }
+
+/** Heights of tags such that none lies over another: one that would steps over or under what is in its way, the shorter way. @param high height of a tag */
+export function steppedTags(spots: readonly TagSpot[], high: number, bottom: number): number[] {
+  const ys: number[] = [];
+  spots.forEach((spot, i) => {
+    const near = spots.slice(0, i).map((other, j) => ({ ...other, y: ys[j] })).filter((other) => Math.abs(other.x - spot.x) < other.half + spot.half);
+    const free = (y: number): boolean => near.every((other) => Math.abs(other.y - y) >= high - 0.001);
+    const ways = [spot.y, ...near.flatMap(({ y }) => [y - high, y + high])].filter((y) => free(y) && y + high / 2 <= bottom);
+    ys.push(ways.reduce((best, y) => (Math.abs(y - spot.y) < Math.abs(best - spot.y) ? y : best), ways[0] ?? spot.y));
+  });
+  return ys;
+}
+
 /** Something of a width in a row: a tag that may give way, or what stands fast. */
 export interface InRow { x: number; half: number; fast: boolean }
 
@@ -56,4 +71,18 @@ export function nameAbove(box: StageBox, reach: number): number {
   if (box.kind === 'uvUnit') return 12;
   if (isClosed(box.kind)) return 46;
   return 24;
+}
+
+/** Half the width of the small table a dosing tank stands on, and its height under the tank. */
+const HALF_TABLE = 52;
+const UNDER_TANK = 40;
+
+/** What a tank under the ground takes. */
+export function pitOf(box: { x: number; w: number; rim: number; floor: number }): { x: number; y: number; w: number; h: number } {
+  return { x: box.x - 9, y: box.rim, w: box.w + 18, h: box.floor + 9 - box.rim };
+}
+
+/** What a dosing tank and its table take over their host. */
+export function tableOf(box: SideBox): { x: number; y: number; w: number; h: number } {
+  return { x: box.x + box.w / 2 - HALF_TABLE, y: box.rim, w: 2 * HALF_TABLE, h: box.floor + UNDER_TANK - box.rim };
 }

@@ -1,21 +1,33 @@
-// Marks of the building hand: level lines, heights in cm, falls from stage to stage, and the gaps a part can go into.
+// Marks of the building hand: level lines, heights, falls from stage to stage, and the gaps a part can go into.
 import type { GameObjects } from 'phaser';
 import type { Drag } from '../store/state';
 import { say } from '../words/say';
+import { withUnit } from '../words/units';
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
 import type { GapBox } from './gaps';
 import { BAR_UNDER_RIM, isSprayed } from './kinds';
 import type { StageBox, WorldLayout } from './layout';
+import { steppedTags } from './places';
 import { OVER_RIM } from './plumbing';
 import type { Studio } from './studio';
 
 /** Text in the picture is never smaller than this on screen, px. */
 export const LEAST_TEXT_px = 15;
 
+/** Mean width of a letter as a share of its height. */
+const LETTER = 0.56;
+
+/** Height of a tag as a share of its letters'. */
+const TAG_HIGH = 1.6;
+/** A level and a fall in words. */
+export const levelWords = (box: StageBox): string => withUnit('height_cm', box.level_cm);
+export const fallWords = (fall_cm: number): string => say(fall_cm > 0 ? 'world.falls' : 'world.rises', { height: withUnit('height_cm', Math.abs(fall_cm)) });
+const tagWidth = (words: string, size: number): number => size * LETTER * words.length + 18;
+
 function heightTag(pen: Pen, x: number, y: number, words: string, size: number, bad: boolean): void {
-  const w = size * 0.56 * words.length + 18;
-  const h = size * 1.6;
+  const w = tagWidth(words, size);
+  const h = size * TAG_HIGH;
   pen.rect(x - w / 2 + 2, y - h / 2 + 3, w, h, { fill: INK.shadow, alpha: 0.25 }, 6);
   pen.rect(x - w / 2, y - h / 2, w, h, { fill: bad ? INK.red : INK.white, ink: INK.ink, width: 2 }, 6);
   pen.text(words, x, y + size * 0.36, { size, weight: 720, colour: bad ? '#fff' : INK.ink });
@@ -24,24 +36,33 @@ function heightTag(pen: Pen, x: number, y: number, words: string, size: number, 
 /** The level that counts for the flow: where water stands, or where it is sprayed in. */
 const levelOf = (box: StageBox): number => (isSprayed(box.kind) ? box.rim + BAR_UNDER_RIM : box.level);
 
-function level(pen: Pen, box: StageBox, text: number, bad: boolean): void {
+/** Where the height of a level is printed. */
+export const heightY = (box: StageBox, text: number): number => levelOf(box) + Math.min((box.floor - levelOf(box)) * 0.5, 34 + text * 0.4);
+
+/** The same for all stages, stepped where they would lie over each other. */
+export function heightYs(boxes: readonly StageBox[], text: number, bottom: number): number[] {
+  return steppedTags(boxes.map((box) => ({ x: box.x + box.w / 2, y: heightY(box, text), half: tagWidth(levelWords(box), text) / 2 + 2 })), text * TAG_HIGH + 4, bottom);
+}
+
+function level(pen: Pen, box: StageBox, text: number, tagY: number, bad: boolean): void {
   const y = levelOf(box);
   pen.line(box.x + 2, y, box.x + box.w - 2, y, { ink: bad ? INK.red : INK.blue, width: 4 });
-  heightTag(pen, box.x + box.w / 2, y + Math.min((box.floor - y) * 0.5, 34 + text * 0.4), say('world.cm', { n: cm(box.level_cm) }), text, bad);
+  heightTag(pen, box.x + box.w / 2, tagY, levelWords(box), text, bad);
 }
 
-/** Whole centimetres with a true minus sign. */
-export function cm(value: number): string {
-  return String(Math.round(value)).replace('-', '−');
+/** Base line of the first line of a fall's words: over the pipe in the gap where the fall is long. @param tagY where the tank's height is printed, if the words are wider than the gap: then they stand under it */
+export function fallY(left: StageBox, lines: number, text: number, long: boolean, tagY: number | null): number {
+  if (long) return left.level - 12 - (lines - 1) * text * 1.1;
+  return tagY === null ? left.level + 26 + text : tagY + text * 2;
 }
 
-function fall(pen: Pen, gap: GapBox, left: StageBox, fall_cm: number, long: boolean, text: number): void {
+function fall(pen: Pen, gap: GapBox, left: StageBox, fall_cm: number, long: boolean, text: number, tagY: number): void {
   const colour = fall_cm > 0 ? INK.blue : INK.red;
   pen.path(`M${gap.x} ${left.level}H${gap.x + gap.w}`, { ink: colour, width: 2.4, dash: [7, 6] });
-  // a long fall has its pipe in the middle of the gap: the words go above it
-  const words = say(fall_cm > 0 ? 'world.falls' : 'world.rises', { n: cm(Math.abs(fall_cm)) }).split(' ');
+  const words = fallWords(fall_cm).split(' ');
   const lines = gap.w < text * 6 && words.length > 1 ? [words[0], words.slice(1).join(' ')] : [words.join(' ')];
-  const first = long ? left.level - 12 - (lines.length - 1) * text * 1.1 : left.level + 26 + text;
+  const wide = Math.max(...lines.map((line) => line.length)) * LETTER * text > gap.w;
+  const first = fallY(left, lines.length, text, long, wide ? tagY : null);
   lines.forEach((line, i) => pen.text(line, gap.x + gap.w / 2, first + i * text * 1.1, { size: text, weight: 680, colour, halo: 5 }));
 }
 
@@ -83,17 +104,21 @@ const LEAST_ROOM = 2.6;
 /** Bakes the level lines and the height and fall texts over the tanks. */
 export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet<string>): void {
   const text = Math.max(17, LEAST_TEXT_px / studio.cssScale);
-  for (const box of layout.stages) {
-    const space = { x: box.x - 30 - text, y: levelOf(box) - 10, w: box.w + 60 + 2 * text, h: 80 + text * 2 };
-    studio.show(studio.bake(space, (pen) => level(pen, box, text, bad.has(box.id))));
-  }
+  const tagYs = heightYs(layout.stages, text, layout.bottom);
+  layout.stages.forEach((box, i) => {
+    const half = Math.max(box.w, tagWidth(levelWords(box), text)) / 2 + 8;
+    const top = Math.min(levelOf(box), tagYs[i] - text) - 10;
+    const space = { x: box.x + box.w / 2 - half, y: top, w: 2 * half, h: Math.max(levelOf(box), tagYs[i] + text) + 14 - top };
+    studio.show(studio.bake(space, (pen) => level(pen, box, text, tagYs[i], bad.has(box.id))));
+  });
   for (const gap of layout.gaps) {
-    const left = layout.stages.find((box) => box.id === gap.left);
+    const at = layout.stages.findIndex((box) => box.id === gap.left);
+    const left = at < 0 ? undefined : layout.stages[at];
     const fall_cm = gap.fall_cm;
     if (left === undefined || fall_cm === null) continue;
     // where words would lie over the tanks, the heights in them say as much; water that cannot run is said all the same
     if (fall_cm > 0 && gap.w < text * LEAST_ROOM) continue;
-    const space = { x: gap.x - 30 - text, y: left.level - 16 - text * 2.4, w: gap.w + 60 + 2 * text, h: 70 + text * 5.4 };
-    studio.show(studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text)));
+    const space = { x: gap.x - 30 - text, y: left.level - 16 - text * 2.4, w: gap.w + 60 + 2 * text, h: 90 + text * 8.4 };
+    studio.show(studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text, tagYs[at])));
   }
 }

@@ -1,5 +1,6 @@
-// Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free stage, and a part in the hand follows the pointer anywhere on the page.
+// Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free stage or pulls a handle, and a part in the hand follows the pointer anywhere on the page.
 import { isFree } from '../store/planEdits';
+import type { Handle } from './handles';
 import type { PageSource } from './terms';
 
 /** A press that moves farther than this is a drag, px. */
@@ -10,6 +11,10 @@ const DOUBLE_ms = 350;
 export interface Eyes {
   stageAt(clientX: number, clientY: number): string | null;
   gapAt(clientX: number, clientY: number): number | null;
+  /** a handle of the selected stage */
+  handleAt(clientX: number, clientY: number): Handle | null;
+  /** Shows a handle pulled so far, or let go. @returns the size that gives */
+  pull(handle: Handle | null, dx_px: number, dy_px: number): number | null;
 }
 
 /**
@@ -18,10 +23,21 @@ export interface Eyes {
  */
 export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes: Eyes): () => void {
   let tapped: { id: string | null; at: number } = { id: null, at: -Infinity };
+  let held: { handle: Handle; x: number; y: number; pointer: number } | null = null;
   let pressed: { id: string | null; x: number; y: number; pointer: number } | null = null;
 
+  const letGo = (): void => {
+    held = null;
+    eyes.pull(null, 0, 0);
+  };
   const down = (event: PointerEvent): void => {
     if (!event.isPrimary || event.button !== 0 || store.getState().drag !== null) return;
+    const handle = eyes.handleAt(event.clientX, event.clientY);
+    if (handle !== null) {
+      held = { handle, x: event.clientX, y: event.clientY, pointer: event.pointerId };
+      eyes.pull(handle, 0, 0);
+      return;
+    }
     pressed = { id: eyes.stageAt(event.clientX, event.clientY), x: event.clientX, y: event.clientY, pointer: event.pointerId };
   };
   const move = (event: PointerEvent): void => {
@@ -30,8 +46,12 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
       dragMove(event.clientX, event.clientY, eyes.gapAt(event.clientX, event.clientY));
       return;
     }
+    if (held !== null) {
+      if (held.pointer === event.pointerId) eyes.pull(held.handle, event.clientX - held.x, event.clientY - held.y);
+      return;
+    }
     if (pressed === null || pressed.pointer !== event.pointerId) {
-      if (event.target === canvas) canvas.style.cursor = eyes.stageAt(event.clientX, event.clientY) === null ? '' : 'pointer';
+      if (event.target === canvas) canvas.style.cursor = cursorAt(eyes, event);
       return;
     }
     if (pressed.id === null || mode !== 'build' || lesson === null || !isFree(lesson, pressed.id)) return;
@@ -41,7 +61,14 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
   };
   const up = (event: PointerEvent): void => {
     const { drag, dragMove, dragEnd, select, selected, closer, lookCloser } = store.getState();
-    if (drag !== null) {
+    if (held !== null) {
+      if (held.pointer !== event.pointerId) return;
+      const { offer } = held.handle;
+      const value = eyes.pull(held.handle, event.clientX - held.x, event.clientY - held.y);
+      const changed = value !== null && value !== held.handle.value;
+      letGo();
+      if (changed) store.getState().setSize(offer.stage, offer.size, value);
+    } else if (drag !== null) {
       const gap = eyes.gapAt(event.clientX, event.clientY);
       dragMove(event.clientX, event.clientY, gap);
       dragEnd(gap !== null || !within(canvas, event));
@@ -55,6 +82,7 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
   };
   const cancel = (): void => {
     pressed = null;
+    if (held !== null) letGo();
     const { drag, dragEnd } = store.getState();
     if (drag !== null) dragEnd(false);
   };
@@ -75,6 +103,12 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
     window.removeEventListener('pointercancel', cancel);
     window.removeEventListener('keydown', key);
   };
+}
+
+function cursorAt(eyes: Eyes, event: PointerEvent): string {
+  const handle = eyes.handleAt(event.clientX, event.clientY);
+  if (handle !== null) return handle.pull === 'along' ? 'ew-resize' : 'ns-resize';
+  return eyes.stageAt(event.clientX, event.clientY) === null ? '' : 'pointer';
 }
 
 function within(canvas: HTMLCanvasElement, event: PointerEvent): boolean {

@@ -63,6 +63,11 @@ export class TagSheet {
     }
   }
 
+  /** Height of a card with its shadow, unscaled. */
+  get height(): number {
+    return HEIGHT + 5;
+  }
+
   advance(letter: string): number {
     return letter === '.' ? this.wide * 0.5 : this.wide;
   }

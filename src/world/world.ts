@@ -2,14 +2,15 @@
 import { AUTO, Game, Scale } from 'phaser';
 import { INK } from './draw/palette';
 import { gapNear } from './gaps';
-import { FOR_A_CLASS, FOR_ONE, scaled, type Legible } from './legible';
+import { handleNear, pulledTo, REACH_px, type Handle } from './handles';
+import { FOR_A_CLASS, forOne, scaled, type Legible } from './legible';
 import { LoopScene } from './loopScene';
 import { followPointer } from './pointer';
 import type { PageSource } from './terms';
 
 /** A rectangle on the page, CSS pixels. */
 export interface ScreenRect { x: number; y: number; width: number; height: number }
-export interface Anchors { stages: Record<string, ScreenRect>; gaps: Record<number, ScreenRect> }
+export interface Anchors { stages: Record<string, ScreenRect>; gaps: Record<number, ScreenRect>; /** of the selected stage, by the size they pull */ handles: Record<string, ScreenRect> }
 export interface World {
   destroy(): void;
   /** Takes over the size of the parent element. */
@@ -32,7 +33,7 @@ const MOST_RATIO = 2;
 export function createWorld(parent: HTMLElement, store: PageSource, audience: 'one' | 'class' = 'one'): World {
   const scene = new LoopScene(store);
   const ratio = (): number => Math.max(1, Math.min(MOST_RATIO, window.devicePixelRatio || 1));
-  const legible = (): Legible => (audience === 'one' ? FOR_ONE : scaled(FOR_A_CLASS, window.innerHeight / 720));
+  const legible = (): Legible => (audience === 'one' ? forOne(window.innerHeight) : scaled(FOR_A_CLASS, window.innerHeight / 720));
   scene.ratio = ratio();
   scene.legible = legible();
   const game = new Game({
@@ -72,6 +73,16 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
     return null;
   };
 
+  const handleAt = (clientX: number, clientY: number): Handle | null => {
+    const point = toWorld(clientX, clientY);
+    return point === null || store.getState().mode !== 'build' ? null : handleNear(scene.handles, store.getState().selected, point.x, point.y, scene.view.scale);
+  };
+  const pull = (handle: Handle | null, dx_px: number, dy_px: number): number | null => {
+    const { layout, view } = scene;
+    scene.pulled = handle === null || layout === null ? null : pulledTo(handle, dx_px / view.scale, dy_px / view.scale, view.scale, layout.unitsPerM);
+    return scene.pulled?.value ?? null;
+  };
+
   /** The canvas covers its parent exactly, whatever its device pixels are. */
   const fill = (): void => {
     game.canvas.style.width = `${parent.clientWidth}px`;
@@ -82,7 +93,7 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
     game.canvas.setAttribute('aria-hidden', 'true');
     game.canvas.style.display = 'block';
     fill();
-    stop = followPointer(game.canvas, store, { stageAt, gapAt });
+    stop = followPointer(game.canvas, store, { stageAt, gapAt, handleAt, pull });
   };
   if (game.isBooted) begin();
   else game.events.once('boot', begin);
@@ -116,14 +127,17 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
     anchors() {
       const stages: Record<string, ScreenRect> = {};
       const gaps: Record<number, ScreenRect> = {};
+      const handles: Record<string, ScreenRect> = {};
       const { layout, view } = scene;
-      if (layout === null) return { stages, gaps };
+      if (layout === null) return { stages, gaps, handles };
       const bounds = canvasRect();
       const rect = (x: number, y: number, w: number, h: number): ScreenRect => ({ x: bounds.left + (x - view.left) * view.scale, y: bounds.top + (y - view.top) * view.scale, width: w * view.scale, height: h * view.scale });
       for (const box of [...layout.stages, ...layout.sides]) stages[box.id] = rect(box.x, box.rim, box.w, box.floor - box.rim);
       if (layout.pump !== null) stages[layout.pump.id] = rect(layout.pump.x - 26, layout.pump.y - 28, 52, 52);
       for (const gap of layout.gaps) gaps[gap.gap] = rect(gap.x, gap.top, gap.w, gap.bottom - gap.top);
-      return { stages, gaps };
+      const reach = REACH_px / view.scale;
+      for (const { offer, x, y } of scene.handles) if (offer.stage === store.getState().selected) handles[offer.size] = rect(x - reach, y - reach, 2 * reach, 2 * reach);
+      return { stages, gaps, handles };
     },
   };
 }

@@ -105,6 +105,25 @@ describe('the hour of a question', () => {
     expect(state()).toMatchObject({ question: null, speed: 'days5' });
   });
 
+  it('is not asked where the stage it is about does not stand in the loop', async () => {
+    const lesson = askingLesson();
+    const store = createPageStore(fakeClient({ ...lesson, predictions: lesson.predictions.map((one) => ({ ...one, measure: { ...one.measure, score: undefined, stage: 'elsewhere', variable: 'O2_mg_L' } })) }));
+    await store.getState().openLesson('asking', 'good');
+    await store.getState().run();
+    expect(store.getState()).toMatchObject({ mode: 'run', question: null });
+    for (let day = 0; day < 4; day += 1) store.getState().stepDay();
+    expect(store.getState()).toMatchObject({ mode: 'result', question: null, answers: [] });
+  });
+
+  it('leaves a clock that was stopped by a step of a day where it is', async () => {
+    const { state } = await running();
+    state().setSpeed('day1');
+    state().stepDay();
+    expect(state()).toMatchObject({ now_h: 24, question: { key: 'second', resume: 'paused' } });
+    state().skipQuestion();
+    expect(state()).toMatchObject({ question: null, speed: 'paused' });
+  });
+
   it('selects what there is to see and its lens when a prediction comes due', async () => {
     const { state } = await running();
     state().setSpeed('paused');

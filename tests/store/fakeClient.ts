@@ -62,7 +62,7 @@ export function smallSeason(plan: Plan, keepDays: number, shift = 0): SeasonAnsw
     for (let hour = 0; hour < 24; hour += 1) row(hourly, hour * cells * width, day * 24 + hour + 1);
     days.push({ day, hourly, extents: new Float64Array(0), scores: { ...SCORES, fishHealth: 80 + day }, events: [{ hour: day * 24 + 9, kind: 'drained', stage: 'settler', amount: 1, byPerson: false }] });
   }
-  return { stages, cells, variables: VARIABLE_NAMES, processNames: [], initial, firstDay: keepDays, days, summary: { days: plan.days, scores: SCORES, ledger: [], clipped: 0, steps: 1, rejections: 0 } };
+  return { stages, cells, variables: VARIABLE_NAMES, processNames: [], initial, firstDay: keepDays, days, summary: { days: plan.days, scores: SCORES, ledger: [], clipped: 0, steps: 1, rejections: 0 }, sky: new Float32Array(plan.days).fill(1) };
 }
 
 const DESIGN: DesignCheck = { stages: [], totalVolume_m3: 1, lift_m: 1, problems: [] };

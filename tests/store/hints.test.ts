@@ -45,6 +45,36 @@ describe('hints', () => {
     expect(hintOf(store.getState(), 0)).toBe('feed');
   });
 
+  it('ask for what is missing only, where the lesson offers more parts than are needed', async () => {
+    const store = createPageStore(fakeClient());
+    await store.getState().openLesson('small', 'good');
+    const { lesson, design } = store.getState();
+    if (lesson === null || design === null) throw new Error('the small lesson did not open');
+    const hint = () => hintOf(store.getState(), 0);
+    store.setState({ lesson: { ...lesson, reference: { ...lesson.reference, order: lesson.reference.order.filter((id) => id !== 'settler') } } });
+    expect(hint()).toBe('place');
+    store.getState().place('rafts', 1);
+    store.setState({ design: { ...design, problems: [{ stage: '', key: 'design.noSolids', values: {} }] } });
+    expect(hint()).toBe('placeSome');
+    store.setState({ design: { ...design, problems: [] } });
+    expect(hint()).toBe('feed');
+  });
+
+  it('ask for fish before feed, where a lesson begins without', async () => {
+    const store = createPageStore(fakeClient());
+    await store.getState().openLesson('small', 'good');
+    const { lesson, plan } = store.getState();
+    if (lesson === null || plan === null) throw new Error('the small lesson did not open');
+    store.getState().place('settler', 1);
+    store.getState().place('rafts', 2);
+    const built = store.getState().plan;
+    if (built === null) throw new Error('the small lesson has no plan');
+    store.setState({ lesson: { ...lesson, stocks: [{ tank: 'fish', species: 'tilapia', number: 20, mass_g: 50 }] }, plan: { ...built, fish: [] } });
+    expect(hintOf(store.getState(), 0)).toBe('stock');
+    store.getState().stock(0);
+    expect(hintOf(store.getState(), 0)).toBe('feed');
+  });
+
   it('stay away once they are put away', async () => {
     const store = createPageStore(fakeClient());
     await store.getState().openLesson('small', 'good');

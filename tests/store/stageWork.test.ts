@@ -8,7 +8,7 @@ import { smallLesson } from './fakeClient';
 
 const plan = referencePlan({ days: 12 });
 const season = runSeason(plan);
-const view: SeasonView = { ...season, column: Object.fromEntries(season.variables.map((name, index) => [name, index])) };
+const view: SeasonView = { ...season, sky: new Float32Array(12).fill(1), column: Object.fromEntries(season.variables.map((name, index) => [name, index])) };
 
 describe('what changes most at a stage', () => {
   it('is solids where they are caught and carbon dioxide where it is aired out', () => {

@@ -12,7 +12,7 @@ import { referencePlan } from '../season/plans';
 
 const facts = processFacts();
 function lived(plan: Plan) {
-  const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0 });
+  const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(plan.days).fill(1) });
   return { view, why: (stage: string, day: number, lens: LensId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, lens) };
 }
 const reference = lived(referencePlan({ days: 26 }));

@@ -24,6 +24,18 @@ describe('an action in the middle of a season', () => {
     expect(answer.summary).toEqual(fresh.summary);
   });
 
+  it('tells the sky of every day: the light that the weather gave the season', () => {
+    const dark: Plan = { ...plan, climate: { ...plan.climate, weather: 0.3, spells: [{ day: 2, days: 3, light: 0.4 }] } };
+    const bright: Plan = { ...dark, climate: { ...dark.climate, spells: [] } };
+    const { sky } = createRuns().run(dark, 0);
+    const usual = createRuns().run(bright, 0).sky;
+    expect(sky).toHaveLength(plan.days);
+    expect(new Set(usual).size).toBeGreaterThan(plan.days / 2);
+    sky.forEach((share, day) => expect(share).toBeCloseTo(usual[day] * (day >= 2 && day < 5 ? 0.4 : 1), 6));
+    // a brighter climate has the same sky
+    expect(createRuns().run({ ...dark, climate: { ...dark.climate, light_mol_m2_d: 2 * dark.climate.light_mol_m2_d } }, 0).sky).toEqual(sky);
+  });
+
   it('leaves earlier days bit-identical and the hours before it equal within tolerance', () => {
     const before = runSeason(plan);
     const after = runSeason(acted);

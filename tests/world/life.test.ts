@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { courseOf, STEP } from '../../src/world/course';
 import { fouling, leafScale, leafSize } from '../../src/world/crop';
 import { FULL_LEAF_g_m2 } from '../../src/world/draw/cropArt';
-import { daylight, type Daylight } from '../../src/world/daylight';
+import { coverOf, daylight, type Daylight } from '../../src/world/daylight';
 import { broken, placeNames } from '../../src/world/names';
 import { dashSpeed } from '../../src/world/pipes';
 import { fishScale, fishShown, MOST_FISH } from '../../src/world/school';
@@ -44,7 +44,7 @@ describe('plants', () => {
 });
 
 describe('daylight', () => {
-  const at = (hour: number, length = 14): Daylight => daylight({ hour, dayLength_h: length, sun: 0, colour: 0, alpha: 0 });
+  const at = (hour: number, length = 14, cover = 0): Daylight => daylight({ hour, dayLength_h: length, cover, sun: 0, colour: 0, alpha: 0 });
 
   it('washes nothing at noon and most things at night', () => {
     expect(at(12)).toMatchObject({ sun: 1, alpha: 0 });
@@ -59,7 +59,16 @@ describe('daylight', () => {
   });
 
   it('never jumps from one minute to the next', () => {
-    for (let minute = 0; minute < 1440; minute += 1) expect(Math.abs(at((minute + 1) / 60).alpha - at(minute / 60).alpha)).toBeLessThan(0.03);
+    for (const cover of [0, 0.5, 1]) for (let minute = 0; minute < 1440; minute += 1) expect(Math.abs(at((minute + 1) / 60, 14, cover).alpha - at(minute / 60, 14, cover).alpha)).toBeLessThan(0.03);
+  });
+
+  it('is duller the less light the day has, and no other at night', () => {
+    expect(coverOf(1.3)).toBe(0);
+    expect(coverOf(0.3)).toBe(1);
+    expect(coverOf(0.9)).toBeGreaterThan(coverOf(1));
+    expect(at(12, 14, 1).alpha).toBeGreaterThan(at(12, 14, 0.4).alpha);
+    expect(at(12, 14, 0.4).alpha).toBeGreaterThan(0);
+    expect(at(1, 14, 1)).toMatchObject({ alpha: at(1).alpha, colour: at(1).colour });
   });
 });
 
@@ -86,6 +95,16 @@ describe('names', () => {
   it('break into two even lines where they do not fit', () => {
     expect(broken('Radial-flow settler', 100, measure)).toEqual(['Radial-flow', 'settler']);
     expect(broken('Raft bed', 100, measure)).toEqual(['Raft bed']);
+  });
+
+  it('step aside from what stands on their stage, and into the ground where there is no room over it', () => {
+    const wish = (words: string, x: number, y: number) => ({ id: words, words, x, y, room: 200, align: 'center' as const });
+    const table = { x: 280, y: -420, w: 104, h: 120 };
+    const [aside] = placeNames([wish('Raft bed', 330, -310)], 20, 900, measure, { things: [table], top: -1000 });
+    expect(aside.x + aside.width / 2).toBeLessThan(table.x);
+    const [first, second] = placeNames([wish('Fish tank', 200, -380), wish('Settler', 210, -370)], 20, 900, measure, { things: [], top: -401 });
+    expect(first.y).toBe(-380);
+    expect(second.y - 20).toBeGreaterThan(0);
   });
 
   it('never lie over each other', () => {

@@ -45,6 +45,6 @@ export function seasonOf(stages: { id: string; kind: string; cells: number }[], 
   return {
     stages: placed, cells: first, variables: VARIABLES, column: Object.fromEntries(VARIABLES.map((variable, i) => [variable, i])), processNames: [], initial: Float32Array.from(at(0)),
     days: [{ day: 0, hourly, extents: new Float64Array(0), scores, events: [] }],
-    summary: { days: 1, scores, ledger: [], clipped: 0, steps: 0, rejections: 0 },
+    summary: { days: 1, scores, ledger: [], clipped: 0, steps: 0, rejections: 0 }, sky: Float32Array.of(1),
   };
 }

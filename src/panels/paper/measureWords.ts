@@ -6,13 +6,18 @@ import { isWord, say } from '../../words/say';
 import { stageName } from '../../words/stageNames';
 import { figure, measured, massOf, toShown, unitOf, whole, withUnit } from '../../words/units';
 
-const KILOGRAMS = 1000;
 const MORE_DECIMALS = 2;
+
+/** Goals in kilograms are answered in kilograms, fine enough to tell half a kilogram from six tenths. */
+function kilogramsValue(value: number): string {
+  const shown = toShown('kilograms', value);
+  return `${figure(shown, shown < 10 ? 2 : 1)}\u00a0${unitOf('kilograms')}`;
+}
 
 function scoreValue(score: string, value: number): string {
   if (!Number.isFinite(value)) return figure(value, 0);
   if (score === 'survival' || score === 'meanWelfare') return withUnit('welfare', value);
-  if (score.endsWith('_kg')) return massOf(KILOGRAMS * Math.max(0, value));
+  if (score.endsWith('_kg')) return kilogramsValue(Math.max(0, value));
   if (score.endsWith('_g')) return massOf(Math.max(0, value));
   if (score === 'waterUsed_L') return withUnit('water_L', value);
   if (score === 'energy_kWh' || score === 'work_h') return withUnit(score, value);
@@ -32,7 +37,7 @@ function fineValue(variable: string, value: number): string {
 export function measureValue(asked: Measure, value: number, facts: ProcessFacts | null): string {
   if (asked.score !== undefined) return scoreValue(asked.score, value);
   if (asked.process !== undefined) {
-    const unit = facts?.units[asked.process] ?? '';
+    const unit = (facts?.units[asked.process] ?? '').replace('O2', 'O₂');
     return unit === '' ? measured(value, 2) : `${measured(value, 2)}\u00a0${unit}`;
   }
   // a handful of fish is counted; a mean of a count is not

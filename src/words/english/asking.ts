@@ -38,6 +38,8 @@ export const askingWords = {
   'explain.chosen': 'your explanation',
   'explain.holds': 'holds',
   'explain.fails': 'does not hold',
+  'explain.noStage': 'Your loop has no such stage.',
+  'explain.cod': 'g COD: organic matter, counted by the grams of oxygen it takes to burn it.',
   'explain.evidence': '{measure}: {value} (it takes {limits})',
   'said.questionFirst': 'A prediction is open. Answer it or skip it; then the season goes on.',
 

@@ -6,6 +6,8 @@ export const helpWords = {
   'hint.away': 'Put hints away',
   'hint.place': 'drag a part from the parts shelf into a gap of the picture, or choose a place on its card and press “Place”.',
   'hint.placeMore': 'place the other parts too. Water passes the stages in the order you choose.',
+  'hint.placeSome': 'place what is still missing: below it says what the water does without. Not every part is needed.',
+  'hint.stock': 'put fish in: in the list “The loop”, open “Set” at the fish tank. You can do it later too, while the season runs.',
   'hint.feed': 'set the feed: in the list “The loop”, open “Set” at the fish tank.',
   'hint.reorder': 'look at the order in which the water meets the parts. Drag a part to another gap, or move it with the arrows in the list.',
   'hint.mend': 'the water cannot run round yet. What is marked red in the picture and below says where and why.',

@@ -104,6 +104,8 @@ export const loopWords = {
   'design.noFishTank': 'There is no fish tank, so nothing feeds the plants.',
   'design.noPlants': 'No plants take up nutrients',
   'design.noSump': 'There is no lowest tank for the pump to draw from.',
+  'design.fishToCome': 'No fish are in yet',
+  'design.fishToComeDetail': 'Put them in at the fish tank, now or in the season.',
   'design.noFeed': 'No feed is set',
   'design.noFeedDetail': 'Set it at the fish tank; hungry fish lose weight.',
   'design.noAir': '{stage} has no air set.',

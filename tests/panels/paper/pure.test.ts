@@ -92,7 +92,7 @@ describe('measures in words', () => {
     const asked = { stage: 'rafts', variable: 'H2S_ug_L', statistic: 'max', fromDay: 0 } as const;
     expect(measureValue(asked, 0.0821, null)).toBe('0.082\u00a0µg/L');
     expect(measureValue(asked, 12.34, null)).toBe('12.3\u00a0µg/L');
-    expect(measureValue({ score: 'plants_kg', statistic: 'last', fromDay: 0 }, 1.5, null)).toBe('1.5\u00a0kg');
+    expect(measureValue({ score: 'plants_kg', statistic: 'last', fromDay: 0 }, 1.5, null)).toBe('1.50\u00a0kg');
     expect(measureValue({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 0 }, 2.5, { effects: {}, limits: {}, crops: {}, units: { nitritation: 'g N' } })).toBe('2.50\u00a0g N');
     expect(limitWords({ ...asked, atLeast: 1, atMost: 5 }, null)).toBe('at least 1.0\u00a0µg/L, at most 5.0\u00a0µg/L');
     expect([timesWords(0.346), timesWords(2.52), timesWords(15.6)]).toEqual(['0.35', '2.5', '15.6']);

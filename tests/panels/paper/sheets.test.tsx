@@ -25,7 +25,7 @@ const first = firstLesson();
 const lesson = { ...first, mistakes: first.mistakes.slice(0, 2), demonstrations: first.demonstrations.slice(0, 1) };
 const plan = referencePlan();
 const season = runSeason(plan);
-const view = { ...season, column: Object.fromEntries(season.variables.map((name, index) => [name, index])) };
+const view = { ...season, sky: new Float32Array(plan.days).fill(1), column: Object.fromEntries(season.variables.map((name, index) => [name, index])) };
 const facts = processFacts();
 const store = createPageStore(fakeClient(lesson));
 let found: LessonKey;

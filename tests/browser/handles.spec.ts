@@ -1,0 +1,29 @@
+// A size is pulled in the picture: the handle follows the mouse, the list tells the new size, and one step takes it back.
+import { expect, test, type Page } from '@playwright/test';
+import { complaintsOf, expand } from './journey';
+
+interface Rect { x: number; y: number; width: number; height: number }
+const handleOf = (page: Page, size: string): Promise<Rect | null> => page.evaluate((name) => (window as { loopwright?: { anchors(): { handles: Record<string, Rect> } | null } }).loopwright?.anchors()?.handles[name] ?? null, size);
+
+test('the stand of a bed is pulled down in the picture, and set back', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await page.goto('./#lesson=09');
+  await expect(page.getByText('Water cannot run uphill').first()).toBeVisible();
+  await expand(page, 'Raft bed');
+  const stand = page.getByRole('spinbutton', { name: 'Stands above the floor, cm' });
+  const before = Number(await stand.inputValue());
+  await expect.poll(() => handleOf(page, 'stand_m')).not.toBeNull();
+  const handle = await handleOf(page, 'stand_m') as Rect;
+  expect(Math.min(handle.width, handle.height)).toBeGreaterThanOrEqual(44);
+  const [x, y] = [handle.x + handle.width / 2, handle.y + handle.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y + 20);
+  await page.mouse.move(x, y + 40);
+  await page.mouse.up();
+  await expect.poll(async () => Number(await stand.inputValue())).toBeLessThan(before - 10);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(stand).toHaveValue(String(before));
+  await expect(page.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+  expect(complaints).toEqual([]);
+});
