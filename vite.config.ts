@@ -59,5 +59,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**', 'tests/long/**', 'node_modules/**'],
     testTimeout: 60_000,
+    // one core fewer, as by default, would leave a small machine with one
+    maxWorkers: '100%',
   },
 });
