@@ -31,7 +31,27 @@ export function buildPlan(lesson: Pick<Lesson, 'plan' | 'shelf'>, build: Build):
   };
 }
 
+/** The build of a key: "reference", or a mistake's; undefined where the lesson has none of it. */
+export function buildOf(lesson: Pick<Lesson, 'reference' | 'mistakes'>, key: string): Build | undefined {
+  return key === 'reference' ? lesson.reference : lesson.mistakes.find((mistake) => mistake.key === key);
+}
+
+/** The plan of the build of a key. @throws Error when the lesson has none of it */
+export function planOf(lesson: Lesson, key: string): Plan {
+  const build = buildOf(lesson, key);
+  if (build === undefined) throw new Error(`The lesson ${lesson.id} has no build ${key}.`);
+  return buildPlan(lesson, build);
+}
+
+/** Every key that names a build. */
+export const buildKeys = (lesson: Pick<Lesson, 'mistakes'>): string[] => ['reference', ...lesson.mistakes.map((mistake) => mistake.key)];
+
+/** The order of the loop as the lesson gives it: its own, or the fixed stages alone. */
+export function givenOrder(lesson: Pick<Lesson, 'plan' | 'given'>): string[] {
+  return lesson.given ?? lesson.plan.loop.map((stage) => stage.id);
+}
+
 /** The loop as the lesson gives it, and nothing done. */
 export function idleBuild(lesson: Pick<Lesson, 'plan' | 'given'>): Build {
-  return { order: lesson.given ?? lesson.plan.loop.map((stage) => stage.id), actions: [] };
+  return { order: givenOrder(lesson), actions: [] };
 }

@@ -1,7 +1,7 @@
 // Two builds of a lesson side by side for a class: their plans, which stages stand differently, and which band the outcome falls into.
 import type { Plan } from '../season/plan';
-import { buildPlan } from './buildPlan';
-import type { Build, Choice, Demonstration, Lesson } from './lesson';
+import { planOf } from './buildPlan';
+import type { Choice, Demonstration, Lesson } from './lesson';
 import { movesBetween } from './moves';
 import { choiceOf } from './predictions';
 
@@ -18,12 +18,7 @@ export function standElsewhere(left: readonly string[], right: readonly string[]
 
 /** @throws Error when the lesson has no build of a key; readLesson lets no such lesson pass */
 export function pairOf(lesson: Lesson, shown: Pick<Demonstration, 'left' | 'right'>): Pair {
-  const build = (key: string): Build => {
-    const found = key === 'reference' ? lesson.reference : lesson.mistakes.find((mistake) => mistake.key === key);
-    if (found === undefined) throw new Error(`The lesson ${lesson.id} has no build ${key}.`);
-    return found;
-  };
-  const plans: [Plan, Plan] = [buildPlan(lesson, build(shown.left)), buildPlan(lesson, build(shown.right))];
+  const plans: [Plan, Plan] = [planOf(lesson, shown.left), planOf(lesson, shown.right)];
   const [left, right] = plans.map((plan) => plan.loop.map((stage) => stage.id));
   return { plans, differ: standElsewhere(left, right) };
 }

@@ -1,6 +1,7 @@
 // From a season's scores to a lesson's result: harvest weighed as the lesson says, goals measured, and none to three marks.
 import { harvestScore } from '../season/scoring';
 import type { Scores } from '../season/trajectory';
+import { givenOrder } from './buildPlan';
 import type { Goal, Lesson } from './lesson';
 import { holds, measure } from './measure';
 import type { Lived } from './measure';
@@ -20,7 +21,7 @@ export interface MarkMet { fishHealth: boolean; harvest: boolean; goals: GoalMet
 /** What each mark asks for and whether the season met it. A mark is earned with all those below it. */
 export function marksMet(scores: Scores, lived: Lived, order: readonly string[], lesson: Pick<Lesson, 'scoring' | 'given' | 'plan'>): MarkMet[] {
   const harvest = harvestFor(scores, lesson);
-  const made = movesBetween(lesson.given ?? lesson.plan.loop.map((stage) => stage.id), order);
+  const made = movesBetween(givenOrder(lesson), order);
   let soFar = true;
   return lesson.scoring.marks.map((mark) => {
     const goals = (mark.goals ?? []).map((goal) => {

@@ -1,4 +1,5 @@
 // What ties measures, predictions and demonstrations to their lesson: stages that stand there, days within the season, choices that cover all numbers once.
+import { buildKeys, buildOf } from './buildPlan';
 import type { Build, Choice, Consequence, Demonstration, Lesson, Measure, Prediction, Statement } from './lesson';
 import type { Report } from './problems';
 
@@ -51,8 +52,8 @@ function checkPrediction(lesson: Lesson, prediction: Prediction, path: string, r
 
 function checkDemonstration(lesson: Lesson, shown: Demonstration, path: string, report: Report): void {
   const builds = [shown.left, shown.right].map((key, index) => {
-    const build = key === 'reference' ? lesson.reference : lesson.mistakes.find((mistake) => mistake.key === key);
-    if (build === undefined) report(`${path}.${index === 0 ? 'left' : 'right'}`, key, `one of ${['reference', ...lesson.mistakes.map((mistake) => mistake.key)].join(', ')}`);
+    const build = buildOf(lesson, key);
+    if (build === undefined) report(`${path}.${index === 0 ? 'left' : 'right'}`, key, `one of ${buildKeys(lesson).join(', ')}`);
     return build;
   }).filter((build) => build !== undefined);
   if (builds.length < 2) return;

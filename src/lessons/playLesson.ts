@@ -4,10 +4,11 @@ import type { Trajectory } from '../season/trajectory';
 import { buildPlan, idleBuild } from './buildPlan';
 import { compare } from './consequences';
 import type { Shown } from './consequences';
+import { outcomeOf } from './demonstration';
 import type { Build, Goal, Lesson } from './lesson';
 import { harvestFor, marksFor } from './marks';
 import { holds, measure } from './measure';
-import { choiceOf, settle } from './predictions';
+import { settle } from './predictions';
 import type { Settled } from './predictions';
 
 /** Something a lesson asks, as its own seasons answer it. */
@@ -50,8 +51,8 @@ function demonstrated(lesson: Lesson, seasons: ReadonlyMap<string, Trajectory>):
       const season = seasons.get(key);
       return season === undefined ? Number.NaN : measure(season, shown.measure);
     });
-    const outcome = choiceOf(shown.choices, right / left);
-    return { kind: 'demonstration', key: shown.key, left, right, times: right / left, outcome, passes: outcome !== null };
+    const { times, choice } = outcomeOf(left, right, shown.choices);
+    return { kind: 'demonstration', key: shown.key, left, right, times, outcome: choice, passes: choice !== null };
   });
 }
 

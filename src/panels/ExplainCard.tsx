@@ -1,12 +1,13 @@
 // A prediction come due: what was expected beside what the water did, an explanation to choose, and what the figures say to each.
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Plan, Prediction, Settled, Statement } from '../store/contract';
+import { kindOf } from '../store/selectors';
 import type { Answer } from '../store/state';
 import { say } from '../words/say';
 import { stageName } from '../words/stageNames';
 import { MarkShape } from './marks';
 import { usePage, usePageStore } from './pageStore';
-import { limitWords, measureValue, measureWords } from './paper/measureWords';
+import { limitWords, measureValue, measureWords } from './measureWords';
 
 /** All bands the number may fall into, in their order: the one expected and the one it came to. */
 export function Bands({ prediction, answer, settled, value }: { prediction: Prediction; answer: Answer; settled: Settled; value: string }) {
@@ -32,7 +33,7 @@ function outcomeWords(prediction: Prediction, answer: Answer, settled: Settled, 
 /** Each explanation with the figure that bears it out or does not. */
 function Figures({ prediction, answer, settled, plan }: { prediction: Prediction; answer: Answer; settled: Settled; plan: Plan }) {
   const facts = usePage((page) => page.facts);
-  const stands = ({ stage }: Statement): boolean => stage === undefined || [...plan.loop, ...plan.side].some(({ id }) => id === stage);
+  const stands = ({ stage }: Statement): boolean => stage === undefined || kindOf(plan, stage) !== null;
   const inOxygen = prediction.explanations.some(({ evidence: { process } }) => process !== undefined && (facts?.units[process]?.includes('COD') ?? false));
   const head = useRef<HTMLHeadingElement>(null);
   // the button that asked for them is gone: keyboards go on from here

@@ -4,7 +4,7 @@ import { say } from '../words/say';
 import { figure, whole } from '../words/units';
 import { MarkShape } from './marks';
 import { usePage } from './pageStore';
-import { limitWords, measureValue } from './paper/measureWords';
+import { limitWords, measureValue } from './measureWords';
 
 type Rule = Lesson['scoring']['marks'][number];
 interface Line { asks: string; value: string | null; met: boolean | null }

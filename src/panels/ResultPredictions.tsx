@@ -4,7 +4,7 @@ import { canAsk } from '../store/questions';
 import type { Answer } from '../store/state';
 import { say } from '../words/say';
 import { usePage } from './pageStore';
-import { measureValue } from './paper/measureWords';
+import { measureValue } from './measureWords';
 
 function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
   const facts = usePage((page) => page.facts);

@@ -1,5 +1,6 @@
 // Choices kept on this device and nowhere else: units, paper, cautions read, and whether hints are shown and predictions asked for. A browser that keeps nothing is no fault.
 import { useEffect } from 'react';
+import { keptIn } from '../store/device';
 import { PAPER_SIZES, type PaperSize } from '../store/paper';
 import { usePageStore } from './pageStore';
 
@@ -11,25 +12,11 @@ const PAPER = 'loopwright.paper';
 /** Where sheets are 8.5 by 11 inches. */
 const LETTER_LANDS: ReadonlySet<string> = new Set(['US', 'CA', 'MX', 'CL', 'CO', 'CR', 'GT', 'PA', 'PH', 'SV', 'VE']);
 
-function kept(name: string): string | null {
-  try {
-    return localStorage.getItem(name);
-  } catch {
-    return null;
-  }
-}
-
-function keep(name: string, value: string): void {
-  try {
-    localStorage.setItem(name, value);
-  } catch {
-    // the choice holds until the page is closed
-  }
-}
+const device = keptIn(() => localStorage);
 
 /** Whether the cautions were shown on this device before. */
-export const cautionsSeen = (): boolean => kept(CAUTIONS) !== null;
-export const keepCautionsSeen = (): void => keep(CAUTIONS, 'read');
+export const cautionsSeen = (): boolean => device.read(CAUTIONS) !== null;
+export const keepCautionsSeen = (): void => device.write(CAUTIONS, 'read');
 
 /** The paper that is usual where the browser's language is at home. */
 function usualPaper(): PaperSize {
@@ -42,15 +29,15 @@ export function useDeviceChoices(): void {
   const store = usePageStore();
   useEffect(() => {
     const { setUnits, setHints, setPredicting, choosePaper } = store.getState();
-    choosePaper({ size: PAPER_SIZES.find((size) => size === kept(PAPER)) ?? usualPaper() });
-    if (kept(UNITS) === 'us') setUnits('us');
-    if (kept(HINTS) === 'off') setHints(false);
-    if (kept(PREDICTING) === 'off') setPredicting(false);
+    choosePaper({ size: PAPER_SIZES.find((size) => size === device.read(PAPER)) ?? usualPaper() });
+    if (device.read(UNITS) === 'us') setUnits('us');
+    if (device.read(HINTS) === 'off') setHints(false);
+    if (device.read(PREDICTING) === 'off') setPredicting(false);
     return store.subscribe((now, before) => {
-      if (now.units !== before.units) keep(UNITS, now.units);
-      if (now.hints !== before.hints) keep(HINTS, now.hints ? 'on' : 'off');
-      if (now.paper.size !== before.paper.size) keep(PAPER, now.paper.size);
-      if (now.predicting !== before.predicting) keep(PREDICTING, now.predicting ? 'on' : 'off');
+      if (now.units !== before.units) device.write(UNITS, now.units);
+      if (now.hints !== before.hints) device.write(HINTS, now.hints ? 'on' : 'off');
+      if (now.paper.size !== before.paper.size) device.write(PAPER, now.paper.size);
+      if (now.predicting !== before.predicting) device.write(PREDICTING, now.predicting ? 'on' : 'off');
     });
   }, [store]);
 }

@@ -32,6 +32,25 @@ export function keptIn(storage: () => Pick<Storage, 'getItem' | 'setItem'>): Dev
   };
 }
 
+/** More than any path of lessons; a longer list was not written by this page. */
+const LESSONS_MAX = 500;
+
+export const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** What a text kept by lesson id holds, unread; nothing where it is of another format or makes no sense. */
+export function keptByLesson(text: string | null, format: string): [lesson: string, value: unknown][] {
+  let kept: unknown;
+  try {
+    kept = text === null ? null : JSON.parse(text);
+  } catch {
+    return [];
+  }
+  return isObject(kept) && kept.format === format && isObject(kept.lessons) ? Object.entries(kept.lessons).slice(0, LESSONS_MAX) : [];
+}
+
+/** The text that keptByLesson reads. */
+export const keptText = (format: string, lessons: Readonly<Record<string, unknown>>): string => JSON.stringify({ format, lessons });
+
 /** Keeps texts for as long as the page lives. */
 export const forgetful = (): Device => {
   const memory = new Map<string, string>();

@@ -55,7 +55,7 @@ export function createJudging(client: Client, store: StoreApi<PageStore>, fail: 
       return;
     }
     try {
-      const moved = await client.ask({ ask: 'moves', given: lesson.given ?? lesson.plan.loop.map((stage) => stage.id), built: plan.loop.map((stage) => stage.id) });
+      const moved = await client.ask({ ask: 'moves', lesson: { given: lesson.given, plan: lesson.plan }, built: plan.loop.map((stage) => stage.id) });
       if (plan.loop === store.getState().plan?.loop) store.setState({ moved });
     } catch (error) {
       fail(error);

@@ -1,6 +1,6 @@
 // Predictions as this device keeps them: by lesson and prediction, what was expected last and what came of it.
 import type { StoreApi } from 'zustand/vanilla';
-import type { Device } from './device';
+import { isObject, keptByLesson, keptText, type Device } from './device';
 import type { Answer, PageStore } from './state';
 
 export interface KeptAnswer { choice: string; outcome: string | null; explained: string | null }
@@ -9,10 +9,7 @@ export type KeptAnswers = Readonly<Record<string, Readonly<Record<string, KeptAn
 
 const KEPT_AS = 'loopwright.predictions';
 const FORMAT = 'loopwright.predictions/1';
-/** More than any path of lessons; a longer list was not written by this page. */
-const LESSONS_MAX = 500;
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
 const textOrNull = (value: unknown): value is string | null => value === null || typeof value === 'string';
 
 function answerOf(value: unknown): KeptAnswer | null {
@@ -23,14 +20,7 @@ function answerOf(value: unknown): KeptAnswer | null {
 
 /** What a kept text says; whatever in it makes no sense is passed over. */
 export function answersIn(text: string | null): KeptAnswers {
-  let kept: unknown;
-  try {
-    kept = text === null ? null : JSON.parse(text);
-  } catch {
-    return {};
-  }
-  if (!isObject(kept) || kept.format !== FORMAT || !isObject(kept.lessons)) return {};
-  return Object.fromEntries(Object.entries(kept.lessons).slice(0, LESSONS_MAX).map(([lesson, answers]) => [lesson, Object.fromEntries(
+  return Object.fromEntries(keptByLesson(text, FORMAT).map(([lesson, answers]) => [lesson, Object.fromEntries(
     Object.entries(isObject(answers) ? answers : {}).flatMap(([key, value]) => {
       const answer = answerOf(value);
       return answer === null ? [] : [[key, answer]];
@@ -60,6 +50,6 @@ export function watchAnswers(store: StoreApi<PageStore>, device: Device): void {
     if (now.lesson !== before.lesson) return;
     const kept = answersIn(device.read(KEPT_AS));
     const next = withAnswers(kept, now.lesson.id, now.answers);
-    if (next !== kept) device.write(KEPT_AS, JSON.stringify({ format: FORMAT, lessons: next }));
+    if (next !== kept) device.write(KEPT_AS, keptText(FORMAT, next));
   });
 }

@@ -5,7 +5,6 @@ import type { Plan } from '../season/plan';
 import { say } from '../words/say';
 import { compileActions } from './acts';
 import { branchLetter, withPresent } from './branches';
-import { LENS_ORDER } from './lenses';
 import { fishTankOf } from './planEdits';
 import { figuresOf } from './pairFigures';
 import { sharedScale } from './pairScale';
@@ -24,7 +23,7 @@ export async function preparedPair(client: Client, lesson: Lesson, key: string):
   const shown = lesson.demonstrations.find((one) => one.key === key);
   if (shown === undefined) throw new Error(`${lesson.id}: ${key}`);
   const { plans, differ } = await client.ask({ ask: 'pair', lesson, shown });
-  return { lesson: lesson.id, from: lesson.title, demonstration: { ...shown, lens: LENS_ORDER.find((lens) => lens === shown.lens) ?? 'solids' }, plans, differ, plantsWeight: lesson.scoring.plantsWeight };
+  return { lesson: lesson.id, from: lesson.title, demonstration: shown, plans, differ, plantsWeight: lesson.scoring.plantsWeight };
 }
 
 /** Two branches of the season at hand; null when there is no such season or branch. The class is asked for the harvest. */

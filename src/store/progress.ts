@@ -1,5 +1,5 @@
 // How far a learner has come, kept on this device alone: the best marks of each lesson and when it was played last.
-import type { Device } from './device';
+import { isObject, keptByLesson, keptText, type Device } from './device';
 
 export interface LessonProgress {
   /** best result, 0–3 */
@@ -14,10 +14,7 @@ export const NO_PROGRESS: Progress = {};
 const KEPT_AS = 'loopwright.progress';
 const FORMAT = 'loopwright.progress/1';
 const MARKS_MAX = 3;
-/** More than any path of lessons; a longer list was not written by this page. */
-const LESSONS_MAX = 500;
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
 const isCount = (value: unknown, most: number): value is number => typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= most;
 
 function lessonOf(value: unknown): LessonProgress | null {
@@ -28,14 +25,7 @@ function lessonOf(value: unknown): LessonProgress | null {
 
 /** What a kept text says; whatever in it makes no sense is passed over. */
 export function progressIn(text: string | null): Progress {
-  let kept: unknown;
-  try {
-    kept = text === null ? null : JSON.parse(text);
-  } catch {
-    return NO_PROGRESS;
-  }
-  if (!isObject(kept) || kept.format !== FORMAT || !isObject(kept.lessons)) return NO_PROGRESS;
-  return Object.fromEntries(Object.entries(kept.lessons).slice(0, LESSONS_MAX).flatMap(([id, value]) => {
+  return Object.fromEntries(keptByLesson(text, FORMAT).flatMap(([id, value]) => {
     const lesson = lessonOf(value);
     return lesson === null ? [] : [[id, lesson]];
   }));
@@ -52,6 +42,6 @@ export const readProgress = (device: Device): Progress => progressIn(device.read
 /** Books a season on the device and returns the progress there, which another page may have added to in the meantime. */
 export function keepSeason(device: Device, id: string, marks: number, day: string): Progress {
   const progress = withSeason(readProgress(device), id, marks, day);
-  device.write(KEPT_AS, JSON.stringify({ format: FORMAT, lessons: progress }));
+  device.write(KEPT_AS, keptText(FORMAT, progress));
   return progress;
 }

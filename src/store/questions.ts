@@ -2,6 +2,7 @@
 import type { Prediction } from '../lessons/lesson';
 import type { Plan } from '../season/plan';
 import { LENS_ORDER, LENSES } from './lenses';
+import { kindOf } from './selectors';
 import type { Answer, PageState, Question } from './state';
 
 export type Asking = Pick<PageState, 'lesson' | 'plan' | 'answers' | 'quiet'>;
@@ -22,7 +23,7 @@ export function predictionOf({ lesson, question }: Pick<PageState, 'lesson' | 'q
 
 /** Whether a prediction can be settled in this loop: the stage it is about stands in it. */
 export function canAsk({ measure }: Pick<Prediction, 'measure'>, plan: Plan | null): boolean {
-  return plan === null || measure.stage === undefined || [...plan.loop, ...plan.side].some(({ id }) => id === measure.stage);
+  return plan === null || measure.stage === undefined || kindOf(plan, measure.stage) !== null;
 }
 
 /** The first question that comes up by an hour and has not been dealt with; what is due goes before what is asked anew. */
@@ -47,6 +48,5 @@ export function asking(state: Pick<PageState, 'lesson' | 'plan' | 'speed' | 'sel
   const prediction = part === 'ask' ? undefined : state.lesson?.predictions.find((one) => one.key === key);
   const look = prediction?.look;
   const lens = LENS_ORDER.find((one) => prediction?.measure.variable !== undefined && LENSES[one].variables.includes(prediction.measure.variable)) ?? state.lens;
-  const stands = state.plan !== null && [...state.plan.loop, ...state.plan.side].some((stage) => stage.id === look);
-  return { question: { key, part, resume: state.speed }, speed: 'paused', lens, selected: stands && look !== undefined ? look : state.selected };
+  return { question: { key, part, resume: state.speed }, speed: 'paused', lens, selected: look !== undefined && state.plan !== null && kindOf(state.plan, look) !== null ? look : state.selected };
 }

@@ -1,6 +1,6 @@
 // What the page knows: the latest trajectory view and the page's own choices. Types only; store.ts holds the value.
 import type { Answers, CatalogueEntry, ComfortBand, DesignCheck, ProcessFacts, Request, SeasonAnswer } from '../worker/messages';
-import type { FreeSize, Lesson, Problem } from '../lessons/lesson';
+import type { FreeSize, LensName, Lesson, Problem } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
 import type { Settled } from '../lessons/predictions';
 import type { BaseKind, Action, Deed, Plan, StageSpec } from '../season/plan';
@@ -11,7 +11,7 @@ import type { Lens } from './lenses';
 import type { PathActions, PathState } from './path';
 import type { PaperState } from './paper';
 
-export type LensId = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'hydrogenSulfide' | 'solids' | 'pH';
+export type LensId = LensName;
 export type Speed = 'paused' | 'hours6' | 'day1' | 'days5';
 export type Mode = 'build' | 'run' | 'result';
 /** What fills the page: the loop with its panels, or something opened over it. */

@@ -1,5 +1,5 @@
 // What the lesson command does: checks a lesson file, then plays its reference, its mistakes and an idle player.
-import { buildPlan } from '../lessons/buildPlan';
+import { buildKeys, buildOf, buildPlan } from '../lessons/buildPlan';
 import type { Build, Lesson } from '../lessons/lesson';
 import { playLesson } from '../lessons/playLesson';
 import { readLesson } from '../lessons/readLesson';
@@ -18,8 +18,8 @@ Exit code 0: the reference earns three marks, every listed mistake shows its con
 `;
 
 function buildNamed(lesson: Lesson, key: string | undefined): Build {
-  const build = key === 'reference' ? lesson.reference : lesson.mistakes.find((mistake) => mistake.key === key);
-  if (build === undefined) throw new CommandError(`--plan: got ${key ?? 'nothing'}; expected one of ${['reference', ...lesson.mistakes.map((mistake) => mistake.key)].join(', ')}`, 2);
+  const build = buildOf(lesson, key ?? '');
+  if (build === undefined) throw new CommandError(`--plan: got ${key ?? 'nothing'}; expected one of ${buildKeys(lesson).join(', ')}`, 2);
   return build;
 }
 

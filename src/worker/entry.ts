@@ -1,5 +1,5 @@
 // The worker: reads lessons, checks designs, runs seasons. Answers every request once, with its id; an error answers too.
-import { buildPlan } from '../lessons/buildPlan';
+import { givenOrder, planOf } from '../lessons/buildPlan';
 import { outcomeOf, pairOf } from '../lessons/demonstration';
 import { withLines } from '../lessons/jsonPlace';
 import { marksMet } from '../lessons/marks';
@@ -46,9 +46,7 @@ function answer(request: Request): Answers[keyof Answers] {
       return { marks: marksMet(scores, { ...season, days }, plan.loop.map((stage) => stage.id), lesson), predictions: untilDay === undefined ? lesson.predictions.map((prediction) => settle(season, prediction)) : [] };
     }
     case 'moves':
-      return movesBetween(request.given, request.built);
-    case 'measure':
-      return request.plans.map((plan) => measure(runs.run(plan, 0), request.measure));
+      return movesBetween(givenOrder(request.lesson), request.built);
     case 'readLesson':
       return readLesson(request.text);
     case 'pair':
@@ -57,10 +55,8 @@ function answer(request: Request): Answers[keyof Answers] {
       const [left, right] = request.plans.map((plan) => measure(runs.run(plan, 0, request.plantsWeight), request.measure));
       return outcomeOf(left, right, request.choices);
     }
-    case 'build': {
-      const { lesson, build } = request;
-      return buildPlan(lesson, lesson.mistakes.find((mistake) => mistake.key === build) ?? lesson.reference);
-    }
+    case 'build':
+      return planOf(request.lesson, request.build);
     case 'play':
       return playLesson(request.lesson, (plan) => runSeason(plan));
   }

@@ -71,10 +71,8 @@ export type Request =
   | { ask: 'run'; plan: Plan; keepDays: number; plantsWeight?: number }
   /** What the lesson's marks ask and what the plan's season met (by the start of untilDay, else in all); its predictions settled. The order is the plan's loop. */
   | { ask: 'judge'; plan: Plan; lesson: Lesson; untilDay?: number }
-  /** How many places of a loop were changed from the one given. */
-  | { ask: 'moves'; given: string[]; built: string[] }
-  /** One number off each plan's season. */
-  | { ask: 'measure'; plans: Plan[]; measure: Measure }
+  /** How many places of a loop were changed from the one that the lesson gives. */
+  | { ask: 'moves'; lesson: Pick<Lesson, 'given' | 'plan'>; built: string[] }
   /** Reads a lesson that is not to be opened. */
   | { ask: 'readLesson'; text: string }
   /** The two plans of a demonstration. */
@@ -109,7 +107,6 @@ export interface Answers {
   run: SeasonAnswer;
   judge: { marks: MarkMet[]; predictions: Settled[] };
   moves: number;
-  measure: number[];
   readLesson: { lesson: Lesson } | { problems: Problem[] };
   pair: Pair;
   compare: Outcome;

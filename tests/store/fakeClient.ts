@@ -1,5 +1,6 @@
 // A stand-in for the worker: answers at once with a small season whose numbers are easy to foresee, and keeps what it was asked.
 import type { Answers, DesignCheck, Request, SeasonAnswer } from '../../src/worker/messages';
+import { givenOrder } from '../../src/lessons/buildPlan';
 import { movesBetween } from '../../src/lessons/moves';
 import type { Client, Judged } from '../../src/store/state';
 import type { Lesson } from '../../src/lessons/lesson';
@@ -96,7 +97,7 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
         case 'judge': return answer(fake.judged);
-        case 'moves': return answer(movesBetween(request.given, request.built));
+        case 'moves': return answer(movesBetween(givenOrder(request.lesson), request.built));
         case 'run': {
           fake.runs.push(request);
           if (fake.hold) await new Promise<void>((go) => waiting.push(go));

@@ -3,7 +3,7 @@ import type { Lesson, Plan, Played, Prediction, Settled } from '../../store/cont
 import { say } from '../../words/say';
 import { usePage } from '../pageStore';
 import { MarkShape } from '../marks';
-import { limitWords, measureValue, measureWords, timesWords } from './measureWords';
+import { limitWords, measureValue, measureWords, timesWords } from '../measureWords';
 import { Box, Part } from './pieces';
 
 type Asked = Played['asked'][number];

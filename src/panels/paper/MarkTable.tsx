@@ -4,7 +4,7 @@ import { say } from '../../words/say';
 import { figure } from '../../words/units';
 import { MarkShape } from '../marks';
 import { usePage } from '../pageStore';
-import { limitWords, measureValue } from './measureWords';
+import { limitWords, measureValue } from '../measureWords';
 
 /** Every goal once, with the marks that ask for it. */
 function goalsOf(marks: readonly MarkMet[]): { text: string; limits: MarkMet['goals'][number]; marks: number[] }[] {

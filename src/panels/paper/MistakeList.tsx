@@ -3,7 +3,7 @@ import type { Plan, Played, Shown } from '../../store/contract';
 import { say } from '../../words/say';
 import { whole } from '../../words/units';
 import { usePage } from '../pageStore';
-import { measureValue, measureWords, timesWords } from './measureWords';
+import { measureValue, measureWords, timesWords } from '../measureWords';
 import { Part } from './pieces';
 
 function Consequence({ shown, plan }: { shown: Shown; plan: Plan }) {

@@ -2,7 +2,7 @@
 import type { Lesson, Plan, Prediction, Settled } from '../../store/contract';
 import { say } from '../../words/say';
 import { usePage } from '../pageStore';
-import { measureValue, measureWords } from './measureWords';
+import { measureValue, measureWords } from '../measureWords';
 import { Part } from './pieces';
 
 const textOf = (list: readonly { key: string; text: string }[], key: string | null): string => list.find((one) => one.key === key)?.text ?? '–';

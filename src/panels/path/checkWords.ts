@@ -2,7 +2,7 @@
 import type { Asked, Lesson, Plan, Played, ProcessFacts, Shown } from '../../store/contract';
 import { say } from '../../words/say';
 import { measured } from '../../words/units';
-import { limitWords, measureValue, measureWords } from '../paper/measureWords';
+import { limitWords, measureValue, measureWords } from '../measureWords';
 
 /** The lesson's plan with every stage a measure may speak of. */
 const withParts = (lesson: Lesson): Plan => ({ ...lesson.plan, loop: [...lesson.plan.loop, ...lesson.shelf] });

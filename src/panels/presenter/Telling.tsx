@@ -1,7 +1,7 @@
 // What a step tells the class, under the loops: the question, the count of hands, what to look at, what happened.
 import { say } from '../../words/say';
 import { figure } from '../../words/units';
-import { measureWords } from '../paper/measureWords';
+import { measureWords } from '../measureWords';
 import { Choices } from './Choices';
 import { dayTold } from './dayWords';
 import { measuredTold } from './figureWords';

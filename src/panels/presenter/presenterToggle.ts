@@ -4,8 +4,7 @@ import type { PageStore } from '../../store/state';
 import { usePageStore } from '../pageStore';
 
 /** Presents, or goes back to the loop; the season at hand pauses meanwhile. */
-export function togglePresenter({ screen, setScreen, setSpeed }: PageStore): void {
-  if (screen !== 'presenter') setSpeed('paused');
+export function togglePresenter({ screen, setScreen }: PageStore): void {
   setScreen(screen === 'presenter' ? 'loop' : 'presenter');
 }
 

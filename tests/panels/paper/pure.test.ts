@@ -8,7 +8,7 @@ import { VARIABLES, SCORE_NAMES } from '../../../src/season/trajectory';
 import { cardsOf } from '../../../src/panels/paper/cards';
 import { deedLines, ownActions } from '../../../src/panels/paper/deedWords';
 import { happenings } from '../../../src/panels/paper/happenings';
-import { limitWords, measureValue, measureWords, timesWords } from '../../../src/panels/paper/measureWords';
+import { limitWords, measureValue, measureWords, timesWords } from '../../../src/panels/measureWords';
 import { fitScale } from '../../../src/panels/paper/OnePage';
 import { axisOf, paperTraceOf, roundStep, TRACE_BOX } from '../../../src/panels/paper/paperTrace';
 import { mergeSeason } from '../../../src/store/view';

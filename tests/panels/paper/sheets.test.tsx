@@ -9,7 +9,7 @@ import { STAGES } from '../../../src/model/stages/catalogue';
 import { KeySheet } from '../../../src/panels/paper/KeySheet';
 import { LearnerSheet } from '../../../src/panels/paper/LearnerSheet';
 import { LessonPlanSheet } from '../../../src/panels/paper/LessonPlanSheet';
-import { measureValue } from '../../../src/panels/paper/measureWords';
+import { measureValue } from '../../../src/panels/measureWords';
 import { SeasonSheet } from '../../../src/panels/paper/SeasonSheet';
 import { PageStoreProvider } from '../../../src/panels/pageStore';
 import { runSeason } from '../../../src/season/season';

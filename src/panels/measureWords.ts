@@ -1,10 +1,10 @@
 // Measures, their limits and their numbers in words. Pure.
-import type { Measure, Plan, ProcessFacts, Statement } from '../../store/contract';
-import { FORMATS, SHARES } from '../../words/formats';
-import { processName } from '../../words/processNames';
-import { isWord, say } from '../../words/say';
-import { stageName } from '../../words/stageNames';
-import { figure, measured, massOf, toShown, unitOf, whole, withUnit } from '../../words/units';
+import type { Measure, Plan, ProcessFacts, Statement } from '../store/contract';
+import { FORMATS, SHARES } from '../words/formats';
+import { processName } from '../words/processNames';
+import { isWord, say } from '../words/say';
+import { stageName } from '../words/stageNames';
+import { figure, measured, massOf, toShown, unitOf, whole, withUnit } from '../words/units';
 
 const MORE_DECIMALS = 2;
 
