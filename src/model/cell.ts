@@ -71,21 +71,20 @@ export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float
 /** The active processes of a cell by how they are applied; made by network/workLists.ts. Places are relative to the cell's own. */
 export interface WorkLists {
   all: Int32Array;
+  /** the same as stretches of ids, first and end by turns */
+  stretches: Int32Array;
   /** rates to slope rows, for processes whose columns no code writes out */
   apply: FlatSum;
-  /** processes with derivatives to the dense block; of them those that no code writes out, their kept derivatives to places of the block, and their W·u parts to the rows outside it */
-  slotted: Int32Array; listed: Int32Array;
-  block: FlatSum;
-  rest: FlatSum;
-  /** solved alone before the dense block, component by component (methane, a crop's phosphorus and metals), and after it (nitrogen gas, opportunists); pore water and solids have code of their own */
-  before: readonly Alone[];
-  after: readonly Alone[];
+  /** processes with derivatives to the dense block */
+  slotted: Int32Array;
+  /** what is in a fish's gut, solved alone before all that it feeds, or null; all other components solved alone have code of their own */
+  gut: Alone | null;
   /** whether solids are caught here, so that they rot here too */
   holds: boolean;
 }
 
 const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
-export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), listed: new Int32Array(0), block: NO_SUM, rest: NO_SUM, before: [], after: [], holds: false };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), stretches: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), gut: null, holds: false };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

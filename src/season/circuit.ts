@@ -2,7 +2,7 @@
 // Worked out at cuts; only the pump's tank gains or loses water, the others stand at their lips and what flows over them.
 import { runningLevels } from '../model/hydraulics/levels';
 import type { LevelStage } from '../model/hydraulics/levels';
-import { headLoss_m, usualLink } from '../model/hydraulics/pipe';
+import { lossOf, usualLink } from '../model/hydraulics/pipe';
 import type { Pipe } from '../model/hydraulics/pipe';
 import { curveFor, electricalPower_W, operatingFlow_m3_d } from '../model/hydraulics/pump';
 import type { PumpCurve } from '../model/hydraulics/pump';
@@ -73,13 +73,19 @@ export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: numb
   const lifted = stages.findIndex((stage) => stage.entry.kind === 'fishTank');
   const pressed = (i: number): boolean => i < lifted && (stages[i].entry.type.pressurised ?? false);
   const own = (i: number, flow: number): number => stages[i].entry.type.loss?.(stages[i].entry.sizes, flow, clog[i]) ?? 0;
-  const loss = (flow: number): number => stages.reduce((sum, _, i) => (pressed(i) ? sum + own(i, flow) : sum), headLoss_m(flow, riser, T_C));
+  const inPressure = stages.map((_, i) => i).filter(pressed);
+  const rise = lossOf(riser, T_C);
+  const loss = (flow: number): number => inPressure.reduce((sum, i) => sum + own(i, flow), rise(flow));
   const lift = top_m - tank.lip_m - tankLevel_m;
   const flow_m3_d = operatingFlow_m3_d(curve, lift, loss);
-  const rows = stages.map((stage, i): LevelStage => ({
-    overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m,
-    linkLoss_m: (flow) => headLoss_m(flow / stage.entry.count, stage.pipe, T_C) + (pressed(i) ? 0 : own(i, flow)),
-  }));
+  const rows = stages.map((stage, i): LevelStage => {
+    const pipeLoss = lossOf(stage.pipe, T_C);
+    const count = stage.entry.count;
+    return {
+      overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m,
+      linkLoss_m: pressed(i) ? (flow) => pipeLoss(flow / count) : (flow) => pipeLoss(flow / count) + own(i, flow),
+    };
+  });
   const { level_m, arriving_m3_d, spill_m3_d, short_m } = runningLevels(rows, flow_m3_d);
   return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C) };
 }
@@ -91,7 +97,8 @@ export function usualCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   if (!(setting_m3_d > 0)) return NO_PUMP;
   const { stages, riser, top_m } = circuit;
   const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.kind === 'fishTank')).filter((stage) => stage.entry.type.pressurised);
-  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0) ?? 0), headLoss_m(flow, riser, USUAL_T_C));
+  const rise = lossOf(riser, USUAL_T_C);
+  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0) ?? 0), rise(flow));
   return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss);
 }
 

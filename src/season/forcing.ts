@@ -34,7 +34,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
   const flowOf = setFlows(runtime, state);
   const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
-  data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.d0.fill(0); data.d1.fill(0);
+  data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.delta.fill(0);
   for (const stage of assembly.stages) {
     for (let c = stage.first; c < stage.first + stage.cells; c++) {
       const cell = assembly.cells[c];
@@ -99,7 +99,7 @@ function setFlows(runtime: Runtime, state: RunState): (stage: string) => number 
     const i = placeOf(link.from);
     link.flow = i === placeOf(link.to) ? run.arriving_m3_d[i] : i === last ? run.flow_m3_d : run.arriving_m3_d[i] - run.spill_m3_d[i];
   }
-  const spills = circuit.stages.flatMap(({ entry }, i): Link[] => (run.spill_m3_d[i] > 0 ? [{ from: entry.first + entry.cells - 1, to: -1, flow: run.spill_m3_d[i], shear: 0, superfine: 0 }] : []));
+  const spills = circuit.stages.flatMap(({ entry }, i): Link[] => (run.spill_m3_d[i] > 0 ? [{ from: entry.first + entry.cells - 1, to: -1, flow: run.spill_m3_d[i], shear: 0, superfine: 0, rate: 0 }] : []));
   data.links = spills.length > 0 ? [...links, ...spills] : links;
   return (id) => run.arriving_m3_d[place.get(id) ?? last];
 }

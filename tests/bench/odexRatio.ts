@@ -26,7 +26,7 @@ export interface Ratio { day: number; ours_ms: number; odex_ms: number; ours_err
 /** Everything that a trial run must leave as it found it. */
 function guarded<T>(season: Season, body: () => T): T {
   const { data } = season.runtime;
-  const kept = [data.extents, data.clipped, data.held, data.h, data.h1, data.received, data.released, data.r0, data.r1, data.g, data.d0, data.d1].map((array) => [array, array.slice()] as const);
+  const kept = [data.extents, data.clipped, data.held, data.h, data.h1, data.received, data.released, data.r0, data.r1, data.g, data.delta].map((array) => [array, array.slice()] as const);
   try {
     return body();
   } finally {
@@ -143,7 +143,7 @@ export function ratioOn(plan: Plan, day: number): Ratio {
         data.links.forEach((link, i) => Object.assign(link, links[i]));
         for (const [array, before] of arrays) array.set(before);
         Object.assign(data, { light, kinetics, saturation });
-        data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.d0.fill(0); data.d1.fill(0);
+        data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.delta.fill(0);
         return body();
       },
     };

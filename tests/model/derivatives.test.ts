@@ -1,6 +1,6 @@
 // The derivatives that the solver keeps, against differences of the rates themselves, in loops of every kind of stage.
 import { describe, expect, it } from 'vitest';
-import { ALK, BH, IC, NAMES, O2, STATES } from '../../src/model/components';
+import { ALK, BA, BH, BN, IC, NAMES, O2, STATES } from '../../src/model/components';
 import { activeProcesses } from '../../src/model/forcing/solidsForcing';
 import { cellRates, enterCell, makeWorkspace } from '../../src/model/network/slope';
 import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
@@ -15,6 +15,10 @@ import { livedLoop, randomState } from './tinyLoop';
  */
 const NEAR: ReadonlySet<ProcessName> = new Set(['nitritation', 'nitriteOxidation', 'heterotrophsAnoxic', 'hydrogenSulfideTransfer', 'ammoniaTransfer']);
 const FACTOR = 3;
+/** Those that also answer by the pH to what they keep a derivative to (phosphorus buffers), and the more so the less that derivative counts: they are held to it at a pinned pH. */
+const PINNED: ReadonlySet<ProcessName> = new Set(['sloughAmmoniaOxidisers', 'sloughNitriteOxidisers', 'sloughHeterotrophs', 'lysisAmmoniaOxidisers', 'lysisNitriteOxidisers', 'lysisHeterotrophs']);
+/** Oxygen's transfer keeps what the fish take of it, carbon's what nitrifiers build of it: columns that touch one component alone can bear it (gas.ts). */
+const KEEPS_FOR: Readonly<Partial<Record<ProcessName, readonly ProcessName[]>>> = { oxygenTransfer: ['fishGrowth', 'fishExpenditure', 'fishBasal'] };
 /** processes whose code is network/solidsMoves.ts */
 const WRITTEN_OUT = /^(settle|catch|shear)/;
 
@@ -53,7 +57,11 @@ describe('kept derivatives', () => {
         const [more, less] = [y.slice(), y.slice()];
         more[at] += step;
         less[at] -= step;
-        const [high, low] = [ratesAt(cell.index, more)[p], ratesAt(cell.index, less)[p]];
+        const rateAt = (state: Float64Array): number => {
+          const rates = ratesAt(cell.index, state);
+          return (KEEPS_FOR[id] ?? []).reduce((sum, other) => sum + data.matrix.table[ID[other] * STATES + row] * rates[ID[other]], rates[p]);
+        };
+        const [high, low] = [rateAt(more), rateAt(less)];
         check(given[k], (high - low) / (2 * step), ((Math.abs(high) + Math.abs(low)) * 1e-7) / step + 1e-12, `${id} to ${NAMES[row]} in ${cell.kind}`);
         compared++;
       });
@@ -63,10 +71,12 @@ describe('kept derivatives', () => {
 
   it.each(kept.map(({ id }) => [id]))('of %s agree with differences of its rate', (id) => {
     const near = NEAR.has(id);
-    data.holdH = near ? 3e-5 : 0;
+    data.holdH = near || PINNED.has(id) ? 3e-5 : 0;
     compare(id, (y, o) => {
       if (near) y[o + BH] *= id === 'heterotrophsAnoxic' ? 1 : 1e-9;
       if (id === 'heterotrophsAnoxic') y[o + O2] = 0;
+      // exact where there is more carbon dioxide than the air holds, and nobody who builds of it
+      if (id === 'carbonDioxideTransfer') [y[o + IC], y[o + BA], y[o + BN]] = [3 * Math.max(y[o + IC], y[o + ALK]), 0, 0];
     }, (given, difference, noise, where) => {
       expect(Math.abs(given - difference), `${where}: ${given} against ${difference}`).toBeLessThan(0.005 * Math.abs(difference) + noise);
     });
@@ -83,6 +93,17 @@ describe('kept derivatives', () => {
 
   it('stripping of carbon dioxide feels the pH it changes itself', () => {
     expect(DEFINITIONS[ID.carbonDioxideTransfer].fast).toEqual([IC, ALK]);
+  });
+
+  it('stripping of carbon dioxide below saturation is taken for steeper, never for flatter, than where it stands', () => {
+    let steeper = 0;
+    let compared = 0;
+    compare('carbonDioxideTransfer', (y, o) => { [y[o + IC], y[o + BA], y[o + BN]] = [0.9 * y[o + ALK], 0, 0]; }, (given, difference, noise, where) => {
+      compared++;
+      if (Math.abs(given) > 1.2 * Math.abs(difference)) steeper++;
+      expect(Math.abs(given), where).toBeGreaterThan(0.995 * Math.abs(difference) - noise);
+    });
+    expect(steeper).toBeGreaterThan(compared / 4);
   });
 
   it('every process keeps no more of them than there is room for', () => {

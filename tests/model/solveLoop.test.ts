@@ -91,7 +91,7 @@ describe('the solver down the loop', () => {
         }
         for (let c = 0; c < data.cells.length; c++) {
           const running = new Float64Array(PROCESSES);
-          for (const p of data.cells[c].active) if (!DEFINITIONS[p].fromOutside) running[p] = data.d0[c * PROCESSES + p];
+          for (const p of data.cells[c].active) if (!DEFINITIONS[p].fromOutside) running[p] = data.delta[c * PROCESSES + p];
           open += contentOf(content, yieldOf(matrix, running, 0).fill(0, 0, STATES), e);
         }
         if (size > 0) expect(Math.abs(open) / size, `${element} at d = ${d}`).toBeLessThan(1e-12);

@@ -58,8 +58,9 @@ const known = new Map<number, Int32Array>();
 
 /** The processes that can run in a cell as it is forced now; those of components solved alone first, by component. */
 export function activeProcesses(cell: Cell, alone: Int32Array): Int32Array {
+  const catches = cell.catch0 + cell.catch1 + cell.catch2 > 0;
   const signs = [
-    cell.bedThickness > 0, cell.settle0 > 0, cell.catch0 > 0, cell.catch0 > 0 || cell.release > 0 || cell.filter, cell.shear > 0,
+    cell.bedThickness > 0, cell.settle0 + cell.settle1 + cell.settle2 > 0, catches, catches || cell.release > 0 || cell.filter, cell.shear > 0,
     cell.stir > 0 && cell.sludgeRoom > 0, cell.release > 0, cell.filter, cell.fish, cell.bed, cell.kill > 0,
   ];
   let key = (cell.doseRate > 0 ? cell.doseProcess + 1 : 0) << signs.length;

@@ -39,20 +39,27 @@ export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number):
   // Most a stage can pass on, found from the pump's tank upward since each stands on the next.
   const most: number[] = stages.map(() => flow_m3_d);
 
+  /** Level that a flow through stage i asks for over what the next stage stands at. */
+  const over = (i: number, flow: number, next: number): number => Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m), next + stages[i].linkLoss_m(flow));
+
   /** Level that a flow through stage i asks for, were its own rim without end; stages below spill at theirs. */
   function asked(i: number, flow: number): number {
     if (i === last) return stages[last].overflow_m;
-    const next = i + 1 === last || most[i + 1] >= flow ? asked(i + 1, flow) : stages[i + 1].rim_m;
-    return Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m), next + stages[i].linkLoss_m(flow));
+    return over(i, flow, i + 1 === last || most[i + 1] >= flow ? asked(i + 1, flow) : stages[i + 1].rim_m);
   }
 
-  for (let i = last - 1; i >= 0; i--) most[i] = largestWhere(flow_m3_d, (flow) => asked(i, flow) <= stages[i].rim_m);
+  // The pump's whole flow as far up as the stages below pass it; where one does not, what it does pass is sought.
+  const whole: number[] = stages.map(() => stages[last].overflow_m);
+  for (let i = last - 1; i >= 0; i--) {
+    whole[i] = over(i, flow_m3_d, i + 1 === last || most[i + 1] >= flow_m3_d ? whole[i + 1] : stages[i + 1].rim_m);
+    if (whole[i] > stages[i].rim_m) most[i] = largestWhere(flow_m3_d, (flow) => asked(i, flow) <= stages[i].rim_m);
+  }
 
   const out: Levels = { level_m: [], arriving_m3_d: [], passes: [], spill_m3_d: [], short_m: [] };
   let arriving = flow_m3_d;
   stages.forEach((stage, i) => {
     const passing = Math.min(arriving, most[i]);
-    out.level_m.push(passing < arriving ? stage.rim_m : Math.min(stage.rim_m, asked(i, passing)));
+    out.level_m.push(passing < arriving ? stage.rim_m : Math.min(stage.rim_m, passing === flow_m3_d ? whole[i] : asked(i, passing)));
     out.arriving_m3_d.push(arriving);
     out.passes.push(arriving > 0 ? passing / arriving : 1);
     out.spill_m3_d.push(arriving - passing);

@@ -59,16 +59,25 @@ export function frictionFactor(Re: number, roughnessRatio: number): number {
 }
 
 /**
- * Head a flow costs in a full pipe, m; 0 for no flow, rises with flow without a step.
- * @param flow_m3_d a flow below 0 counts as none
+ * Head a flow costs in a full pipe, m, as a function of the flow in m³/d: 0 for no flow or one below 0, rises with flow without a step.
+ * What hangs on the pipe and the water's warmth alone is worked out once.
  */
-export function headLoss_m(flow_m3_d: number, pipe: Pipe, T_C: number): number {
-  const Re = reynolds(flow_m3_d, pipe.diameter_m, T_C);
-  if (!(Re > 0)) return 0;
-  const speed = speed_m_s(flow_m3_d, pipe.diameter_m);
-  const friction = frictionFactor(Re, hydraulics.roughness.value / pipe.diameter_m);
-  return ((friction * pipe.length_m) / pipe.diameter_m + pipe.fittings) * ((speed * speed) / (2 * hydraulics.gravity.value));
+export function lossOf(pipe: Pipe, T_C: number): (flow_m3_d: number) => number {
+  const perFlow = reynolds(1, pipe.diameter_m, T_C);
+  const speedPerFlow = speed_m_s(1, pipe.diameter_m);
+  const ratio = hydraulics.roughness.value / pipe.diameter_m;
+  const lengths = pipe.length_m / pipe.diameter_m;
+  const perSquare = 1 / (2 * hydraulics.gravity.value);
+  return (flow_m3_d) => {
+    const Re = perFlow * flow_m3_d;
+    if (!(Re > 0)) return 0;
+    const speed = speedPerFlow * flow_m3_d;
+    return (frictionFactor(Re, ratio) * lengths + pipe.fittings) * speed * speed * perSquare;
+  };
 }
+
+/** Head one flow costs in a full pipe, m; see lossOf. */
+export const headLoss_m = (flow_m3_d: number, pipe: Pipe, T_C: number): number => lossOf(pipe, T_C)(flow_m3_d);
 
 /** Water a full pipe holds, m³. */
 export const pipeVolume_m3 = (pipe: Pipe): number => CIRCLE * pipe.diameter_m * pipe.diameter_m * pipe.length_m;

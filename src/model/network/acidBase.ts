@@ -59,6 +59,10 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: numbe
   const perD = 1 / D;
   const share = h * h * perD;
   w.co2 = C * share;
+  w.carbon = C;
+  w.carbonate = C * (k1 * h + 2 * k12) * perD;
+  w.k1 = k1;
+  w.k12 = k12;
   // d(share)/d ln h = share·(2 − h(2h + k1)/D); the pH follows IC and ALK through the alkalinity balance.
   const byLnH = C * share * (2 - h * (2 * h + k1) * perD);
   if (pinned > 0) {

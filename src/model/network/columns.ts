@@ -2,7 +2,7 @@
 // table's, without its indices, which cost more than the sums. A test holds this code to the table; the rest goes by work lists.
 import type { Cell } from '../cell';
 import {
-  ALK, BA, BH, BN, CA, CF, CH4, CS, FE, FF, FS, IC, K, LEAF, MF, MG, MS, N2, NO2, NO3, O2, OP, P, PO, PS, QCA, QFE, QK, QN, QP, ROOT,
+  ALK, BA, BH, BN, CA, CF, CH4, CLOG, CS, FE, FF, FI, FS, IC, K, LEAF, MF, MG, MI, MS, N2, NO2, NO3, O2, OP, P, PO, PS, QCA, QFE, QK, QN, QP, ROOT,
   S2, SF, SL, SO4, SS, STATES, TAN, UF, US,
 } from '../components';
 import { ID } from '../processes/catalogue';
@@ -22,12 +22,13 @@ const PS_O = at(ID.poreSulfideByOxygen), PS_N = at(ID.poreSulfideByNitrate);
 const NH3 = at(ID.ammoniaTransfer);
 const UN = at(ID.uptakeNitrate), UT = at(ID.uptakeAmmonium), UP = at(ID.uptakePhosphate), UK = at(ID.uptakePotassium), UC = at(ID.uptakeCalcium);
 const GROW = at(ID.leafGrowth);
+const CLUMP_QUICK = at(ID.clumpDenitrificationFast), CLUMP_TOUGH = at(ID.clumpDenitrificationSlow);
 
 const inRange = (p: number, first: number, last: number): boolean => p >= first && p <= last;
 
 /** Whether the column of a process is written out here. */
 export const isWrittenOut = (p: number): boolean => inRange(p, ID.nitritation, ID.poreSulfideGasOut) || inRange(p, ID.oxygenTransfer, ID.nitrogenTransfer)
-  || inRange(p, ID.uptakeNitrate, ID.rootRelaxation) || inRange(p, ID.opportunistGrowth, ID.ironLoss);
+  || inRange(p, ID.uptakeNitrate, ID.filterUnclogging) || inRange(p, ID.clumpDenitrificationFast, ID.ironLoss) || inRange(p, ID.releaseFast, ID.releaseInert);
 
 /** Adds what all written-out processes of a cell do. Rates begin at `ro`, the cell's slope at `o`; m is the matrix's table. */
 export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: number, out: Float64Array, o: number): void {
@@ -37,6 +38,7 @@ export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: n
     applyPoreOrganics(m, r, ro, out, o);
     applyPoreSulfide(m, r, ro, out, o);
   }
+  if (cell.work.holds) applyCaught(m, r, ro, out, o);
   if (cell.bed) applyPlants(m, r, ro, out, o);
   const ammonia = r[ro + ID.ammoniaTransfer];
   out[o + O2] += r[ro + ID.oxygenTransfer];
@@ -126,6 +128,26 @@ export function applyPoreSulfide(m: Float64Array, r: Float64Array, ro: number, o
   out[o + N2] += m[PS_N + N2] * byN;
   out[o + SO4] += m[PS_O + SO4] * byO + m[PS_N + SO4] * byN;
   out[o + PS] -= up + byO + byN + r[ro + ID.poreSulfideGasOut];
+}
+
+/** What solids caught in mats, media and roots do beside coming apart: nitrate burnt in their clumps, what is let go, a filter that opens. */
+function applyCaught(m: Float64Array, r: Float64Array, ro: number, out: Float64Array, o: number): void {
+  const f = r[ro + ID.clumpDenitrificationFast], s = r[ro + ID.clumpDenitrificationSlow];
+  const lf = r[ro + ID.releaseFast], ls = r[ro + ID.releaseSlow], li = r[ro + ID.releaseInert];
+  out[o + TAN] += m[CLUMP_QUICK + TAN] * f + m[CLUMP_TOUGH + TAN] * s;
+  out[o + NO3] += m[CLUMP_QUICK + NO3] * f + m[CLUMP_TOUGH + NO3] * s;
+  out[o + N2] += m[CLUMP_QUICK + N2] * f + m[CLUMP_TOUGH + N2] * s;
+  out[o + P] += m[CLUMP_QUICK + P] * f + m[CLUMP_TOUGH + P] * s;
+  out[o + S2] += m[CLUMP_QUICK + S2] * f + m[CLUMP_TOUGH + S2] * s;
+  out[o + IC] += m[CLUMP_QUICK + IC] * f + m[CLUMP_TOUGH + IC] * s;
+  out[o + ALK] += m[CLUMP_QUICK + ALK] * f + m[CLUMP_TOUGH + ALK] * s;
+  out[o + MF] -= f + lf;
+  out[o + MS] -= s + ls;
+  out[o + MI] -= li;
+  out[o + FF] += lf;
+  out[o + FS] += ls;
+  out[o + FI] += li;
+  out[o + CLOG] -= r[ro + ID.filterUnclogging];
 }
 
 function applyPlants(m: Float64Array, r: Float64Array, ro: number, out: Float64Array, o: number): void {

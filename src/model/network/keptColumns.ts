@@ -1,5 +1,5 @@
 // The kept derivatives of the processes that columns.ts writes out, put to work the same way: what they give to the dense block
-// of W, and what the block's solution says each process does. Fish alone go by work lists. A test holds this code to the table.
+// of W, and what the block's solution says each process does. A test holds this code to the table.
 import type { Cell } from '../cell';
 import { ALK, BA, BH, BN, IC, N2, NO2, NO3, O2, PO, PS, QN, S2, SO4, SS, STATES, TAN } from '../components';
 import { ID, SLOTS } from '../processes/catalogue';
@@ -91,15 +91,15 @@ export function spreadBlock(cell: Cell, m: Float64Array, g: Float64Array, go: nu
   const h = g[go + H_SS] * ss + g[go + H_O2] * o2 + g[go + H_TAN] * tan;
   const d = g[go + D_SS] * ss + g[go + D_NO3] * no3 + g[go + D_TAN] * tan;
   const s = g[go + S_S2] * s2 + g[go + S_O2] * o2;
-  delta[ro + ID.nitritation] = a;
-  delta[ro + ID.nitriteOxidation] = n;
-  delta[ro + ID.heterotrophsAerobic] = h;
-  delta[ro + ID.heterotrophsAnoxic] = d;
-  delta[ro + ID.sulfideOxidation] = s;
-  delta[ro + ID.oxygenTransfer] = g[go + AIR_O2] * o2;
-  delta[ro + ID.carbonDioxideTransfer] = g[go + AIR_IC] * u[o + IC] + g[go + AIR_ALK] * u[o + ALK];
-  delta[ro + ID.hydrogenSulfideTransfer] = g[go + AIR_S2] * s2;
-  delta[ro + ID.ammoniaTransfer] = g[go + AIR_TAN] * tan;
+  delta[ro + ID.nitritation] += a;
+  delta[ro + ID.nitriteOxidation] += n;
+  delta[ro + ID.heterotrophsAerobic] += h;
+  delta[ro + ID.heterotrophsAnoxic] += d;
+  delta[ro + ID.sulfideOxidation] += s;
+  delta[ro + ID.oxygenTransfer] += g[go + AIR_O2] * o2;
+  delta[ro + ID.carbonDioxideTransfer] += g[go + AIR_IC] * u[o + IC] + g[go + AIR_ALK] * u[o + ALK];
+  delta[ro + ID.hydrogenSulfideTransfer] += g[go + AIR_S2] * s2;
+  delta[ro + ID.ammoniaTransfer] += g[go + AIR_TAN] * tan;
   rhs[o + BA] += m[A + BA] * a;
   rhs[o + BN] += m[N + BN] * n;
   rhs[o + BH] += m[H + BH] * h + m[D + BH] * d;
@@ -108,13 +108,16 @@ export function spreadBlock(cell: Cell, m: Float64Array, g: Float64Array, go: nu
   if (!cell.bed) return;
   const nitrateTaken = g[go + UN_NO3] * no3;
   const ammoniumTaken = g[go + UT_TAN] * tan;
-  delta[ro + ID.uptakeNitrate] = nitrateTaken;
-  delta[ro + ID.uptakeAmmonium] = ammoniumTaken;
+  delta[ro + ID.uptakeNitrate] += nitrateTaken;
+  delta[ro + ID.uptakeAmmonium] += ammoniumTaken;
   rhs[o + QN] += nitrateTaken + ammoniumTaken;
 }
 
 // The sinks of pore organics and of pore sulfide stand one after another in the catalogue; each keeps one derivative.
 const FIRST_PO = ID.sludgeAerobic, LAST_PO = ID.sludgeLeak, FIRST_PS = ID.poreSulfideDiffusion, LAST_PS = ID.poreSulfideGasOut;
+
+/** What one cell's pore water does in one solve. */
+const moved = new Float64Array(LAST_PS + 1);
 
 /** What the sinks of pore water put on its diagonals. */
 export function poreDiagonals(g: Float64Array, go: number, own: Float64Array, o: number): void {
@@ -125,12 +128,15 @@ export function poreDiagonals(g: Float64Array, go: number, own: Float64Array, o:
 /** Solves pore organics, then the pore sulfide they feed, and hands on what they give to the rows solved after them. */
 export function solvePore(m: Float64Array, g: Float64Array, go: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
   const organics = rhs[o + PO];
-  for (let p = FIRST_PO; p <= LAST_PO; p++) delta[ro + p] = g[go + p * SLOTS] * organics * inverse[o + PO];
-  applyPoreOrganics(m, delta, ro, rhs, o);
+  const u = organics * inverse[o + PO];
+  for (let p = FIRST_PO; p <= LAST_PO; p++) moved[p] = g[go + p * SLOTS] * u;
+  applyPoreOrganics(m, moved, 0, rhs, o);
   // Their own sinks are in the diagonals already.
   rhs[o + PO] = organics;
   const sulfide = rhs[o + PS];
-  for (let p = FIRST_PS; p <= LAST_PS; p++) delta[ro + p] = g[go + p * SLOTS] * sulfide * inverse[o + PS];
-  applyPoreSulfide(m, delta, ro, rhs, o);
+  const v = sulfide * inverse[o + PS];
+  for (let p = FIRST_PS; p <= LAST_PS; p++) moved[p] = g[go + p * SLOTS] * v;
+  applyPoreSulfide(m, moved, 0, rhs, o);
   rhs[o + PS] = sulfide;
+  for (let p = FIRST_PO; p <= LAST_PS; p++) delta[ro + p] += moved[p];
 }

@@ -14,6 +14,8 @@ export interface Link {
   from: number; to: number; flow: number;
   /** share of coarse solids broken on the way (a pump), and of that the superfine share */
   shear: number; superfine: number;
+  /** 1/d: its flow against the volume it comes from; fixed between cuts (blockSolve.ts) */
+  rate: number;
 }
 
 export interface LoopData {
@@ -21,6 +23,8 @@ export interface LoopData {
   links: Link[];
   /** the links that come to each cell from one before it; those that run back; those from outside and to it */
   forward: readonly (readonly Link[])[]; back: readonly Link[]; inlets: readonly Link[]; outlets: readonly Link[];
+  /** all links that come to each cell from another; 1/d that all links carry off each cell, fixed between cuts; shares that the return's echo makes up in each (closeLoop.ts) */
+  into: readonly (readonly Link[])[]; outflow: Float64Array; echo: Float64Array;
   /** the array of links that these were sorted from */
   sorted: readonly Link[];
   matrix: Matrix;
@@ -37,16 +41,16 @@ export interface LoopData {
   holdO2: number; holdH: number;
   /** light now against its daily mean, given t in days */
   light: (t: number) => number;
-  /** rates at the two stages; kept derivatives; corrections W·u by process at the two stages */
-  r0: Float64Array; r1: Float64Array; g: Float64Array; gScratch: Float64Array; d0: Float64Array; d1: Float64Array;
+  /** rates at the two stages; kept derivatives; corrections W·u by process, both stages together */
+  r0: Float64Array; r1: Float64Array; g: Float64Array; gScratch: Float64Array; delta: Float64Array;
   /** dense blocks before and after factorising; inverted diagonals of the rows solved alone */
   w: Float64Array; lu: Float64Array; own: Float64Array; inverse: Float64Array;
   /** the part of the diagonals that links and moves of solids set, fixed between cuts */
   ownFixed: Float64Array;
   /** extents since they were last emptied; [cells][processes], and what a hold added, g O2 a cell */
-  extents: Float64Array; held: Float64Array; holdRate0: Float64Array; holdRate1: Float64Array; holdDelta0: Float64Array; holdDelta1: Float64Array;
+  extents: Float64Array; held: Float64Array; holdRate0: Float64Array; holdRate1: Float64Array; holdDelta: Float64Array;
   /** water moved by each link, and outside inflow and outflow of every flowing component since last emptied */
-  received: Float64Array; released: Float64Array; outRate0: Float64Array; outRate1: Float64Array; outDelta0: Float64Array; outDelta1: Float64Array;
+  received: Float64Array; released: Float64Array; outRate0: Float64Array; outRate1: Float64Array; outDelta: Float64Array;
   /** absolute tolerances per state and cell; what clipping at zero added, per component */
   tolerance: Float64Array; clipped: Float64Array;
 }
@@ -56,13 +60,13 @@ export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matr
   const array = (length: number): Float64Array => new Float64Array(length);
   return {
     cells, links,
-    forward: [], back: [], inlets: [], outlets: [], sorted: [],
+    forward: [], back: [], inlets: [], outlets: [], into: [], outflow: array(n), echo: array(n), sorted: [],
     matrix, kinetics, saturation, moves,
     constants: array(n * CONDITIONAL_LENGTH), h: array(n).fill(1e-4), h1: array(n).fill(1e-4), inflow: array(FLOWING), holdO2: -1, holdH: 0, light: () => 0,
-    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(PROCESSES * SLOTS), d0: array(n * PROCESSES), d1: array(n * PROCESSES),
+    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(PROCESSES * SLOTS), delta: array(n * PROCESSES),
     w: array(n * BLOCK), lu: array(n * FACTORS), own: array(n * STATES), ownFixed: array(n * STATES), inverse: array(n * STATES),
-    extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n), holdDelta0: array(n), holdDelta1: array(n),
-    received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING), outDelta0: array(FLOWING), outDelta1: array(FLOWING),
+    extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n), holdDelta: array(n),
+    received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING), outDelta: array(FLOWING),
     tolerance: array(n * STATES), clipped: array(STATES),
   };
 }
@@ -73,6 +77,7 @@ export function sortLinks(data: LoopData): void {
   if (data.sorted === links) return;
   data.sorted = links;
   data.forward = cells.map((_, c) => links.filter(({ from, to }) => to === c && from >= 0 && from < c));
+  data.into = cells.map((_, c) => links.filter(({ from, to }) => to === c && from >= 0));
   data.back = links.filter(({ from, to }) => to >= 0 && from >= to);
   data.inlets = links.filter(({ from }) => from < 0);
   data.outlets = links.filter(({ from, to }) => from >= 0 && to < 0);

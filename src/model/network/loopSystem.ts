@@ -1,6 +1,7 @@
 // The loop as a stiff system for the integrator: slope, factor, solve, and the books kept at every accepted step.
 import { ALK, FLOWING, STATES } from '../components';
 import type { StiffSystem } from '../../numerics/rosenbrock';
+import { PROCESSES } from '../processes/catalogue';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
@@ -12,16 +13,16 @@ const ONE_ALONE = 8;
 
 export class LoopSystem implements StiffSystem {
   readonly size: number;
-  private readonly workspace: Workspace;
+  private readonly spaces: readonly Workspace[];
   private d = 1;
 
   constructor(readonly data: LoopData, private readonly relative: number) {
     this.size = data.cells.length * STATES;
-    this.workspace = makeWorkspace(data);
+    this.spaces = data.cells.map(() => makeWorkspace(data));
   }
 
   slope(t: number, y: Float64Array, out: Float64Array, stage: 0 | 1): void {
-    loopSlope(this.data, this.workspace, t, y, out, stage);
+    loopSlope(this.data, this.spaces, t, y, out, stage);
     if (stage === 0) gather(this.data);
   }
 
@@ -32,13 +33,17 @@ export class LoopSystem implements StiffSystem {
 
   solve(rhs: Float64Array, u: Float64Array, stage: 0 | 1): void {
     const { data } = this;
-    if (stage === 0) solveLoop(data, this.d, rhs, u, data.d0, data.holdDelta0, data.outDelta0);
-    else solveLoop(data, this.d, rhs, u, data.d1, data.holdDelta1, data.outDelta1);
+    // The books want what both stages' corrections do together.
+    if (stage === 0) {
+      data.delta.fill(0);
+      data.holdDelta.fill(0);
+      data.outDelta.fill(0);
+    }
+    solveLoop(data, this.d, rhs, u);
   }
 
   accepted(h: number, _t: number, y: Float64Array): void {
-    const { extents, r0, r1, d0, d1 } = this.data;
-    addExtents(extents, 0.5 * h, r0, r1, d0, d1);
+    this.addExtents(0.5 * h);
     this.book(h);
     for (let i = 0; i < y.length; i++) if (y[i] < 0) this.mend(y, i);
   }
@@ -56,12 +61,25 @@ export class LoopSystem implements StiffSystem {
     y[i] = 0;
   }
 
+  /** Extents of the processes that can run, in the stretches of the catalogue in which they stand. */
+  private addExtents(half: number): void {
+    const { cells, extents, r0, r1, delta } = this.data;
+    for (let c = 0; c < cells.length; c++) {
+      const { stretches } = cells[c].work;
+      const ro = c * PROCESSES;
+      for (let k = 0; k < stretches.length; k += 2) {
+        const end = ro + stretches[k + 1];
+        for (let i = ro + stretches[k]; i < end; i++) extents[i] += half * (r0[i] + r1[i] + delta[i]);
+      }
+    }
+  }
+
   private book(h: number): void {
     const { data } = this;
     const half = 0.5 * h;
     for (const link of data.inlets) for (let i = 0; i < FLOWING; i++) data.received[i] += h * link.flow * data.inflow[i];
-    if (data.outlets.length > 0) for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta0[i] + data.outDelta1[i]);
-    if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta0[c] + data.holdDelta1[c]);
+    if (data.outlets.length > 0) for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta[i]);
+    if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta[c]);
   }
 
   /** Weighted root mean square of the error, above 16 cells that of the worst cell; but no component may stray far beyond its tolerance alone. */
@@ -91,9 +109,4 @@ export class LoopSystem implements StiffSystem {
     const value = cells.length > 16 ? Math.sqrt(worst / n) : Math.sqrt(total / (n * cells.length));
     return Number.isFinite(value) ? Math.max(value, Math.sqrt(largest) / ONE_ALONE) : Infinity;
   }
-}
-
-/** What cannot run has no rate: straight through all is quicker than picking. */
-function addExtents(extents: Float64Array, half: number, r0: Float64Array, r1: Float64Array, d0: Float64Array, d1: Float64Array): void {
-  for (let i = 0; i < extents.length; i++) extents[i] += half * (r0[i] + r1[i] + d0[i] + d1[i]);
 }

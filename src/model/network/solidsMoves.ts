@@ -65,14 +65,14 @@ export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Flo
       const u = rhs[first + part] * inverse[first + part];
       const down = settle * u;
       const held = caught * u;
-      delta[s + part] = down;
-      delta[k + part] = held;
+      delta[s + part] += down;
+      delta[k + part] += held;
       rhs[o + SF + part] += down;
       rhs[o + MF + part] += held;
       rhs[o + CLOG] += held * numbers.dry[part] * weight;
       if (shear > 0) {
         const broken = shear * u;
-        delta[ro + ID.shearFast + part] = broken;
+        delta[ro + ID.shearFast + part] += broken;
         rhs[o + CF + 3 + part] += (1 - AIR_SUPERFINE) * broken;
         rhs[o + CF + 6 + part] += AIR_SUPERFINE * broken;
       }

@@ -14,8 +14,8 @@ export const filmDefinitions: readonly Definition[] = [
   { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2, TAN] },
   { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield * 0.85], [TAN, -0.85 * v.kinetics.hetYield * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN] },
   ...guilds.flatMap(([name, film]): Definition[] => [
-    { id: `slough${name}`, unit: 'g COD', fixed: () => [[film, -1], [FF, 0.7], [FS, 0.3]], unknowns: [TAN, P, SO4, O2, IC, ALK] },
-    { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK] },
+    { id: `slough${name}`, unit: 'g COD', fixed: () => [[film, -1], [FF, 0.7], [FS, 0.3]], unknowns: [TAN, P, SO4, O2, IC, ALK], alone: P },
+    { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK], alone: P },
   ]),
   { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2] },
   { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4 },
@@ -113,4 +113,12 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   g[s] = reach * fS * v;
   g[s + 1] = reach * sulfide * 0.1 / ((o2 + 0.1) * (o2 + 0.1)) * v;
   g[go + ID.methaneOxidation * SLOTS] = methane * v;
+  // Where phosphorus is scarce it decides what leaves as solids and what dissolves.
+  const scarcity = 0.002 / ((phosphate + 0.002) * (phosphate + 0.002)) * (sulfate / (sulfate + 0.01)) * (o2 / (o2 + 0.05)) * v;
+  g[go + ID.sloughAmmoniaOxidisers * SLOTS] = sloughA * scarcity;
+  g[go + ID.lysisAmmoniaOxidisers * SLOTS] = -sloughA * scarcity;
+  g[go + ID.sloughNitriteOxidisers * SLOTS] = sloughN * scarcity;
+  g[go + ID.lysisNitriteOxidisers * SLOTS] = -sloughN * scarcity;
+  g[go + ID.sloughHeterotrophs * SLOTS] = sloughH * scarcity;
+  g[go + ID.lysisHeterotrophs * SLOTS] = -sloughH * scarcity;
 }

@@ -1,6 +1,6 @@
 // What fish do to the water by the hour: they burn and build from their gut, and burn themselves a little.
 // Of what is digested a share goes through the growth column, the rest is spent: the share sets a species' own gain.
-import { ALK, CA, CF, CI, CS, FE, FF, FI, FISH, FS, GUT, IC, K, MG, O2, P, SO4, SS, TAN, UF, UI, US } from '../components';
+import { ALK, CA, CF, CI, CS, FE, FF, FI, FISH, FS, GUT, IC, K, MG, O2, P, SO4, SS, TAN, STATES, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
 import { ID, SLOTS } from './catalogue';
 import type { Definition } from './definition';
@@ -21,25 +21,28 @@ export function faeces(v: Values): [number, number][] {
 const RELEASED = [TAN, P, K, CA, MG, FE, SO4, O2, IC, ALK];
 
 export const fishDefinitions: readonly Definition[] = [
-  { id: 'fishGrowth', unit: 'g feed', fixed: (v) => [[GUT, -1], [FISH, v.matter.fishGainFull], ...faeces(v)], unknowns: RELEASED, fast: [O2] },
-  { id: 'fishExpenditure', unit: 'g feed', fixed: (v) => [[GUT, -1], ...faeces(v)], unknowns: RELEASED, fast: [O2] },
-  { id: 'fishBasal', unit: 'g wet', fixed: () => [[FISH, -1]], unknowns: [TAN, P, K, CA, MG, SO4, O2, IC, ALK], fast: [O2] },
+  { id: 'fishGrowth', unit: 'g feed', fixed: (v) => [[GUT, -1], [FISH, v.matter.fishGainFull], ...faeces(v)], unknowns: RELEASED, alone: GUT },
+  { id: 'fishExpenditure', unit: 'g feed', fixed: (v) => [[GUT, -1], ...faeces(v)], unknowns: RELEASED, alone: GUT },
+  { id: 'fishBasal', unit: 'g wet', fixed: () => [[FISH, -1]], unknowns: [TAN, P, K, CA, MG, SO4, O2, IC, ALK] },
 ];
 
-export function fishRates(w: Workspace): void {
+/** Oxygen that a unit of each takes, where its column begins in the matrix's table. */
+const GROWTH_O2 = ID.fishGrowth * STATES + O2, EXPENDITURE_O2 = ID.fishExpenditure * STATES + O2, BASAL_O2 = ID.fishBasal * STATES + O2;
+
+/** @param m the matrix's table */
+export function fishRates(w: Workspace, m: Float64Array): void {
   const { y, o, r, ro, g, go, perVolume: v } = w;
   const k = w.cell.fishAt;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
   const keeps = o2 / (o2 + k.respirationO2);
-  const slope = k.respirationO2 / ((o2 + k.respirationO2) * (o2 + k.respirationO2)) * v;
-  const eating = k.digestion * y[o + GUT];
-  const growing = eating * k.growing;
-  const spending = eating - growing;
-  const basal = k.basal * y[o + FISH];
-  r[ro + ID.fishGrowth] = growing * keeps;
-  g[go + ID.fishGrowth * SLOTS] = growing * slope;
-  r[ro + ID.fishExpenditure] = spending * keeps;
-  g[go + ID.fishExpenditure * SLOTS] = spending * slope;
-  r[ro + ID.fishBasal] = basal * keeps;
-  g[go + ID.fishBasal * SLOTS] = basal * slope;
+  const slope = -k.respirationO2 / ((o2 + k.respirationO2) * (o2 + k.respirationO2)) * v;
+  const each = k.digestion * keeps;
+  const eating = each * y[o + GUT];
+  r[ro + ID.fishGrowth] = eating * k.growing;
+  r[ro + ID.fishExpenditure] = eating * (1 - k.growing);
+  r[ro + ID.fishBasal] = k.basal * y[o + FISH] * keeps;
+  // What they take of the oxygen answers to it, and is kept where the sludge bed's pull is (see gas.ts).
+  w.pull += slope * (k.digestion * y[o + GUT] * (k.growing * m[GROWTH_O2] + (1 - k.growing) * m[EXPENDITURE_O2]) + k.basal * y[o + FISH] * m[BASAL_O2]);
+  g[go + ID.fishGrowth * SLOTS] = each * k.growing;
+  g[go + ID.fishExpenditure * SLOTS] = each * (1 - k.growing);
 }

@@ -1,5 +1,5 @@
 // Gas transfer with the air: kLa × volume of each gas (set at cuts) times its distance from saturation.
-import { AIR_CH4, AIR_CO2, AIR_H2S, AIR_N2, AIR_NH3, AIR_O2, ALK, CH4, IC, N2, O2, S2, TAN } from '../components';
+import { AIR_CH4, AIR_CO2, AIR_H2S, AIR_N2, AIR_NH3, AIR_O2, ALK, CH4, IC, N2, O2, S2, STATES, TAN } from '../components';
 import { ID, SLOTS } from './catalogue';
 import type { Definition } from './definition';
 import type { Workspace } from './workspace';
@@ -16,14 +16,37 @@ export const gasDefinitions: readonly Definition[] = [
 /** Saturation with air at the water's temperature: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
 export interface Saturation { O2: number; CO2: number; N2: number }
 
-export function gasRates(w: Workspace, saturation: Saturation): void {
+/** mol/m³ of inorganic carbon at which nitrifiers find half of what they want: their growth vanishes with its own reactant. */
+export const CARBON_TO_GROW = 0.001;
+
+const NITRITATION_IC = ID.nitritation * STATES + IC, NITRITE_IC = ID.nitriteOxidation * STATES + IC;
+
+/**
+ * How much steeper than here free CO2 climbs, in the mean, on its way to saturation. Below it the water holds carbonate, and CO2
+ * hardly answers to carbon until that is used up: a step that trusts the slope here flies past, back, and past again.
+ */
+function steepening(w: Workspace, saturated: number): number {
+  // At saturation x of bicarbonate satisfies x + 2 (k12/k1²) x²/CO2 = the alkalinity that carbon makes up.
+  const a = 2 * w.k12 / (w.k1 * w.k1 * saturated);
+  const bicarbonate = a > 0 ? (Math.sqrt(1 + 4 * a * Math.max(0, w.carbonate)) - 1) / (2 * a) : w.carbonate;
+  const there = saturated + bicarbonate + 0.5 * a * bicarbonate * bicarbonate;
+  const gap = there - w.carbon;
+  const chord = gap > 1e-9 ? (saturated - w.co2) / gap : 0;
+  return chord > w.co2IC && w.co2IC > 0 ? chord / w.co2IC : 1;
+}
+
+/** @param m the matrix's table */
+export function gasRates(w: Workspace, saturation: Saturation, m: Float64Array): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   r[ro + ID.oxygenTransfer] = cell.kO2 * (saturation.O2 - y[o + O2] * v);
   // The sludge bed's pull is kept here: the method bears any W that is made of whole columns, and this one touches oxygen alone.
   g[go + ID.oxygenTransfer * SLOTS] = -cell.kO2 * v - w.pull;
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
-  g[go + ID.carbonDioxideTransfer * SLOTS] = cell.kCO2 * w.co2IC * v;
-  g[go + ID.carbonDioxideTransfer * SLOTS + 1] = cell.kCO2 * w.co2ALK * v;
+  const steeper = w.keeps && w.co2 < saturation.CO2 ? steepening(w, saturation.CO2) : 1;
+  // Nitrifiers' own want of carbon is kept here too, where little is left.
+  const want = w.carbon > 0 ? -(m[NITRITATION_IC] * r[ro + ID.nitritation] + m[NITRITE_IC] * r[ro + ID.nitriteOxidation]) * CARBON_TO_GROW / (w.carbon * (w.carbon + CARBON_TO_GROW)) : 0;
+  g[go + ID.carbonDioxideTransfer * SLOTS] = (cell.kCO2 * w.co2IC * steeper + want) * v;
+  g[go + ID.carbonDioxideTransfer * SLOTS + 1] = cell.kCO2 * w.co2ALK * steeper * v;
   const sulfide = cell.kH2S * w.h2s * v;
   r[ro + ID.hydrogenSulfideTransfer] = sulfide * y[o + S2];
   g[go + ID.hydrogenSulfideTransfer * SLOTS] = sulfide;

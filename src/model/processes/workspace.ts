@@ -15,6 +15,8 @@ export interface Workspace {
   perVolume: number;
   /** acid-base state: h = 10^(3−pH) mol/m³; un-ionised shares of TAN and sulfide; CO2 mol/m³ with its derivatives to IC and ALK concentration */
   h: number; nh3: number; h2s: number; co2: number; co2IC: number; co2ALK: number;
+  /** inorganic carbon mol/m³, the alkalinity it makes up eq/m³, and the dissociation constants that tie it to CO2 */
+  carbon: number; carbonate: number; k1: number; k12: number;
   /** 0–1: what pH and alkalinity leave of nitrification */
   nitrifying: number;
   /** d(oxygen drawn by the sludge bed)/d(oxygen), 1/d; 0 without a bed */
