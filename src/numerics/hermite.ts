@@ -20,6 +20,10 @@ export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Arra
   const b1 = s3 - s2;
   for (let i = 0; i < out.length; i++) {
     const rise = y1[i] - y0[i];
+    if (rise === 0 && f0[i] === 0 && f1[i] === 0) {
+      out[i] = y1[i];
+      continue;
+    }
     let first = h * f0[i];
     let last = h * f1[i];
     if (Math.abs(rise - 0.5 * (first + last)) > AGREE * (Math.abs(first) + Math.abs(last))) {

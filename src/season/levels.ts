@@ -11,7 +11,15 @@ import type { Runtime } from './runtime';
 import { spillFrom, topUp } from './transfers';
 import type { SeasonEvent } from './trajectory';
 
-const cellsOf = (entry: StageEntry): number[] => Array.from({ length: entry.cells }, (_, i) => entry.first + i);
+const known = new WeakMap<StageEntry, readonly number[]>();
+
+function cellsOf(entry: StageEntry): readonly number[] {
+  const found = known.get(entry);
+  if (found) return found;
+  const made = Array.from({ length: entry.cells }, (_, i) => entry.first + i);
+  known.set(entry, made);
+  return made;
+}
 
 /** The tank that the pump stands in; none on a bench. */
 const pumpTankOf = (runtime: Runtime): StageEntry | undefined => runtime.circuit?.stages.at(-1)?.entry;
@@ -19,7 +27,11 @@ const pumpTankOf = (runtime: Runtime): StageEntry | undefined => runtime.circuit
 /** m³/d that runs over all rims now. */
 export const spilling_m3_d = (state: RunState): number => state.run.spill_m3_d.reduce((sum, spill) => sum + spill, 0);
 
-const volumeOf = (runtime: Runtime, entry: StageEntry): number => cellsOf(entry).reduce((sum, c) => sum + runtime.assembly.cells[c].volume, 0);
+function volumeOf(runtime: Runtime, entry: StageEntry): number {
+  let sum = 0;
+  for (let c = entry.first; c < entry.first + entry.cells; c++) sum += runtime.assembly.cells[c].volume;
+  return sum;
+}
 
 /** Makes a tank larger or smaller by a volume of water whose matter has been moved, m³; its cells share it. */
 function resize(runtime: Runtime, state: RunState, entry: StageEntry, volume: number): void {
@@ -30,9 +42,12 @@ function resize(runtime: Runtime, state: RunState, entry: StageEntry, volume: nu
   }
 }
 
+/** What flows along in one pouring. */
+const moved = new Float64Array(FLOWING);
+
 /** Water with all that flows in it, from one tank to another, m³. */
 function pour(runtime: Runtime, state: RunState, from: StageEntry, to: StageEntry, volume: number): void {
-  const moved = new Float64Array(FLOWING);
+  moved.fill(0);
   for (const c of cellsOf(from)) {
     const share = volume / from.cells / runtime.assembly.cells[c].volume;
     for (let i = 0; i < FLOWING; i++) {

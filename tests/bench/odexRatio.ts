@@ -2,6 +2,7 @@
 // each begun from the same state, forcing frozen as the season froze it. Each is given the loosest tolerance that meets the same error.
 import { createRequire } from 'node:module';
 import { NO2, NO3, O2, S2, STATES, TAN } from '../../src/model/components';
+import { fixDiagonals } from '../../src/model/network/blockSolve';
 import { LoopSystem } from '../../src/model/network/loopSystem';
 import { Rosenbrock2 } from '../../src/numerics/rosenbrock';
 import { Season } from '../../src/season/season';
@@ -143,6 +144,7 @@ export function ratioOn(plan: Plan, day: number): Ratio {
         data.links.forEach((link, i) => Object.assign(link, links[i]));
         for (const [array, before] of arrays) array.set(before);
         Object.assign(data, { light, kinetics, saturation });
+        fixDiagonals(data);
         data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.delta.fill(0);
         return body();
       },

@@ -28,7 +28,7 @@ const inRange = (p: number, first: number, last: number): boolean => p >= first 
 
 /** Whether the column of a process is written out here. */
 export const isWrittenOut = (p: number): boolean => inRange(p, ID.nitritation, ID.poreSulfideGasOut) || inRange(p, ID.oxygenTransfer, ID.nitrogenTransfer)
-  || inRange(p, ID.uptakeNitrate, ID.filterUnclogging) || inRange(p, ID.clumpDenitrificationFast, ID.ironLoss) || inRange(p, ID.releaseFast, ID.releaseInert);
+  || inRange(p, ID.uptakeNitrate, ID.filterUnclogging) || inRange(p, ID.clumpDenitrificationFast, ID.ironLoss) || inRange(p, ID.stirFast, ID.releaseInert);
 
 /** Adds what all written-out processes of a cell do. Rates begin at `ro`, the cell's slope at `o`; m is the matrix's table. */
 export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: number, out: Float64Array, o: number): void {
@@ -38,6 +38,7 @@ export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: n
     applyPoreOrganics(m, r, ro, out, o);
     applyPoreSulfide(m, r, ro, out, o);
   }
+  if (cell.stir > 0 && cell.sludgeRoom > 0) applyStir(r, ro, out, o);
   if (cell.work.holds) applyCaught(m, r, ro, out, o);
   if (cell.bed) applyPlants(m, r, ro, out, o);
   const ammonia = r[ro + ID.ammoniaTransfer];
@@ -128,6 +129,16 @@ export function applyPoreSulfide(m: Float64Array, r: Float64Array, ro: number, o
   out[o + N2] += m[PS_N + N2] * byN;
   out[o + SO4] += m[PS_O + SO4] * byO + m[PS_N + SO4] * byN;
   out[o + PS] -= up + byO + byN + r[ro + ID.poreSulfideGasOut];
+}
+
+/** Sludge stirred up: half comes up coarse, half broken to fines. */
+function applyStir(r: Float64Array, ro: number, out: Float64Array, o: number): void {
+  for (let part = 0; part < 3; part++) {
+    const stirred = r[ro + ID.stirFast + part];
+    out[o + SF + part] -= stirred;
+    out[o + CF + part] += 0.5 * stirred;
+    out[o + FF + part] += 0.5 * stirred;
+  }
 }
 
 /** What solids caught in mats, media and roots do beside coming apart: nitrate burnt in their clumps, what is let go, a filter that opens. */
