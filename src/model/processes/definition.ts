@@ -8,7 +8,7 @@ export interface Definition {
   unit: string;
   fixed: (values: Values) => readonly (readonly [component: number, coefficient: number])[];
   unknowns: readonly number[];
-  /** a first-order sink whose own component is solved alone, before the dense block (solids, methane) */
+  /** a component outside the dense block to which the derivative is kept: it is solved by itself (solids, methane, a gut, scarce phosphorus) */
   alone?: number;
   /** components of the dense block to which derivatives are kept, in the order of their slots */
   fast?: readonly number[];
