@@ -71,7 +71,7 @@ export interface Lesson {
   aim: string;
   /** What the lesson is about, in a few words. */
   teaches: string;
-  /** Time to play it, minutes. */
+  /** Time to play it, minutes; reckoned where a file does not say (minutes.ts). */
   minutes: number;
   /** Where the effect is weak, or what this water does not show. */
   caveats: string[];

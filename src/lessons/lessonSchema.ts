@@ -59,7 +59,7 @@ export const lessonSchema = strict({
   brief: listOf(textField(1, 200), 1, 3, 'lines'),
   aim: textField(0, 240).default(''),
   teaches: textField(0, 80).default(''),
-  minutes: wholeFrom(1, 240, 'minutes').default(20),
+  minutes: wholeFrom(1, 240, 'minutes').optional(),
   caveats: listOf(textField(1, 240), 0, 6, 'caveats').default([]),
   free: yesNo().default(false),
   plan: planSchema,

@@ -3,6 +3,7 @@ import { parseJson } from './jsonText';
 import type { Build, Lesson, Mistake, Problem } from './lesson';
 import { checkLesson } from './lessonChecks';
 import { lessonSchema } from './lessonSchema';
+import { minutesOf } from './minutes';
 import { problemsOf } from './problems';
 import { quantiseAction, quantiseStage } from './quantise';
 import { complete, unresolved } from './readPlan';
@@ -15,9 +16,10 @@ export function readLesson(text: string): { lesson: Lesson } | { problems: Probl
   const read = { ...shape.data };
   delete read.$schema;
   const stepped = <B extends Build>(build: B): B => ({ ...build, actions: build.actions.map(quantiseAction) });
-  const lesson: Lesson = {
+  const built = {
     ...read, plan: complete(read.plan), shelf: read.shelf.map(quantiseStage), reference: stepped(read.reference), mistakes: read.mistakes.map(stepped<Mistake>),
   };
+  const lesson: Lesson = { ...built, minutes: read.minutes ?? minutesOf(built) };
   const problems = [...unresolved(shape.data.plan).map((problem) => ({ ...problem, path: `plan.${problem.path}` })), ...checkLesson(lesson)];
   return problems.length > 0 ? { problems } : { lesson };
 }

@@ -1,7 +1,7 @@
 // Measures, their limits and their numbers in words. Pure.
 import type { Measure, Plan, ProcessFacts, Statement } from '../store/contract';
 import { FORMATS, SHARES } from '../words/formats';
-import { processName } from '../words/processNames';
+import { processName, processUnit } from '../words/processNames';
 import { isWord, say } from '../words/say';
 import { stageName } from '../words/stageNames';
 import { figure, measured, massOf, toShown, unitOf, whole, withUnit } from '../words/units';
@@ -37,7 +37,7 @@ function fineValue(variable: string, value: number): string {
 export function measureValue(asked: Measure, value: number, facts: ProcessFacts | null): string {
   if (asked.score !== undefined) return scoreValue(asked.score, value);
   if (asked.process !== undefined) {
-    const unit = (facts?.units[asked.process] ?? '').replace('O2', 'O₂');
+    const unit = processUnit(facts?.units[asked.process] ?? '');
     return unit === '' ? measured(value, 2) : `${measured(value, 2)}\u00a0${unit}`;
   }
   // a handful of fish is counted; a mean of a count is not

@@ -1,6 +1,6 @@
 // Building the loop: placing, taking out, moving, and the part in the hand.
 import type { StoreApi } from 'zustand/vanilla';
-import type { Plan } from '../season/plan';
+import type { Plan, StageSpec } from '../season/plan';
 import { say } from '../words/say';
 import { kindName, stageName } from '../words/stageNames';
 import { canShift, isFree, partOf, withPlaced, withoutStage, withShifted } from './planEdits';
@@ -18,6 +18,9 @@ function nameBefore(plan: Plan, stageId: string): string {
  * @param edit sets a new design, has it checked and keeps the step, told in words
  */
 export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan, what: string) => void): BuildActions {
+  /** A part in hand keeps the sizes it had where it stood last. */
+  const partInHand = ({ lesson, plan }: { lesson: NonNullable<PageStore['lesson']>; plan: Plan }, stageId: string): StageSpec | null => partOf(lesson, plan, stageId, store.getState().undoable.map((step) => step.plan));
+
   /** The design in hand, when it is the time to build and the part may be moved. */
   const inHand = (stageId: string): { lesson: NonNullable<PageStore['lesson']>; plan: Plan } | null => {
     const { lesson, plan, mode } = store.getState();
@@ -26,7 +29,7 @@ export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan, wh
 
   const place = (stageId: string, gap: number): void => {
     const hand = inHand(stageId);
-    const part = hand === null ? null : partOf(hand.lesson, hand.plan, stageId);
+    const part = hand === null ? null : partInHand(hand, stageId);
     if (hand === null || part === null || !(gap >= 1) || gap > hand.plan.loop.length) return;
     const plan = withPlaced(hand.plan, part, gap);
     const what = say('said.placed', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) });
@@ -56,7 +59,7 @@ export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan, wh
     },
     dragStart(stageId, x, y) {
       const hand = inHand(stageId);
-      const stage = hand === null ? null : partOf(hand.lesson, hand.plan, stageId);
+      const stage = hand === null ? null : partInHand(hand, stageId);
       if (hand === null || stage === null) return;
       const from = hand.plan.loop.some((one) => one.id === stageId) ? 'loop' : 'shelf';
       store.setState({ drag: { stage, from, x, y, overGap: null } });

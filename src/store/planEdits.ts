@@ -14,9 +14,14 @@ export function isFree(lesson: Lesson, stageId: string): boolean {
   return lesson.shelf.some((part) => part.id === stageId);
 }
 
-/** The part as it stands in the loop, else as it lies on the shelf. */
-export function partOf(lesson: Lesson, plan: Plan, stageId: string): StageSpec | null {
-  return plan.loop.find((stage) => stage.id === stageId) ?? lesson.shelf.find((part) => part.id === stageId) ?? null;
+/**
+ * The part as it stands in the loop, else as it stood there last, else as the lesson gives it.
+ * @param before designs that were in hand before this one, the latest last: a part keeps its sizes when it is taken out and put back
+ */
+export function partOf(lesson: Lesson, plan: Plan, stageId: string, before: readonly Plan[] = []): StageSpec | null {
+  const stood = (design: Plan): StageSpec | undefined => design.loop.find((stage) => stage.id === stageId);
+  const last = [plan, ...[...before].reverse()].find((design) => stood(design) !== undefined);
+  return (last === undefined ? undefined : stood(last)) ?? lesson.shelf.find((part) => part.id === stageId) ?? null;
 }
 
 /**

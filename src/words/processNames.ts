@@ -1,4 +1,4 @@
-// Names of the model's processes as a person reads them; those that differ only in what kind of solids or film they concern share one.
+// Names of the model's processes and their units as a person reads them; processes that differ only in what kind of solids or film they concern share a name.
 import { isWord, say } from './say';
 
 const FAMILY = /^(slough|lysis|hydrolysisCaught|hydrolysisSludge|hydrolysis|settle|catch|shear|stir|release|clumpDenitrification|dose)[A-Z]/;
@@ -9,4 +9,9 @@ export function processName(id: string): string {
   if (isWord(own)) return say(own);
   const family = `process.${FAMILY.exec(id)?.[1] ?? ''}`;
   return isWord(family) ? say(family) : id;
+}
+
+/** The model's unit of a process as it stands behind a number: an index is said as what it compares with. */
+export function processUnit(unit: string): string {
+  return unit.startsWith('index') ? say('unit.germs') : unit.replace('O2', 'O₂');
 }

@@ -90,6 +90,7 @@ export function withUnit(variable: string, value: number): string {
 
 /** A mass that may be anything from a trace to a harvest: mg, g, kg, or ounces and pounds. @param grams ≥ 0 */
 export function massOf(grams: number): string {
+  if (grams === 0) return withUnit('grams', 0);
   if (grams < LEAST_GRAMS) return `${measured(1000 * grams, grams < 0.01 ? 1 : 0)}\u00a0mg`;
   if (grams >= GRAMS_PER_KILOGRAM) return withUnit('kilograms', grams / GRAMS_PER_KILOGRAM);
   if (display.system === 'us') return `${measured(toShown('grams', grams), 2)}\u00a0${unitOf('grams')}`;

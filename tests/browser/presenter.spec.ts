@@ -58,7 +58,7 @@ test('page down goes through a demonstration; digits count hands; the outcome is
   await expect(page.locator('[data-outcome="1"]')).toBeVisible();
   const [without, with_] = [await numberIn(page, '[data-outcome="1"]'), await numberIn(page, '[data-outcome="0"]')];
   expect(without / with_).toBeGreaterThan(2.4);
-  await expect(page.locator('.choice[data-happened]')).toContainText('About three times, or more this happened');
+  await expect(page.locator('.choice[data-happened]')).toContainText('Twice as much, or more this happened');
   await expect(page.locator('.outcome-times')).toContainText('2 of 3 expected it');
   expect(await tooSmall(page)).toEqual([]);
 

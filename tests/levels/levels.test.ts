@@ -1,6 +1,7 @@
 // Every level is played on the real model: the reference earns three marks, each mistake shows itself, an idle player does not pass.
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { minutesOf } from '../../src/lessons/minutes';
 import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
 import { problemText } from '../../src/lessons/problems';
@@ -19,6 +20,16 @@ describe.each(names)('%s', (name) => {
 
   test('is a sound lesson', () => {
     expect('problems' in read ? read.problems.map(problemText) : []).toEqual([]);
+  });
+
+  test('says the minutes that its steps, questions and runs come to', () => {
+    expect('problems' in read ? null : read.lesson.minutes).toBe('problems' in read ? undefined : minutesOf(read.lesson));
+  });
+
+  test('names the bands of its demonstrations by their own limits', () => {
+    const named = ('problems' in read ? [] : read.lesson.demonstrations).flatMap((shown) => shown.choices.flatMap(({ text, atLeast, below }) => (
+      (text.match(/\d+(\.\d+)?/g) ?? []).map((number): [string, boolean] => [text, [atLeast, below].includes(Number(number))]))));
+    expect(named.filter(([, fits]) => !fits)).toEqual([]);
   });
 
   test('shows what it teaches', { timeout: 300_000 }, () => {

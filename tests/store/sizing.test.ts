@@ -47,6 +47,32 @@ describe('a free size', () => {
     expect(sump()).not.toHaveProperty('stand_m');
   });
 
+  it('stays with its part when that is taken out and put back, and goes with the step that set it', async () => {
+    const { state } = await opened();
+    const area = () => sizeNow(state().plan ?? smallPlan(), 'rafts', 'area_m2');
+    state().place('rafts', 1);
+    state().setSize('rafts', 'area_m2', 4.5);
+    state().setAir('rafts', 22);
+    state().remove('rafts');
+    expect(area()).toBeNull();
+    state().place('rafts', 2);
+    expect(area()).toBe(4.5);
+    expect(state().plan?.loop[2]).toMatchObject({ id: 'rafts', air_L_min: 22 });
+    // by drag, too
+    state().remove('rafts');
+    state().dragStart('rafts', 1, 1);
+    expect(state().drag?.stage.area_m2).toBe(4.5);
+    state().dragMove(2, 2, 1);
+    state().dragEnd(true);
+    expect(area()).toBe(4.5);
+    // six steps back the size was never set
+    for (let n = 0; n < 6; n += 1) state().undo();
+    expect(area()).toBe(3);
+    state().remove('rafts');
+    state().place('rafts', 1);
+    expect(area()).toBe(3);
+  });
+
   it('is refused where the lesson offers none, for a stage that is not in the loop, for no number, and while a season runs', async () => {
     const { state } = await opened();
     const plan = state().plan;

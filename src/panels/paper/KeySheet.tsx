@@ -13,6 +13,7 @@ import { cardsOf, versionLetter } from './cards';
 import { KeyAnswers } from './KeyAnswers';
 import { MistakeList } from './MistakeList';
 import { CautionBox, LoopStrip, Part, Ring, SheetHead } from './pieces';
+import { sideWords } from './SideBranches';
 
 const MOST_CHANGES = 2;
 
@@ -51,7 +52,7 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
               <th scope="row">{stageName(all, stage.id)}{index >= plan.loop.length && <span className="sheet-note"> {say('paper.key.side')}</span>}</th>
               <td>{letters.get(stage.id) ?? '–'}</td>
               <td>{holds(stage.id) && index < plan.loop.length ? changes.length === 0 ? say('paper.key.little') : changes.map((change) => <span key={change.lens} className="change">{changeWords(change)}</span>) : '–'}</td>
-              <td>{say(`stage.${stage.kind}.does`)}{holds(stage.id) && <> <Why found={found} stageId={stage.id} lesson={lesson} /></>}</td>
+              <td>{say(`stage.${stage.kind}.does`)} {plan.side.filter((side) => side.id === stage.id).map((side) => `${sideWords(side, plan.loop)} `)}{holds(stage.id) && <> <Why found={found} stageId={stage.id} lesson={lesson} /></>}</td>
             </tr>
           );
         })}

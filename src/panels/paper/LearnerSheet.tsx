@@ -1,10 +1,11 @@
-// The learner's sheet: stages to put in order with blanks, what each is for, and predictions to make before anything runs.
+// The learner's sheet: stages to put in order with blanks, what each is for, what stands beside the loop, and predictions to make before anything runs.
 import type { Lesson } from '../../store/contract';
 import { say } from '../../words/say';
 import { kindName, stageName } from '../../words/stageNames';
 import { STAGE_PICTURES } from '../pictures';
 import { cardsOf, versionLetter, type Cards } from './cards';
 import { Arrow, Box, CautionBox, Part, Ring, SheetHead } from './pieces';
+import { SideBlanks } from './SideBranches';
 
 function Blanks({ cards }: { cards: Cards }) {
   return (
@@ -61,6 +62,7 @@ export function LearnerSheet({ lesson, version }: { lesson: Lesson; version: num
         {given.length > lesson.plan.loop.length && <p className="sheet-note">{say('paper.learner.given', { loop: given.map((id) => stageName(all, id)).join(' → ') })}</p>}
         <Blanks cards={cards} />
         <CardList cards={cards} lesson={lesson} />
+        <SideBlanks lesson={lesson} />
       </Part>
       {lesson.predictions.length > 0 && <Predictions lesson={lesson} />}
       <CautionBox kinds={[...all, ...lesson.plan.side].map((stage) => stage.kind)} />

@@ -18,7 +18,7 @@ const SHEETS: readonly SheetKind[] = ['learner', 'key', 'lesson', 'season'];
 const PAPER_WIDTH = { A4: 793.7, Letter: 816 } as const;
 
 /** How small a sheet may be set to save a page; a key has many pages anyway. */
-const LEAST: Readonly<Record<SheetKind, number>> = { learner: 0.86, key: 1, lesson: 0.76, season: 0.8 };
+const LEAST: Readonly<Record<SheetKind, number>> = { learner: 0.82, key: 1, lesson: 0.76, season: 0.8 };
 
 /** The sheet that is chosen, or why there is none. */
 function Chosen() {

@@ -94,6 +94,7 @@ export const askingWords = {
   'process.opportunistGrowth': 'free germs grown',
   'process.opportunistDecay': 'free germs died off',
   'process.opportunistKill': 'free germs killed by the lamp',
+  'unit.germs': '× the germs in 1\u00a0m³ of a clean loop',
   'process.ironLoss': 'iron rusted out',
   'process.dose': 'base gone in',
 

@@ -3,6 +3,7 @@
 export const helpWords = {
   'hint.title': 'What to do next',
   'hint.next': 'Next:',
+  'hint.ladder': 'If you want help with this lesson:',
   'hint.away': 'Put hints away',
   'hint.place': 'drag a part from the parts shelf into a gap of the picture, or choose a place on its card and press “Place”.',
   'hint.placeMore': 'place the other parts too. Water passes the stages in the order you choose.',

@@ -186,7 +186,7 @@ export const loopWords = {
   'variable.caught_g': 'Solids caught',
   'variable.leafDry_g_m2': 'Leaves, dry',
   'variable.cut_kg': 'Cut so far, fresh',
-  'variable.clog': 'Pores blocked',
+  'variable.clog': 'Blockage (100\u00a0%: half the water goes past)',
   'variable.Mg_mg_L': 'Magnesium',
   'variable.opportunists': 'Free germs (1 = clean loop)',
   'variable.leafStore': 'Scarcest nutrient in store',

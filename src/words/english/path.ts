@@ -28,6 +28,11 @@ export const pathWords = {
   'path.drop': 'Let go to open the lesson file',
   'path.noLessons': 'This copy of the page holds no lessons of its own.',
 
+  'leave.title': 'Leave this season?',
+  'leave.body': 'You have acted in the season of “{title}” and lived it to day {day}. Another lesson takes its place, and what you did is not kept.',
+  'leave.stay': 'Stay with this season',
+  'leave.go': 'Open the other lesson',
+
   'file.button': 'File check',
   'file.title': 'File check: {name}',
   'file.good': 'Nothing is wrong with the file. Whether it teaches what it says, its seasons tell.',

@@ -1,4 +1,5 @@
 // The sheets themselves, rendered with the first lesson as the model plays it: what stands on them is what the model found.
+import { readFileSync } from 'node:fs';
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -12,6 +13,8 @@ import { LessonPlanSheet } from '../../../src/panels/paper/LessonPlanSheet';
 import { measureValue } from '../../../src/panels/measureWords';
 import { SeasonSheet } from '../../../src/panels/paper/SeasonSheet';
 import { PageStoreProvider } from '../../../src/panels/pageStore';
+import { sideWords } from '../../../src/panels/paper/SideBranches';
+import { readLesson } from '../../../src/lessons/readLesson';
 import { runSeason } from '../../../src/season/season';
 import type { LessonKey } from '../../../src/store/paper';
 import { createPageStore } from '../../../src/store/store';
@@ -60,6 +63,22 @@ describe('the learner\'s sheet', () => {
     const shown = ['Degassing tank', 'Sump', 'Fine-solids filter', 'Radial-flow settler', 'Return pump', 'Raft bed'];
     expect([...shown].sort((a, b) => words.indexOf(a) - words.indexOf(b))).not.toEqual(['Radial-flow settler', 'Fine-solids filter', 'Degassing tank', 'Raft bed', 'Sump', 'Return pump']);
     for (const name of shown) expect(words).toContain(name);
+  });
+
+  it('asks where the side branches belong without saying it; the key says it', () => {
+    const read = readLesson(readFileSync('levels/12-mineralisation.json', 'utf8'));
+    if ('problems' in read) throw new Error('the lesson cannot be read');
+    const words = text(<LearnerSheet lesson={read.lesson} version={0} />);
+    sound(words);
+    expect(words).toMatch(/These stand beside the loop.*Base dosing drips into.*Mineralisation tank takes from gives back to/);
+    const stages = [...read.lesson.plan.loop, ...read.lesson.shelf];
+    expect(read.lesson.plan.side.map((side) => sideWords(side, stages))).toEqual(['Drips into: Sump.', 'Takes from: Radial-flow settler, Fine-solids filter. Gives back to: Sump.']);
+    for (const side of read.lesson.plan.side) expect(words).not.toContain(sideWords(side, stages));
+    const without = text(<LearnerSheet lesson={{ ...read.lesson, reference: { ...read.lesson.reference, without: ['mineral'] } }} version={0} />);
+    expect(without).toContain('This stands beside the loop');
+    expect(without).not.toContain('gives back to');
+    expect(sideWords(read.lesson.plan.side[1], read.lesson.plan.loop)).toBe('Takes from no stage of this loop. Gives back to: Sump.');
+    expect(text(<KeySheet lesson={lesson} found={found} version={0} />)).toContain('Drips into: Sump.');
   });
 });
 
