@@ -17,6 +17,7 @@ import { GapAtContext, type GapAt } from './gapAt';
 import { HintCard } from './Hint';
 import { Inspector } from './Inspector';
 import { useLookKeys, useSpaceBar, useUndoKeys } from './keys';
+import { Later } from './Later';
 import { LensPicker } from './LensPicker';
 import { WholeLoop } from './Look';
 import { LoopList } from './LoopList';
@@ -26,6 +27,7 @@ import { PageStoreProvider, usePage } from './pageStore';
 import { PastGuard } from './past';
 import { QuestionCard } from './QuestionCard';
 import { ResultCard } from './ResultCard';
+import { LeaveGuard } from './path/leaving';
 import { FileDrop } from './path/OpenFile';
 import type { DrawPair } from './presenter/PairStage';
 import { usePresenterToggle } from './presenter/presenterToggle';
@@ -82,7 +84,7 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
           {mode === 'result' && !looking && !asked && <ResultCard onClose={() => setLooking(true)} />}
         </main>
         {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}
-        {mode !== 'build' && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Inspector /></aside>}
+        {mode !== 'build' && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Later frames={1}><Inspector /></Later></aside>}
         {mode === 'build' ? <BuildBar /> : <SeasonBar />}
         <footer className="foot">{say('caution.footer')}</footer>
         <DragGhost />
@@ -109,7 +111,9 @@ export function App({ store, gapAt, onPicture, presenting }: { store: StoreApi<P
       <GapAtContext.Provider value={gapAt}>
         <MomentProvider>
           <PastGuard>
-            <Page onPicture={onPicture} presenting={presenting} />
+            <LeaveGuard>
+              <Page onPicture={onPicture} presenting={presenting} />
+            </LeaveGuard>
           </PastGuard>
         </MomentProvider>
       </GapAtContext.Provider>

@@ -43,7 +43,7 @@ function Meters() {
   return (
     <div className="meters">
       <ScoreMeter kind="fish" name={say('brief.fishHealth')} picture={FISH_PICTURE} value={scores?.fishHealth ?? null} marks={marks.map((one) => one.fishHealth)} detail={fishDetail} />
-      <ScoreMeter kind="harvest" name={say('brief.harvest')} picture={LETTUCE_PICTURE} value={scores?.harvest ?? null} marks={marks.map((one) => one.harvest)} detail={harvestDetail} />
+      <ScoreMeter kind={plantsWeight === 0 ? 'gain' : 'harvest'} name={say('brief.harvest')} picture={plantsWeight === 0 ? FISH_PICTURE : LETTUCE_PICTURE} value={scores?.harvest ?? null} marks={marks.map((one) => one.harvest)} detail={harvestDetail} />
     </div>
   );
 }

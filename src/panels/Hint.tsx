@@ -24,7 +24,7 @@ export function HintCard() {
   return (
     <>
       <aside className="hint" aria-label={say('hint.title')}>
-        {hint !== null && <p><b>{say('hint.next')}</b> {say(`hint.${hint}`)}</p>}
+        {hint === null ? <p>{say('hint.ladder')}</p> : <p><b>{say('hint.next')}</b> {say(`hint.${hint}`)}</p>}
         {hints.length > 0 && <button type="button" className="btn ladder-open" aria-expanded={open} aria-controls={ladder} onClick={() => setOpen(!open)}>{say('ladder.open')}</button>}
         <button type="button" className="btn square" aria-label={say('hint.away')} title={say('hint.away')} onClick={() => store.getState().setHints(false)}><SignShape sign="out" /></button>
       </aside>

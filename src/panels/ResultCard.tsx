@@ -66,13 +66,15 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
                 <MarkAsks lesson={lesson} marks={judged?.marks ?? null} scores={scores} whole />
               </>
             )}
+          </div>
+          <div>
+            <h3>{say('result.how')}</h3>
+            <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
             <ResultPredictions lesson={lesson} />
             <h3>{say('result.next')}</h3>
             <p>{say('result.nextLook')}</p>
           </div>
           <div>
-            <h3>{say('result.how')}</h3>
-            <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
             <h3>{say('result.beside')}</h3>
             <Beside scores={scores} />
             {lesson.caveats.length > 0 && (

@@ -2,7 +2,7 @@
 import { say } from '../words/say';
 import { whole } from '../words/units';
 
-interface Props { name: string; picture: string; value: number | null; marks: readonly number[]; detail: string; kind: 'fish' | 'harvest' }
+interface Props { name: string; picture: string; value: number | null; marks: readonly number[]; detail: string; kind: 'fish' | 'harvest' | 'gain' }
 
 export function ScoreMeter({ name, picture, value, marks, detail, kind }: Props) {
   const shown = value === null ? '–' : whole(value);

@@ -7,6 +7,7 @@ import { stageName } from '../words/stageNames';
 import { momentOf } from '../words/units';
 import { Branches } from './BranchList';
 import { SignShape } from './icons';
+import { Later } from './Later';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
 import { Scrubber } from './Scrubber';
@@ -97,7 +98,7 @@ export function SeasonBar() {
       </div>
       <div className="season-days">
         <Scrubber />
-        <Traces />
+        <Later frames={3}><Traces /></Later>
       </div>
     </section>
   );

@@ -7,6 +7,9 @@ import { lastHour, scoresAt } from './selectors';
 import type { SeasonRuns } from './seasonRuns';
 import type { Act, Branch, PageActions, PageState, PageStore } from './state';
 
+/** Whether a season is being lived in which something was done: leaving it would lose that. */
+export const underWay = ({ mode, acts, branches }: Pick<PageState, 'mode' | 'acts' | 'branches'>): boolean => mode === 'run' && (acts.length > 0 || branches.length > 1);
+
 /** A, B … Z, AA, AB …: the name of the nth branch, counted from 0. */
 export function branchLetter(n: number): string {
   return (n >= 26 ? branchLetter(Math.floor(n / 26) - 1) : '') + String.fromCharCode(65 + (n % 26));

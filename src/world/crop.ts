@@ -1,7 +1,7 @@
 // Plants of a bed: leaves as large as their mass, roots as fouled as their mat, stress in shape and colour.
 import type { GameObjects, Textures } from 'phaser';
 import { cropArt, FULL_LEAF_g_m2 } from './draw/cropArt';
-import type { Dials } from './dials';
+import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import { cropAt } from './living';
 import type { Live, Moment } from './moment';
@@ -11,9 +11,10 @@ import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame } from './sh
 const STEPS = [0.15, 0.4, 0.75] as const;
 /** Solids on the roots at which all strands look fouled, g/m². */
 const FOULED_g_m2 = 30;
-const STRESSED_HEALTH = 0.55;
-/** Changes by less than this share of the whole are not drawn. */
-const UNSEEN = 0.005;
+/** Health of roots below which leaves look stressed, in parts. */
+const STRESSED = 55;
+/** Readings are taken in so many steps of the whole; what changes by less is not drawn. */
+const PARTS = 100;
 const AT_LAST = { now_h: Infinity };
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
@@ -41,33 +42,53 @@ export interface Place { x: number; y: number; rootX: number; rootY: number; lea
 /** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
 export interface Fit { scale: number; depth: number; wide: number }
 
-/** mass, health, mat: where the dials of its cell tell them */
+/** mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ */
 interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; leafAt: number; rootAt: number }
-interface Kind { name: string; leaves: Textures.Frame[]; full: number; scale: number }
+/** what each step of leaf mass looks like: its size 0–3, the scale of its leaves, how wide and how long its roots are */
+interface Kind { name: string; leaves: Textures.Frame[]; steps: number; sizes: Uint8Array; scales: Float64Array; widths: Float64Array; lengths: Float64Array }
+
+/**
+ * What a crop looks like at every step of its leaf mass, worked out once.
+ * @param scale of its leaves against their art
+ * @param natural scale at which a picture shows at its drawn size
+ */
+function grownBy(full_g_m2: number, step_g_m2: number, scale: number, fit: Fit, natural: number): Omit<Kind, 'name' | 'leaves'> {
+  const steps = Math.ceil(full_g_m2 / step_g_m2);
+  const room = Math.min(1, (fit.depth - 8) / 84);
+  const [sizes, scales, widths, lengths] = [new Uint8Array(steps + 1), new Float64Array(steps + 1), new Float64Array(steps + 1), new Float64Array(steps + 1)];
+  for (let step = 0; step <= steps; step += 1) {
+    const leaf = step * step_g_m2;
+    const length = 0.3 + 0.7 * Math.sqrt(Math.min(1, leaf / (full_g_m2 * 0.6)));
+    sizes[step] = leafSize(leaf, full_g_m2) - 1;
+    scales[step] = natural * scale * leafScale(leaf, full_g_m2);
+    widths[step] = natural * (0.6 + 0.4 * length) * fit.wide;
+    lengths[step] = natural * length * room;
+  }
+  return { steps, sizes, scales, widths, lengths };
+}
 
 export class Crop implements Live {
   private readonly plants: Plant[] = [];
   private readonly kinds: Kind[] = [];
   private readonly roots: Textures.Frame[] = [];
-  private readonly natural: number;
   private kind: Kind | null = null;
   private named: string | null = null;
   private shown = false;
   private readonly dials: Dials;
-  /** leaf mass, root health and root mat that each plant was last drawn for */
-  private readonly seen: Float64Array;
+  /** steps of leaf mass, root health and root mat that each plant was last drawn for */
+  private readonly seen: Int32Array;
 
   /** @param layers what is put between the roots and the leaves */
-  constructor(kit: Kit, private readonly id: string, places: readonly Place[], private readonly fit: Fit, layers: () => void) {
+  constructor(kit: Kit, private readonly id: string, places: readonly Place[], fit: Fit, layers: () => void) {
     this.dials = kit.dials;
-    this.seen = new Float64Array(3 * places.length).fill(NaN);
+    this.seen = new Int32Array(3 * places.length).fill(NO_FIGURE);
     const sheet = kit.sheets.plants;
-    this.natural = sheet.natural;
-    for (const name of kit.sheets.living.crops) {
-      const art = cropArt(name);
+    const arts = [...kit.sheets.living.crops].map((name) => ({ name, art: cropArt(name) }));
+    const step_g_m2 = Math.min(...arts.map(({ art }) => art.full_g_m2)) / PARTS;
+    for (const { name, art } of arts) {
       const leaves: Textures.Frame[] = [];
       for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (const size of PLANT_SIZES) for (const stress of [false, true]) leaves.push(sheet.frame(leafFrame(name, size, stress, seed)));
-      this.kinds.push({ name, leaves, full: art.full_g_m2, scale: art.scale });
+      this.kinds.push({ name, leaves, ...grownBy(art.full_g_m2, step_g_m2, art.scale * fit.scale, fit, sheet.natural) });
     }
     for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (let foul = 0; foul <= FOUL_STEPS; foul += 1) this.roots.push(sheet.frame(rootFrame(foul, seed)));
     const roots = places.map((place, i) => sheet.image(rootFrame(0, i % PLANT_SEEDS), place.rootX, place.rootY).setVisible(false));
@@ -76,10 +97,10 @@ export class Crop implements Live {
       const seed = i % PLANT_SEEDS;
       const leaf = sheet.image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y).setRotation(place.lean).setVisible(false);
       const cell = Math.floor((3 * i) / places.length);
-      const mass = kit.dials.want(id, 'leafDry_g_m2', 0, cell);
-      const health = kit.dials.want(id, 'rootHealth', 1, cell);
-      const mat = kit.dials.want(id, 'rootMat_g_m2', 0, cell);
-      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: ((i * 7) % 5) / 5 - 0.4, leafAt: -1, rootAt: -1 });
+      const mass = kit.dials.inSteps(id, 'leafDry_g_m2', 0, step_g_m2, cell);
+      const health = kit.dials.inSteps(id, 'rootHealth', 1, 1 / PARTS, cell);
+      const mat = kit.dials.inSteps(id, 'rootMat_g_m2', 0, FOULED_g_m2 / PARTS, cell);
+      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: Math.round(PARTS * (((i * 7) % 5) / 5 - 0.4)), leafAt: -1, rootAt: -1 });
     });
   }
 
@@ -96,7 +117,7 @@ export class Crop implements Live {
       this.named = name;
       this.kind = null;
       for (let i = 0; i < this.kinds.length; i += 1) if (this.kinds[i].name === name) this.kind = this.kinds[i];
-      this.seen.fill(NaN);
+      this.seen.fill(NO_FIGURE);
       for (let i = 0; i < this.plants.length; i += 1) this.plants[i].leafAt = -1;
     }
     const shown = this.kind !== null;
@@ -109,36 +130,38 @@ export class Crop implements Live {
   }
 
   private grow(i: number, kind: Kind): void {
-    const { fit } = this;
-    const { at } = this.dials;
+    const { steps } = this.dials;
     const plant = this.plants[i];
     const { seen } = this;
     const a = 3 * i;
-    const b = a + 1;
-    const c = a + 2;
-    if (Math.abs(at[plant.mass] - seen[a]) < UNSEEN * kind.full && Math.abs(at[plant.health] - seen[b]) < UNSEEN && Math.abs(at[plant.mat] - seen[c]) < UNSEEN * FOULED_g_m2) return;
-    const leaf = at[plant.mass];
-    const health = at[plant.health];
-    const mat = at[plant.mat];
-    seen[a] = leaf;
-    seen[b] = health;
-    seen[c] = mat;
-    const size = leafSize(leaf, kind.full);
-    const stressed = health < STRESSED_HEALTH + plant.bias * 0.1;
-    const leafAt = plant.seed * PLANT_SIZES.length * 2 + (size - 1) * 2 + (stressed ? 1 : 0);
+    const mass = Math.max(0, Math.min(kind.steps, steps[plant.mass]));
+    const health = steps[plant.health];
+    const mat = steps[plant.mat];
+    if (health !== seen[a + 1] || mat !== seen[a + 2]) this.foul(plant, health, mat);
+    const stressed = PARTS * health < PARTS * STRESSED + 10 * plant.bias;
+    const leafAt = plant.seed * PLANT_SIZES.length * 2 + kind.sizes[mass] * 2 + (stressed ? 1 : 0);
     if (leafAt !== plant.leafAt) {
       plant.leafAt = leafAt;
       plant.leaf.setFrame(kind.leaves[leafAt]);
     }
-    const foul = Math.max(0, Math.min(FOUL_STEPS, Math.round((fouling(mat, health) + plant.bias * 0.18) * FOUL_STEPS)));
+    if (mass !== seen[a]) this.stretch(plant, kind, mass);
+    seen[a] = mass;
+    seen[a + 1] = health;
+    seen[a + 2] = mat;
+  }
+
+  /** The strands of a root for its mat and health, as `fouling` has it. */
+  private foul(plant: Plant, health: number, mat: number): void {
+    const fouled = Math.max(0, Math.min(PARTS, Math.max(mat, PARTS - health)));
+    const foul = Math.max(0, Math.min(FOUL_STEPS, Math.round(((fouled + plant.bias * 0.18) * FOUL_STEPS) / PARTS)));
     const rootAt = plant.seed * (FOUL_STEPS + 1) + foul;
-    if (rootAt !== plant.rootAt) {
-      plant.rootAt = rootAt;
-      plant.root.setFrame(this.roots[rootAt]);
-    }
-    plant.leaf.setScale(this.natural * fit.scale * kind.scale * leafScale(leaf, kind.full));
-    const length = 0.3 + 0.7 * Math.sqrt(Math.max(0, Math.min(1, leaf / (kind.full * 0.6))));
-    const room = Math.min(1, (fit.depth - 8) / 84);
-    plant.root.setScale(this.natural * (0.6 + 0.4 * length) * fit.wide, this.natural * length * room);
+    if (rootAt === plant.rootAt) return;
+    plant.rootAt = rootAt;
+    plant.root.setFrame(this.roots[rootAt]);
+  }
+
+  private stretch(plant: Plant, kind: Kind, mass: number): void {
+    plant.leaf.setScale(kind.scales[mass]);
+    plant.root.setScale(kind.widths[mass], kind.lengths[mass]);
   }
 }

@@ -34,6 +34,15 @@ export function coverOf(light: number): number {
   return Math.max(0, Math.min(1, (CLEAR - light) / (CLEAR - CLOSED)));
 }
 
+/** Against the usual light, it begins to rain on a day with less than this, and rains hardest with this. */
+const RAIN_FROM = 0.78;
+const RAINS_HARDEST = 0.45;
+
+/** How hard it rained on a day that gave so much light against the usual, 0–1. */
+export function rainOf(light: number): number {
+  return light >= RAIN_FROM ? 0 : Math.max(0.35, Math.min(1, (RAIN_FROM - light) / (RAIN_FROM - RAINS_HARDEST)));
+}
+
 /** Works out the light at the hour that is asked for; the answer is written beside it, so that nothing is made anew in each frame. */
 export function daylight(into: Daylight): Daylight {
   const half = Math.max(0.5, Math.min(23.5, into.dayLength_h)) / 2;

@@ -1,5 +1,6 @@
 // What moving parts read off the season. Each part asks once, when it is made; before every frame all that was asked for is read in one pass
 // into plain arrays, and parts look there by the number they were given. Nothing is looked up by name, and nothing made anew, in a frame.
+// Parts that move only when a reading has moved visibly compare its whole steps: fractions are boxed wherever a function is not compiled.
 import type { Lens } from '../store/lenses';
 import { addsUp } from '../store/readings';
 import type { SeasonView } from '../store/state';
@@ -14,6 +15,10 @@ interface Water { stage: string; cell: number }
 /** Where the cells of a wish lie in a row of output. */
 interface Place { first: number; count: number }
 
+/** Instead of a figure: none is told; one that is not nothing, but less than half of the last decimal. */
+export const NO_FIGURE = -(2 ** 30);
+export const TRACE = 1 - 2 ** 30;
+
 const BANDS = 8;
 const SOLIDS = { both: 'solids', coarse: 'solidsCoarse_mg_L', fine: 'solidsFine_mg_L' } as const;
 const NONE = new Float32Array(0);
@@ -24,6 +29,14 @@ export class Dials {
   /** what the lens shows, NaN where no season tells, and the band 0–8 that colours it, by the numbers that `water` gave */
   shown = new Float64Array(32);
   bands = new Uint8Array(32);
+  /** what the lens shows, in units of its last decimal; NO_FIGURE where no season tells, TRACE for more than nothing that would be rounded to it */
+  figures = new Int32Array(32);
+  /** readings in whole steps, by the numbers that `step` gave */
+  steps = new Int32Array(64);
+  /** place and size of each of them, and their count */
+  private stepPlace = new Int32Array(64);
+  private stepSize = new Float64Array(64);
+  private stepped = 0;
   private readonly wishes: Wish[] = [];
   private readonly waters: Water[] = [];
   private readonly numbers = new Map<string, number>();
@@ -57,6 +70,32 @@ export class Dials {
     return number;
   }
 
+  /**
+   * Asks for a reading in whole steps, each as small as an eye can tell.
+   * @param place where `want` put the reading
+   * @param size of a step, in the reading's unit
+   * @returns where it is found in `steps`
+   */
+  step(place: number, size: number): number {
+    for (let i = 0; i < this.stepped; i += 1) if (this.stepPlace[i] === place && this.stepSize[i] === size) return i;
+    const number = this.stepped;
+    this.stepped += 1;
+    if (number >= this.steps.length) {
+      this.steps = grown(this.steps, new Int32Array(2 * number));
+      this.stepPlace = grown(this.stepPlace, new Int32Array(2 * number));
+      this.stepSize = grown(this.stepSize, new Float64Array(2 * number));
+    }
+    this.stepPlace[number] = place;
+    this.stepSize[number] = size;
+    this.steps[number] = Math.round(this.at[place] / size);
+    return number;
+  }
+
+  /** The same for what the picture asks in steps alone. */
+  inSteps(stage: string, variable: string, otherwise: number, size: number, cell: number = WHOLE): number {
+    return this.step(this.want(stage, variable, otherwise, cell), size);
+  }
+
   /** Asks for what the lens shows in a cell of a stage. @returns where it is found in `shown` and `bands` */
   water(stage: string, cell: number = WHOLE): number {
     const known = this.numbers.get(`${stage}/${cell}`);
@@ -66,7 +105,9 @@ export class Dials {
     if (number >= this.shown.length) {
       this.shown = grown(this.shown, new Float64Array(2 * number));
       this.bands = grown(this.bands, new Uint8Array(2 * number));
+      this.figures = grown(this.figures, new Int32Array(2 * number));
     }
+    this.figures[number] = NO_FIGURE;
     this.shown[number] = NaN;
     this.bands[number] = PALE_BAND;
     this.stale = true;
@@ -76,8 +117,12 @@ export class Dials {
   /** Reads everything for a moment, linear between the hourly samples. */
   take(moment: { view: SeasonView | null; lens: Lens; now_h: number }): void {
     const { view, lens } = moment;
-    if (this.stale || view !== this.view || lens !== this.lens) this.find(view, lens);
-    if (view === null) return;
+    const found = this.stale || view !== this.view || lens !== this.lens;
+    if (found) this.find(view, lens);
+    if (view === null) {
+      if (found) this.countSteps();
+      return;
+    }
     const last = view.days.length * 24;
     const t = moment.now_h < 0 ? 0 : moment.now_h > last ? last : moment.now_h;
     const k = Math.floor(t);
@@ -105,6 +150,8 @@ export class Dials {
       const value = (from + (to - from) * part) * this.share[i];
       this.at[i] = Number.isFinite(value) ? value : this.wishes[i].otherwise;
     }
+    this.countSteps();
+    const whole = 10 ** lens.decimals;
     for (let i = 0; i < this.waters.length; i += 1) {
       const count = this.waterCount[i];
       if (count === 0) continue;
@@ -118,8 +165,15 @@ export class Dials {
       }
       const value = (from + (to - from) * part) / count;
       this.shown[i] = value;
+      this.figures[i] = Number.isFinite(value) ? (value > 0 && value * whole < 0.5 ? TRACE : Math.round(value * whole)) : NO_FIGURE;
       this.bands[i] = Number.isFinite(value) ? Math.round(Math.max(0, Math.min(1, (value - lens.low) / (lens.high - lens.low))) * BANDS) : PALE_BAND;
     }
+  }
+
+  /** Counts the steps of the readings. */
+  private countSteps(): void {
+    const { steps, stepPlace, stepSize, at } = this;
+    for (let i = 0; i < this.stepped; i += 1) steps[i] = Math.round(at[stepPlace[i]] / stepSize[i]);
   }
 
   /** Finds where all that is wanted lies in the rows of a season, and sets what no season tells. */
@@ -147,6 +201,7 @@ export class Dials {
     found.forEach(({ count }, i) => {
       if (count > 0) return;
       this.shown[i] = NaN;
+      this.figures[i] = NO_FIGURE;
       this.bands[i] = PALE_BAND;
     });
   }
@@ -166,7 +221,7 @@ function samplesOf(view: SeasonView, k: number): Float32Array {
   return k <= 0 ? view.initial : view.days[Math.floor((k - 1) / 24)]?.hourly ?? NONE;
 }
 
-function grown<T extends Float64Array | Uint8Array>(old: T, larger: T): T {
+function grown<T extends Float64Array | Uint8Array | Int32Array>(old: T, larger: T): T {
   larger.set(old);
   return larger;
 }

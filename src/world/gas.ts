@@ -113,7 +113,8 @@ class Vents implements Live {
     for (let i = 0; i < VENTS; i += 1) this.images.push(kit.sheets.bits.image('gas', x + (i - 1) * 22, rim - 2).setVisible(false));
   }
 
-  update(): void {
+  update(moment: Moment): void {
+    if (!moment.glance) return;
     const on = this.dials.at[this.driven] > 0;
     if (on === this.on) return;
     this.on = on;

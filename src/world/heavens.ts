@@ -1,97 +1,124 @@
-// What lies behind the loop and follows the hour and the weather: sky and greenhouse, sun and moon on their way, clouds, and the one wash of light over all.
+// What lies behind the loop and follows the hour and the weather: sky and greenhouse, sun and moon on their way, clouds and rain, and the one wash of light over all.
 import type { GameObjects } from 'phaser';
 import type { PageState } from '../store/state';
-import { cloud, house, houseOf, moon, sky, sun } from './backdrop';
-import { coverOf, daylight, type Daylight } from './daylight';
+import { house, moon, sky, sun, type House } from './backdrop';
+import { Clouds } from './clouds';
+import { coverOf, rainOf } from './daylight';
+import { CLOSED_SKY, LightOfDay, MOMENTS, NOON, OPAQUE, OPAQUE_WASH } from './lightOfDay';
 import type { Moment } from './moment';
+import { HARDEST, Rain } from './rain';
+import type { Sheets } from './sheets';
 import type { Studio } from './studio';
 
 /** Reach of the sun's glow, world units. */
 const SUN = 104;
-/** Where sun and moon stand, and how high over the eaves they climb. */
+/** Where sun and moon stand, how high over the eaves they climb, and how low the sun rises. */
 const AT = 74;
 const CLIMB = 200;
-/** Changes of light smaller than this are not drawn. */
-const UNSEEN = 0.004;
-/** The hour whose light is held while building and while days fly by. */
-const HELD_h = 11;
-/** Where clouds come up, as shares of the width and of the room over the eaves, and how large; in the order in which they come. */
-const CLOUDS = [[0.5, 0.2, 0.9], [0.105, 0.42, 0.8], [0.8, 0.3, 1], [0.3, 0.12, 0.75], [0.93, 0.14, 0.7], [0.66, 0.05, 0.8]] as const;
-const CLOUD_ALPHA = 0.92;
-const HALF_CLOUD = { w: 88, h: 46 };
-/** Share of its way that the sky goes while the rest of the picture goes all of its own: days that fly by must not flash. */
-const SLOW = 0.2;
-/** A closed sky leaves this much of the sun to be seen. */
-const THROUGH = 0.25;
+const RISE = 40;
+/** The moment whose light is held while building and while days fly by: late morning. */
+const HELD = 110;
+/** At a glance the sky clears or closes by so many steps: days that fly by must not flash. */
+const SLOW = 1;
+const USUAL_DAY_h = 12;
+/** Light against the usual, of a sky without clouds. */
+const CLEAR = 2;
+
+/** Shows the sky and the greenhouse, over which all else is drawn. */
+export function showSky(studio: Studio, shape: House, width: number, viewTop: number): void {
+  studio.show(studio.bakeWide({ x: 0, y: viewTop, w: width, h: -viewTop }, (pen) => {
+    sky(pen, width, viewTop);
+    house(pen, shape);
+  }));
+}
 
 export class Heavens {
   private readonly sun: GameObjects.Image;
   private readonly moon: GameObjects.Image;
-  private readonly clouds: GameObjects.Image[] = [];
+  private readonly clouds: Clouds;
+  private readonly rain: Rain;
   private readonly wash: GameObjects.Image;
-  private readonly eave: number;
-  private readonly high: number;
-  private readonly light: Daylight = { hour: HELD_h, dayLength_h: 12, cover: 0, sun: 1, colour: 0, alpha: 0 };
+  private readonly low: number;
+  private readonly climb: number;
+  /** by cloud cover, each worked out when it is first come to */
+  private readonly lights: (LightOfDay | null)[] = Array.from({ length: CLOSED_SKY + 1 }, () => null);
+  /** steps of what is shown now: clouds, opacity of the wash, height of the sun, how much of sun and moon is seen */
+  private covered = 0;
   private washed = 0;
-  private sunAt = NaN;
-  private coverAt = NaN;
-  /** how clouded the day is that is shown, and which day of which season that is */
+  private height = -1;
+  private sunny = -1;
+  private moony = -1;
+  /** clouds and rain of the day that is shown, the tenth of an hour at which it begins, and its season */
   private wanted = 0;
-  private day = -1;
+  private wet = 0;
+  private midnight = -1;
   private season: PageState['season'] = null;
 
-  /** @param width of the picture; loopTop: highest y the loop needs; viewTop: upper edge of the view */
-  constructor(studio: Studio, width: number, loopTop: number, viewTop: number) {
-    const shape = houseOf(width, loopTop, viewTop);
-    this.eave = shape.eave;
-    this.high = Math.max(viewTop + 52, shape.eave - CLIMB);
-    studio.show(studio.bakeWide({ x: 0, y: viewTop, w: width, h: -viewTop }, (pen) => {
-      sky(pen, width, viewTop);
-      house(pen, shape);
-    }));
+  /** @param width of the picture; viewTop: upper edge of the view */
+  constructor(studio: Studio, sheets: Sheets, shape: House, width: number, viewTop: number) {
+    const high = Math.round(Math.max(viewTop + 52, shape.eave - CLIMB));
+    this.low = Math.round(shape.eave - RISE);
+    this.climb = high - this.low;
     this.sun = studio.show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130))).setOrigin(0.5, 0.5).setX(AT);
-    this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5).setPosition(AT, this.high);
-    const room = Math.max(0, this.eave - viewTop);
-    const plate = studio.bake({ x: -HALF_CLOUD.w, y: -HALF_CLOUD.h, w: 2 * HALF_CLOUD.w, h: 2 * HALF_CLOUD.h }, cloud);
-    for (const [x, y, size] of CLOUDS) {
-      const image = studio.show(plate).setOrigin(0.5, 0.5).setPosition(x * width, viewTop + 34 + y * room).setAlpha(0);
-      this.clouds.push(image.setScale(image.scaleX * size));
-    }
+    this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5).setPosition(AT, high);
+    this.clouds = new Clouds(studio, width, viewTop, Math.max(0, shape.eave - viewTop));
+    this.rain = new Rain(sheets, shape, width, viewTop);
     this.wash = studio.patch(0, viewTop).setDisplaySize(width + 2, -viewTop).setAlpha(0);
   }
 
-  /** Sun, moon and wash by the hour; the light of late morning is held while days fly by. */
+  /** Sun, moon and wash by the hour, clouds and rain by the day; the light of late morning is held while days fly by. */
   update(moment: Moment, state: PageState): void {
-    const { light } = this;
-    const held = state.mode === 'build' || state.speed === 'day1' || state.speed === 'days5';
-    light.hour = held ? HELD_h : moment.now_h % 24;
-    light.dayLength_h = state.plan?.climate.dayLength_h ?? 12;
-    this.lookUp(state);
-    if (Math.abs(this.wanted - light.cover) > UNSEEN) light.cover += (this.wanted - light.cover) * (moment.moving ? moment.ease * SLOW : 1);
-    daylight(light);
-    if (Math.abs(light.alpha - this.washed) > UNSEEN) {
-      this.washed += (light.alpha - this.washed) * moment.ease;
-      this.wash.setAlpha(this.washed);
-    }
-    if (light.alpha > 0 && light.colour !== this.wash.tintTopLeft) this.wash.setTint(light.colour);
-    const lift = Math.max(0, Math.min(1, light.sun * 1.6));
-    this.sun.y = this.eave - 40 + (this.high - this.eave + 40) * lift;
-    if (Math.abs(light.cover - this.coverAt) > UNSEEN) {
-      for (let i = 0; i < this.clouds.length; i += 1) this.clouds[i].setAlpha(CLOUD_ALPHA * Math.max(0, Math.min(1, light.cover * this.clouds.length - i)));
-    } else if (Math.abs(light.sun - this.sunAt) <= UNSEEN) return;
-    this.sunAt = light.sun;
-    this.coverAt = light.cover;
-    this.sun.setAlpha(Math.max(0, Math.min(1, light.sun * 5)) * (1 - (1 - THROUGH) * light.cover));
-    this.moon.setAlpha(Math.max(0, Math.min(1, -light.sun * 5)));
+    const midnight = moment.tenths - moment.tenths % MOMENTS;
+    if (midnight !== this.midnight || moment.view !== this.season) this.lookUp(moment, midnight);
+    if (moment.glance && this.wanted !== this.covered) this.cloudOver(moment);
+    const dayLength_h = state.plan === null ? USUAL_DAY_h : state.plan.climate.dayLength_h;
+    const known = this.lights[this.covered];
+    const light = known !== null && known.dayLength_h === dayLength_h ? known : this.workOut(dayLength_h);
+    const held = moment.view === null || state.speed === 'day1' || state.speed === 'days5';
+    this.shine(light, held ? HELD : moment.tenths - midnight, moment);
+    if (moment.moving) this.clouds.drift(moment.view === null ? 0 : moment.tenths);
+    this.rain.update(this.wet, moment);
   }
 
-  /** How clouded the day is, looked up when another day or season is shown; while building the sky is clear. */
-  private lookUp({ mode, season, now_h }: PageState): void {
-    const shown = mode === 'build' ? null : season;
-    const day = Math.floor(now_h / 24);
-    if (shown === this.season && day === this.day) return;
-    this.season = shown;
-    this.day = day;
-    this.wanted = shown === null || shown.sky.length === 0 ? 0 : coverOf(shown.sky[Math.min(day, shown.sky.length - 1)]);
+  /** How clouded and wet the day is; while building the sky is clear. */
+  private lookUp(moment: Moment, midnight: number): void {
+    this.midnight = midnight;
+    this.season = moment.view;
+    const light = moment.view === null || moment.view.sky.length === 0 ? CLEAR : moment.view.sky[Math.min(midnight / MOMENTS, moment.view.sky.length - 1)];
+    this.wanted = Math.round(CLOSED_SKY * coverOf(light));
+    this.wet = Math.round(HARDEST * rainOf(light));
+  }
+
+  private cloudOver(moment: Moment): void {
+    const off = this.wanted - this.covered;
+    this.covered += moment.moving ? Math.max(-SLOW, Math.min(SLOW, off)) : off;
+    this.clouds.cover(this.covered);
+  }
+
+  private workOut(dayLength_h: number): LightOfDay {
+    const light = new LightOfDay(dayLength_h, this.covered);
+    this.lights[this.covered] = light;
+    return light;
+  }
+
+  private shine(light: LightOfDay, at: number, moment: Moment): void {
+    if (light.height[at] !== this.height) {
+      this.height = light.height[at];
+      this.sun.y = this.low + (this.climb * this.height) / NOON;
+    }
+    if (light.sun[at] !== this.sunny) {
+      this.sunny = light.sun[at];
+      this.sun.setAlpha(this.sunny / OPAQUE);
+    }
+    if (light.moon[at] !== this.moony) {
+      this.moony = light.moon[at];
+      this.moon.setAlpha(this.moony / OPAQUE);
+    }
+    const off = light.wash[at] - this.washed;
+    if (off !== 0) {
+      this.washed += moment.part(off);
+      this.wash.setAlpha(this.washed / OPAQUE_WASH);
+    }
+    if (light.wash[at] > 0 && light.colour[at] !== this.wash.tintTopLeft) this.wash.setTint(light.colour[at]);
   }
 }

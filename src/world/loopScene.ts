@@ -13,7 +13,7 @@ import { Moment } from './moment';
 import { Picture, type PictureInput } from './picture';
 import { closeView, frameOf, viewBetween, wholeView, type Frame, type View } from './sight';
 import { bakeSheets, sheetsOnto, type Sheets } from './sheets';
-import { Studio } from './studio';
+import { evenShapes, Studio } from './studio';
 import type { PageSource, Plan } from './terms';
 
 const WHITE = 'white';
@@ -22,8 +22,8 @@ const LONGEST_FRAME_s = 0.25;
 /** After the last change of size, the picture is drawn anew after this time, s. */
 const SETTLE_s = 0.12;
 const STILL_PERIOD_s = 1;
-/** Time that drawing a new picture takes from the page at once: a share of a frame, between these bounds, ms. Where frames are slow, waiting longer would help nobody. */
-const SLICE = { share: 0.4, least_ms: 6, most_ms: 60 };
+/** Time after which drawing a new picture lets the page do other things, ms: with the piece in hand, the page is held for no longer than a frame. */
+const SLICE_ms = 6;
 /** Time of the way to a close look and back, s. */
 const GLIDE_s = 0.45;
 
@@ -69,6 +69,7 @@ export class LoopScene extends Scene {
       white.context.fillStyle = '#fff';
       white.context.fillRect(0, 0, 4, 4);
       white.refresh();
+      evenShapes(this, WHITE);
     }
     this.cameras.main.setOrigin(0, 0).setBackgroundColor(rgb(INK.paper));
     this.events.once('destroy', () => {
@@ -173,7 +174,11 @@ export class LoopScene extends Scene {
     const key = `${k} ${livingKey(input.living)}`;
     const own = this.sheets?.key === key ? null : new Studio(this, WHITE, k, k);
     this.coming = { layout, handles: input.handles, view, k, drawn: null, out, studio, own, steps: this.drawSteps(studio, own, key, input) };
-    this.goOn(this.coming);
+    this.goOnSoon(this.coming);
+  }
+
+  private goOnSoon(coming: Coming): void {
+    setTimeout(() => this.goOn(coming), 0);
   }
 
   private giveUp(): void {
@@ -189,6 +194,7 @@ export class LoopScene extends Scene {
       if (this.sheets !== null) this.old.push(this.sheets.studio);
       this.sheets = { key, studio: own, made };
       if (this.coming !== null) this.coming.own = null;
+      yield;
     }
     if (this.sheets === null) return null;
     const picture = new Picture(studio, sheetsOnto(this.sheets.made, studio), input);
@@ -199,7 +205,7 @@ export class LoopScene extends Scene {
   /** Draws for a while, then lets the page breathe. */
   private goOn(coming: Coming): void {
     if (this.coming !== coming) return;
-    const until = performance.now() + Math.max(SLICE.least_ms, Math.min(SLICE.most_ms, SLICE.share * this.game.loop.rawDelta));
+    const until = performance.now() + SLICE_ms;
     do {
       const { done, value } = coming.steps.next();
       if (!done) continue;
@@ -207,7 +213,7 @@ export class LoopScene extends Scene {
       if (value !== null && this.glide === null) this.arrive(coming, value);
       return;
     } while (performance.now() < until);
-    setTimeout(() => this.goOn(coming), 0);
+    this.goOnSoon(coming);
   }
 
   private arrive(coming: Coming, picture: Picture): void {

@@ -37,7 +37,7 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   });
   for (const side of layout.sides) {
     const words = stageName(all, side.id);
-    if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 16, room: 100, align: 'center' });
+    if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 24, room: 100, align: 'center' });
     else wishes.push({ id: side.id, words, x: Math.min(side.x - BESIDE, side.x + side.w / 2 - tagHalf - BESIDE_NUMBER), y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
   }
   const things = [

@@ -1,14 +1,14 @@
 // The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
 import type { GameObjects } from 'phaser';
 import type { Mode, PageState } from '../store/state';
-import { ground } from './backdrop';
+import { ground, houseOf } from './backdrop';
 import { Dials } from './dials';
 import { airPump, hose } from './draw/parts';
 import type { Pen } from './draw/pen';
 import { INK, rgb } from './draw/palette';
 import { HandleMarks } from './handleMarks';
 import type { Handle, Pulled } from './handles';
-import { Heavens } from './heavens';
+import { Heavens, showSky } from './heavens';
 import { grows } from './kinds';
 import { showAround, spaceOf, wallSpace, type Kit } from './kit';
 import { type StageBox, type WorldLayout, WALL } from './layout';
@@ -66,7 +66,10 @@ export class Picture {
     const { studio, kit, lives } = this;
     const { layout, viewTop, legible, bad } = this.input;
     const building = this.input.mode === 'build';
-    this.heavens = new Heavens(studio, layout.width, layout.top, viewTop);
+    const shape = houseOf(layout.width, layout.top, viewTop);
+    showSky(studio, shape, layout.width, viewTop);
+    yield;
+    this.heavens = new Heavens(studio, kit.sheets, shape, layout.width, viewTop);
     yield;
     this.showGround();
     yield;

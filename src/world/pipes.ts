@@ -3,18 +3,23 @@ import type { GameObjects } from 'phaser';
 import { INK, rgb } from './draw/palette';
 import { arrowHead } from './draw/parts';
 import { courseOf, STEP, type Bend, type Course } from './course';
-import { LAST, type Dials } from './dials';
+import { LAST, NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import type { PipeRun } from './plumbing';
-import { BandColour } from './water';
+import { BandColour, LEVEL_STEP, levelSteps } from './water';
 
 const RADIUS = 13;
 const SPACING = 32;
+const SAMPLES = SPACING / STEP;
 /** Speed of the dashes for a flow, world units per second and m³/d, within bounds that the eye can follow. */
 const SPEED_PER_m3_d = 1.3;
 const SLOWEST = 10;
 const FASTEST = 84;
+/** Flows are read in steps of this; less is none. */
+export const FLOW_STEP_m3_d = 0.01;
+/** Flows that differ by so many steps or fewer look alike. */
+const ALIKE = 20;
 
 /** Speed of the dashes in a pipe, units/s; 0 only where nothing flows. */
 export function dashSpeed(flow_m3_d: number): number {
@@ -35,13 +40,15 @@ export class Pipe implements Live {
   private readonly dials: Dials;
   private readonly flow: number;
   private readonly band: number;
+  private flowSeen = 0;
+  private speed = 0;
   private offset = 0;
   private flowing: boolean | null = null;
 
   constructor(kit: Kit, run: PipeRun) {
     this.course = courseOf(run.points, RADIUS);
     this.dials = kit.dials;
-    this.flow = kit.dials.want(run.from, 'flow_m3_d', 0);
+    this.flow = kit.dials.inSteps(run.from, 'flow_m3_d', 0, FLOW_STEP_m3_d);
     this.band = kit.dials.water(run.from, LAST);
     this.layer(kit, run.width + 4.4, INK.ink);
     this.layer(kit, run.width, INK.pipe);
@@ -76,15 +83,19 @@ export class Pipe implements Live {
 
   update(moment: Moment): void {
     if (this.colour.towards(this.dials.bands[this.band], moment)) this.paint();
-    const speed = dashSpeed(this.dials.at[this.flow]);
-    const flowing = speed > 0;
+    const flow = this.dials.steps[this.flow];
+    if (Math.abs(flow - this.flowSeen) > ALIKE || (flow > 0) !== (this.flowSeen > 0)) {
+      this.flowSeen = flow;
+      this.speed = dashSpeed(flow * FLOW_STEP_m3_d);
+    }
+    const flowing = flow > 0;
     if (flowing !== this.flowing) {
       for (let i = 0; i < this.dashes.length; i += 1) this.dashes[i].setVisible(flowing);
       if (flowing) this.place();
       this.flowing = flowing;
     }
     if (!flowing || !moment.flowing) return;
-    this.offset = (this.offset + speed * moment.dt) % SPACING;
+    this.offset = (this.offset + this.speed * moment.dt) % SPACING;
     this.place();
   }
 
@@ -94,8 +105,11 @@ export class Pipe implements Live {
 
   private place(): void {
     const { xs, ys, turns } = this.course;
+    const from = Math.round(this.offset / STEP) | 0;
+    const last = xs.length - 1;
     for (let i = 0; i < this.dashes.length; i += 1) {
-      const at = Math.min(xs.length - 1, Math.round((i * SPACING + this.offset) / STEP));
+      const on = from + i * SAMPLES;
+      const at = on < last ? on : last;
       const dash = this.dashes[i];
       dash.x = xs[at];
       dash.y = ys[at];
@@ -109,6 +123,8 @@ export class Pipe implements Live {
 
 const STROKES = 3;
 const FALL_PERIOD_s = 0.55;
+/** A fall longer than this is a long one, world units. */
+const LONG = 14;
 
 /** Water pouring from the mouth of a pipe onto the water below it; it stops with the flow. */
 export class Pour implements Live {
@@ -118,26 +134,25 @@ export class Pour implements Live {
   private readonly colour = new BandColour();
   private on: boolean | null = null;
   private height = 0;
+  private levelSeen = NO_FIGURE;
   private long: boolean | null = null;
-  private readonly unitsPerM: number;
   private readonly dials: Dials;
   private readonly flow: number;
   private readonly told: number;
   private readonly band: number;
 
-  constructor(kit: Kit, run: PipeRun, private readonly x: number, private readonly top: number, private readonly rest: number) {
-    this.unitsPerM = kit.unitsPerM;
+  constructor(kit: Kit, run: PipeRun, x: number, private readonly top: number, rest: number) {
     this.dials = kit.dials;
-    this.flow = kit.dials.want(run.from, 'flow_m3_d', 0);
-    this.told = kit.dials.want(run.to, 'level_m', NaN);
+    this.flow = kit.dials.inSteps(run.from, 'flow_m3_d', 0, FLOW_STEP_m3_d);
+    this.told = levelSteps(kit, run.to, rest);
     this.band = kit.dials.water(run.from, LAST);
     this.body = kit.studio.patch(x - 4.5, top).setDisplaySize(9, 1).setAlpha(0.85).setTint(this.colour.tint);
-    for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x, top).setRotation(Math.PI / 2));
+    for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x + (i - 1) * 2.4, top).setRotation(Math.PI / 2));
     this.ring = kit.sheets.bits.image('ring', x, rest);
   }
 
   update(moment: Moment): void {
-    const on = this.dials.at[this.flow] > 0;
+    const on = this.dials.steps[this.flow] > 0;
     if (on !== this.on) {
       this.on = on;
       this.body.setVisible(on);
@@ -146,24 +161,29 @@ export class Pour implements Live {
       for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(on);
     }
     if (!on) return;
-    const told = this.dials.at[this.told];
-    const bottom = Number.isFinite(told) ? -told * this.unitsPerM : this.rest;
-    const height = Math.max(2, bottom - this.top);
-    if (Math.abs(height - this.height) > 1) {
-      this.height = height;
-      this.body.scaleY = height / this.body.height;
-      this.ring.y = bottom + 2;
-    }
+    const told = this.dials.steps[this.told];
+    if (told !== this.levelSeen) this.reach(told);
     if (this.colour.towards(this.dials.bands[this.band], moment)) this.body.setTint(this.colour.tint);
-    const long = height > 14;
-    if (long !== this.long) {
-      this.long = long;
-      for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(long || i === 1);
-    }
+    if (this.long === null) this.lengthen(this.height > LONG);
     for (let i = 0; i < STROKES; i += 1) {
       const p = (moment.gasTime / FALL_PERIOD_s + i / STROKES) % 1;
-      this.strokes[i].y = this.top + 4 + (height - 6) * p;
-      this.strokes[i].x = this.x + (i - 1) * 2.4;
+      this.strokes[i].y = this.top + 4 + (this.height - 6) * p;
     }
+  }
+
+  /** Falls as far as the water that it falls onto. */
+  private reach(told: number): void {
+    this.levelSeen = told;
+    const bottom = -told * LEVEL_STEP;
+    this.height = Math.max(2, bottom - this.top);
+    this.body.scaleY = this.height / this.body.height;
+    this.ring.y = bottom + 2;
+    this.long = null;
+  }
+
+  /** Three strokes in a long fall, one in a short one. */
+  private lengthen(long: boolean): void {
+    this.long = long;
+    for (let i = 0; i < STROKES; i += 1) this.strokes[i].setVisible(long || i === 1);
   }
 }

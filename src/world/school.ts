@@ -2,14 +2,15 @@
 import type { GameObjects, Textures } from 'phaser';
 import { scatter } from './draw/curves';
 import { fishDistress } from './marks';
-import type { Dials } from './dials';
+import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import { lately } from './happenings';
 import { speciesIn } from './living';
 import { BEAT_FRAMES, FISH_BAKED, fishFrame } from './sheets';
 import type { Surfaced } from './gas';
-import type { Plan } from './terms';
+import type { ComfortBand, Plan } from './terms';
+import { levelSteps } from './water';
 
 /** At most so many fish are drawn; each stands for an equal share of those stocked. */
 export const MOST_FISH = 12;
@@ -24,8 +25,15 @@ const DEAD_AT = [0.36, 0.68, 0.2, 0.52] as const;
 const FISH_AREA = 5300;
 const FILLED = 0.44;
 const LEAST_SCALE = 0.3;
-/** Below this welfare a fish looks unwell. */
-const PALE_WELFARE = 0.55;
+/** Below this welfare, in parts, a fish looks unwell. */
+const PALE_WELFARE = 55;
+/** Steps in which welfare and mass are read; what stands for a number that no season tells. */
+const PARTS = 100;
+const MASS_STEP_g = 1;
+const UNTOLD = -1;
+/** Steps in which a fish turns from one side to the middle, and how narrow it is seen at least. */
+const SIDES = 8;
+const LEAST_SIDE = 2;
 
 /** How many fish to draw for so many alive, of so many stocked. */
 export function fishShown(alive: number, stocked: number): number {
@@ -49,7 +57,7 @@ export class School implements Live {
   private readonly swimmers: Swimmer[] = [];
   private readonly frames: Textures.Frame[] = [];
   private shown = 0;
-  private alive = NaN;
+  private alive = UNTOLD;
   /** how short of oxygen they are, 0–1, and how far they show it */
   private distress = 0;
   private hunger = 0;
@@ -57,20 +65,27 @@ export class School implements Live {
   private mass_g = 0;
   private plan: Plan | null = null;
   private readonly dials: Dials;
-  private readonly places: { number: number; mass: number; welfare: number; oxygen: number; free: number; total: number };
-  /** scale of the art, and what it was worked out for */
+  /** where the dials tell of them, number, mass and welfare in steps */
+  private readonly places: { number: number; mass: number; level: number; welfare: number; oxygen: number; free: number; total: number };
+  /** scale of the art, and what it was worked out for: steps of mass, number, steps of the water's level */
   private scale = 1;
-  private scaledFor = { mass: NaN, number: NaN, level: NaN };
+  private scaledFor = { mass: NO_FIGURE, number: NO_FIGURE, level: NO_FIGURE };
+  private welfare = PARTS;
+  /** steps of what may trouble them, and for what they were last judged */
+  private readonly judged: readonly number[];
+  private readonly judgedFor = new Int32Array(3).fill(NO_FIGURE);
+  private judgedBy: readonly ComfortBand[] = [];
   /** how much ammonia troubles them, 0–1 */
   private ammonia = 0;
-  /** size and turn each fish was last shown at */
-  private readonly sizes = new Float64Array(2 * MOST_FISH);
+  /** the side each fish was last shown from, in steps (0: to be shown anew), and its turn */
+  private readonly sides = new Int32Array(MOST_FISH);
   private readonly turned = new Float64Array(MOST_FISH);
 
   constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
     this.dials = kit.dials;
     const want = (variable: string, otherwise: number): number => kit.dials.want(id, variable, otherwise);
-    this.places = { number: want('number', NaN), mass: want('mass_g', NaN), welfare: want('welfare', 1), oxygen: want('O2_mg_L', 99), free: want('NH3_mgN_L', 0), total: want('TAN_mgN_L', 0) };
+    this.places = { number: kit.dials.inSteps(id, 'number', UNTOLD, 1), mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g), level: levelSteps(kit, id, water.level), welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS), oxygen: want('O2_mg_L', 99), free: want('NH3_mgN_L', 0), total: want('TAN_mgN_L', 0) };
+    this.judged = [kit.dials.step(this.places.oxygen, 0.1), kit.dials.step(this.places.free, 0.005), kit.dials.step(this.places.total, 0.1)];
     const random = scatter(41);
     for (const species of kit.sheets.living.species) {
       this.kinds.push(species);
@@ -95,37 +110,41 @@ export class School implements Live {
 
   update(moment: Moment): void {
     if (moment.plan !== null && moment.plan !== this.plan) this.stock(moment.plan);
-    const { places } = this;
-    const { at } = this.dials;
-    const alive = Math.round(Number.isFinite(at[places.number]) ? at[places.number] : this.stocked) | 0;
-    const mass = Number.isFinite(at[places.mass]) ? at[places.mass] : this.mass_g;
+    const { steps } = this.dials;
+    const told = steps[this.places.number];
+    const alive = told < 0 ? this.stocked : told;
     if (alive !== this.alive) {
       this.alive = alive;
       this.shown = fishShown(alive, Math.max(this.stocked, alive));
       for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].image.setVisible(i < this.shown);
     }
-    if (moment.glance) this.look(moment);
+    if (moment.glance || this.scaledFor.mass === NO_FIGURE) this.look(moment);
     if (this.distress !== this.hunger) this.hunger = Math.abs(this.distress - this.hunger) < 0.004 ? this.distress : this.hunger + (this.distress - this.hunger) * moment.ease * 0.5;
+    if (this.lying > 0) this.mourn(moment);
+    for (let i = 0; i < this.shown; i += 1) this.swim(i, moment, this.welfare < PALE_WELFARE - 4 * (i % 5));
+  }
+
+  /** Fish are drawn as large as their mass makes them, and as their number leaves room for. */
+  private fit(mass: number): void {
     const { scaledFor } = this;
-    const most = Math.max(this.stocked, alive);
-    if (!(Math.abs(mass - scaledFor.mass) < 0.01 * mass && most === scaledFor.number && Math.abs(this.water.level - scaledFor.level) < 1)) {
-      scaledFor.mass = mass;
-      scaledFor.number = most;
-      scaledFor.level = this.water.level;
-      this.scale = Math.min(fishScale(mass), this.roomiest(most));
-    }
-    this.mourn(moment);
-    const welfare = at[places.welfare];
-    for (let i = 0; i < this.shown; i += 1) this.swim(i, moment, welfare < PALE_WELFARE - 0.04 * (i % 5));
+    const most = Math.max(this.stocked, this.alive);
+    const level = this.dials.steps[this.places.level];
+    if (mass === scaledFor.mass && most === scaledFor.number && Math.abs(level - scaledFor.level) <= 1) return;
+    scaledFor.mass = mass;
+    scaledFor.number = most;
+    scaledFor.level = level;
+    this.scale = Math.min(fishScale(mass < 0 ? this.mass_g : mass * MASS_STEP_g), this.roomiest(most));
+    this.sides.fill(0);
+    this.lay();
   }
 
   /** What ails them, and how many died of late. */
   private look(moment: Moment): void {
     const { places } = this;
-    const { at } = this.dials;
-    const told = moment.view !== null;
-    this.distress = told ? fishDistress(moment.comfort, 'O2_mg_L', at, places.oxygen) / 100 : 0;
-    this.ammonia = told ? Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', at, places.free), fishDistress(moment.comfort, 'TAN_mgN_L', at, places.total)) / 100 : 0;
+    const { steps } = this.dials;
+    this.welfare = steps[places.welfare];
+    this.fit(steps[places.mass]);
+    this.judge(moment);
     const died = moment.view === null ? 0 : lately(moment.view, 'fishDied', this.id, moment, SHOWN_DEAD_h);
     const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? died : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
     if (count === this.lying) return;
@@ -133,16 +152,36 @@ export class School implements Live {
     for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setVisible(i < count);
   }
 
+  /** How far they are from ease, worked out again when the water or those who judge it have changed. */
+  private judge(moment: Moment): void {
+    const { places, judgedFor } = this;
+    const { at, steps } = this.dials;
+    let same = moment.comfort === this.judgedBy;
+    for (let i = 0; i < judgedFor.length; i += 1) {
+      const step = moment.view === null ? NO_FIGURE : steps[this.judged[i]];
+      same &&= step === judgedFor[i];
+      judgedFor[i] = step;
+    }
+    if (same) return;
+    this.judgedBy = moment.comfort;
+    const told = moment.view !== null;
+    this.distress = told ? fishDistress(moment.comfort, 'O2_mg_L', at, places.oxygen) / 100 : 0;
+    this.ammonia = told ? Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', at, places.free), fishDistress(moment.comfort, 'TAN_mgN_L', at, places.total)) / 100 : 0;
+  }
+
+  /** Belly up, as large as they lived. */
+  private lay(): void {
+    const size = (this.scale / FISH_BAKED) * this.natural;
+    for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setScale(i % 2 === 0 ? size : -size, -size);
+  }
+
   /** Shows the dead of the last hours once, belly up at the surface; then they have been taken out. */
   private mourn(moment: Moment): void {
     const { scale, lying } = this;
-    if (lying === 0) return;
-    const size = (scale / FISH_BAKED) * this.natural;
     for (let i = 0; i < lying; i += 1) {
       const image = this.dead[i];
       image.x = this.x + this.w * DEAD_AT[i] + Math.sin(moment.time * 0.4 + i) * 3;
       image.y = this.water.level + 10 * scale + 2 + Math.sin(moment.time * 0.9 + i * 2) * 1.5;
-      image.setScale(i % 2 === 0 ? size : -size, -size);
       image.rotation = (i % 2 === 0 ? 0.1 : -0.08) + Math.sin(moment.time * 0.6 + i) * 0.03;
     }
   }
@@ -155,7 +194,8 @@ export class School implements Live {
 
   private stock(plan: Plan): void {
     this.plan = plan;
-    this.alive = NaN;
+    this.alive = UNTOLD;
+    this.scaledFor.mass = NO_FIGURE;
     this.stocked = 0;
     const species = speciesIn(plan, this.id);
     this.base = species === null ? 0 : Math.max(0, this.kinds.indexOf(species)) * 2 * BEAT_FRAMES;
@@ -191,12 +231,12 @@ export class School implements Live {
     const gasp = this.water.level + 15 * scale + 3 + fish.lane * 30;
     fish.image.x = this.x + half + Math.max(0, Math.min(1, u)) * width;
     fish.image.y = lane + (gasp - lane) * this.hunger + Math.sin(swing * 1.7 + fish.phase) * 4 * (1 - this.hunger * 0.7);
-    const side = Math.abs(facing) < 0.25 ? 0.25 * (facing < 0 ? -1 : 1) : facing;
-    const size = (scale / FISH_BAKED) * this.natural;
-    if (this.sizes[2 * i] !== size * side || this.sizes[2 * i + 1] !== size) {
-      this.sizes[2 * i] = size * side;
-      this.sizes[2 * i + 1] = size;
-      fish.image.setScale(size * side, size);
+    const seen = Math.round(facing * SIDES) | 0;
+    const side = seen < 0 ? Math.min(-LEAST_SIDE, seen) : Math.max(LEAST_SIDE, seen);
+    if (side !== this.sides[i]) {
+      this.sides[i] = side;
+      const size = (scale / FISH_BAKED) * this.natural;
+      fish.image.setScale((size * side) / SIDES, size);
     }
     const turned = -this.hunger * 0.42 * (side < 0 ? -1 : 1);
     if (turned !== this.turned[i]) {

@@ -4,7 +4,7 @@ import { INK } from './draw/palette';
 import { speck } from './draw/parts';
 import { scatter } from './draw/curves';
 import type { Pen } from './draw/pen';
-import type { Dials } from './dials';
+import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Load } from './loads';
 import type { Live, Moment } from './moment';
@@ -68,7 +68,7 @@ export class Specks implements Live {
 
 export interface Bed { id: string; x: number; w: number; floor: number; height: number; outline: (top: number) => string; topOf: (fill: number) => number; variable: 'sludgeFill' }
 
-/** Less sludge than this, as a share of what fits, is not drawn. */
+/** Less sludge than this, as a share of what fits, is not drawn; it is read in steps of as much. */
 const LEAST_FILL = 0.002;
 /** Height of the steps that sludge is drawn in, world units. */
 const LAYER = 1.5;
@@ -80,25 +80,31 @@ export class Sludge implements Live {
   private readonly picture: Stepped;
   private readonly dials: Dials;
   private readonly fill: number;
-  private filled = NaN;
-  private goal: number;
+  private filled = NO_FIGURE;
+  /** layers that lie there, and those that are shown */
+  private goal = 0;
+  private layers = 0;
 
   constructor(kit: Kit, private readonly bed: Bed) {
     this.top = bed.floor;
-    this.goal = bed.floor;
     this.dials = kit.dials;
-    this.fill = kit.dials.want(bed.id, bed.variable, 0);
+    this.fill = kit.dials.inSteps(bed.id, bed.variable, 0, LEAST_FILL);
     this.picture = new Stepped(kit.studio, { x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 }, (pen, step) => sludge(pen, bed, bed.floor - step * LAYER));
   }
 
   update(moment: Moment): void {
-    const fill = Math.max(0, Math.min(1, this.dials.at[this.fill]));
-    if (!(Math.abs(fill - this.filled) < LEAST_FILL)) {
+    const fill = this.dials.steps[this.fill];
+    if (fill !== this.filled) {
       this.filled = fill;
-      this.goal = fill <= LEAST_FILL ? this.bed.floor : this.bed.topOf(fill);
+      this.goal = fill <= 1 ? 0 : Math.round((this.bed.floor - this.bed.topOf(Math.min(1, fill * LEAST_FILL))) / LAYER);
     }
-    if (Math.abs(this.goal - this.top) > 0.1) this.top += (this.goal - this.top) * moment.ease;
-    this.picture.show(Math.round((this.bed.floor - this.top) / LAYER));
+    if (this.goal !== this.layers) this.settle(moment);
+  }
+
+  private settle(moment: Moment): void {
+    this.layers += moment.part(this.goal - this.layers);
+    this.top = this.bed.floor - this.layers * LAYER;
+    this.picture.show(this.layers);
   }
 }
 
@@ -134,15 +140,14 @@ export class MatDirt implements Live {
   private readonly dials: Dials;
   private readonly dirt: number;
 
-  constructor(kit: Kit, id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, private readonly load: Load = BLOCKAGE) {
+  constructor(kit: Kit, id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, load: Load = BLOCKAGE) {
     this.dials = kit.dials;
-    this.dirt = kit.dials.want(id, load.variable, 0);
+    this.dirt = kit.dials.inSteps(id, load.variable, 0, load.full / STEPS);
     this.picture = new Stepped(kit.studio, { x, y: y - 5, w, h: h + 6 }, (pen, step) => this.paint(pen, step / STEPS));
   }
 
   update(): void {
-    const share = Math.max(0, Math.min(1, this.dials.at[this.dirt] / this.load.full));
-    this.picture.show(Math.round(share * STEPS));
+    this.picture.show(Math.max(0, Math.min(STEPS, this.dials.steps[this.dirt])));
   }
 
   private paint(pen: Pen, share: number): void {

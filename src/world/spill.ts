@@ -8,11 +8,13 @@ import type { Kit } from './kit';
 import { isSprayed } from './kinds';
 import { type StageBox, WALL } from './layout';
 import type { Live, Moment } from './moment';
+import { FLOW_STEP_m3_d } from './pipes';
 import { RedCard } from './redCard';
 import { BandColour } from './water';
 
 /** A level this close under the rim counts as at it, m. */
 const AT_RIM_m = 0.003;
+const STEP_m = 0.001;
 /** A gush that is over within the hour is still shown for so long, h. */
 const SHOWN_h = 1;
 const STRIPE = 7;
@@ -30,18 +32,18 @@ export class Spill implements Live {
   private readonly card: RedCard;
   private readonly colour = new BandColour();
   private readonly foot: number;
-  private readonly unitsPerM: number;
   private readonly dials: Dials;
   private readonly told: number;
+  private readonly brim: number;
   private readonly flow: number;
   private readonly band: number;
   private on = false;
 
   constructor(kit: Kit, private readonly box: StageBox, width: number) {
-    this.unitsPerM = kit.unitsPerM;
     this.dials = kit.dials;
-    this.told = kit.dials.want(box.id, 'level_m', NaN);
-    this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
+    this.told = kit.dials.inSteps(box.id, 'level_m', -box.floor / kit.unitsPerM, STEP_m);
+    this.brim = isSprayed(box.kind) ? Infinity : Math.round((-box.brim / kit.unitsPerM - AT_RIM_m) / STEP_m);
+    this.flow = kit.dials.inSteps(box.id, 'flow_m3_d', 0, FLOW_STEP_m3_d);
     this.band = kit.dials.water(box.id, 0);
     // in a pit the water runs over the ground beside it; elsewhere it runs down to the ground
     this.foot = Math.max(box.rim + 12, 0);
@@ -94,8 +96,7 @@ export class Spill implements Live {
   private runsOver(moment: Moment): boolean {
     const { box } = this;
     if (moment.view === null) return false;
-    const level = this.dials.at[this.told];
-    const full = !isSprayed(box.kind) && -level * this.unitsPerM <= box.brim + AT_RIM_m * this.unitsPerM && this.dials.at[this.flow] > 0;
+    const full = this.dials.steps[this.told] >= this.brim && this.dials.steps[this.flow] > 0;
     return full || lately(moment.view, 'spilled', box.id, moment, SHOWN_h) > 0;
   }
 }

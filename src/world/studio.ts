@@ -28,6 +28,19 @@ const meet = (a: Rect, b: Rect): boolean => a.x < b.x + b.w && b.x < a.x + a.w &
 
 let serial = 0;
 
+/**
+ * Sets all that may be set of an image later, always in the same order. Until it is set, an image does not have it, and a browser keeps images that
+ * have different things, or had them in another order, in different shapes; where it meets many, setting a place makes a number anew each time.
+ */
+function shaped(image: GameObjects.Image, scale: number, turn: number, alpha: number): GameObjects.Image {
+  return image.setScale(scale).setRotation(turn).setAlpha(alpha).setVisible(true);
+}
+
+/** Gives one image fractions before any is shown: numbers that were whole so far would have a shape of their own. */
+export function evenShapes(scene: Scene, white: string): void {
+  shaped(new GameObjects.Image(scene, 0.5, 0.5, white).setTint(0xffffff), 0.5, 0.5, 0.5).setOrigin(0.3, 0.3).destroy();
+}
+
 export class Studio {
   private readonly keys: string[] = [];
   /** all that is put on the picture; hidden until it is to be seen */
@@ -103,7 +116,9 @@ export class Studio {
       context.restore();
       if (i % AT_ONCE === AT_ONCE - 1) yield;
     }
+    yield;
     const texture = this.scene.textures.get(this.keep(context.canvas));
+    yield;
     entries.forEach((entry, i) => {
       const frame = texture.add(entry.name, 0, places[i].x, places[i].y, places[i].w, places[i].h);
       if (frame === null) return;
@@ -126,7 +141,8 @@ export class Studio {
 
   /** An image over everything put there before. */
   image(x: number, y: number, key: string | Textures.Texture, frame?: string): GameObjects.Image {
-    const image = this.scene.renderer.type === CANVAS ? new PlainImage(this.scene, x, y, key, frame) : new GameObjects.Image(this.scene, x, y, key, frame);
+    const image = this.scene.renderer.type === CANVAS ? new PlainImage(this.scene, x, y, key, frame) : new GameObjects.Image(this.scene, x, y, key, frame).setTint(0xffffff);
+    shaped(image, 1, 0, 1);
     this.layer.add(image);
     return image;
   }

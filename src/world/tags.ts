@@ -5,7 +5,7 @@ import { LENSES } from '../store/lenses';
 import { figure } from '../words/units';
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
-import type { Dials } from './dials';
+import { NO_FIGURE, TRACE, type Dials } from './dials';
 import { markOf } from './marks';
 import type { Live, Moment } from './moment';
 import type { Sheet, SheetEntry, Studio } from './studio';
@@ -14,7 +14,9 @@ const SIZE = 28;
 const HEIGHT = 40;
 const PAD = 11;
 const MARK_ROOM = 25;
-const LETTERS = '0123456789.<−–';
+const LETTERS = '0123456789.,<−–';
+/** Signs between digits, half as wide as these. */
+const NARROW = '.,';
 const LONGEST = 6;
 const PULSE_s = 1.4;
 
@@ -39,6 +41,12 @@ export class TagSheet {
   private readonly cards: Textures.Frame[] = [];
   /** the tag whose mark turned red last: it alone may pulse */
   newest: Tag | null = null;
+  /** digits and marks, each as large as any other of its kind, so that one can take the place of another */
+  readonly letters: ReadonlyMap<string, Textures.Frame>;
+  readonly marks: Readonly<Record<Mark, Textures.Frame>>;
+  /** numbers in words, by their figures; a number comes again and again */
+  private readonly words = new Map<number, string>();
+  private decimals = -1;
 
   constructor(studio: Studio, readonly scale: number) {
     const context = document.createElement('canvas').getContext('2d');
@@ -58,9 +66,24 @@ export class TagSheet {
       }
     }
     this.sheet = studio.sheet(entries, studio.scale * scale);
+    this.letters = new Map([...LETTERS].map((letter) => [letter, this.sheet.frame(letter)]));
+    this.marks = { fine: this.sheet.frame('fine'), watch: this.sheet.frame('watch'), act: this.sheet.frame('act') };
     for (let halves = 1; halves <= 2 * LONGEST; halves += 1) {
       for (const marked of [false, true]) for (const chosen of [false, true]) this.cards[4 * halves + (marked ? 2 : 0) + (chosen ? 1 : 0)] = this.sheet.frame(cardName(halves, marked, chosen));
     }
+  }
+
+  /** A number of so many decimals in words, put together when it is first come to. @param figures in units of the last decimal, as the dials tell them */
+  wordsOf(figures: number, decimals: number): string {
+    if (decimals !== this.decimals) {
+      this.decimals = decimals;
+      this.words.clear();
+    }
+    const known = this.words.get(figures);
+    if (known !== undefined) return known;
+    const words = figures === NO_FIGURE ? '' : figure(figures === TRACE ? 0.1 / 10 ** decimals : figures / 10 ** decimals, decimals);
+    this.words.set(figures, words);
+    return words;
   }
 
   /** Height of a card with its shadow, unscaled. */
@@ -69,13 +92,13 @@ export class TagSheet {
   }
 
   advance(letter: string): number {
-    return letter === '.' ? this.wide * 0.5 : this.wide;
+    return NARROW.includes(letter) ? this.wide * 0.5 : this.wide;
   }
 
   /** Room of a text in half digits: cards come in these steps. */
   halves(text: string): number {
     let sum = 0;
-    for (let i = 0; i < text.length; i += 1) sum += text[i] === '.' ? 1 : 2;
+    for (let i = 0; i < text.length; i += 1) sum += NARROW.includes(text[i]) ? 1 : 2;
     return Math.max(1, Math.min(2 * LONGEST, sum));
   }
 
@@ -105,7 +128,10 @@ export class Tag implements Live {
   private text = '';
   private shownMark: Mark | null = null;
   private chosen = false;
-  private key = NaN;
+  private figures = NO_FIGURE;
+  private decimals = -1;
+  /** what the card and the places of the letters were last worked out for */
+  private laid = -1;
   private pulse_s = 0;
   private readonly water: number;
   private readonly judged = new Map<string, number>();
@@ -128,18 +154,18 @@ export class Tag implements Live {
   update(moment: Moment): void {
     if (this.pulse_s > 0) this.beat(moment);
     if (!moment.glance) return;
-    const value = this.dials.shown[this.water];
-    const steps = 10 ** moment.lens.decimals;
-    const key = Number.isFinite(value) ? (value > 0 && value * steps < 0.5 ? -1 : Math.round(value * steps) + moment.lens.decimals * 0.001) : NaN;
-    const mark = Number.isFinite(value) ? markOf(moment.comfort, this.kind, moment.lens.judged, this.dials.at, this.judged) : null;
-    if ((key === this.key || (Number.isNaN(key) && Number.isNaN(this.key))) && mark === this.shownMark) return;
+    const figures = this.dials.figures[this.water];
+    const { decimals } = moment.lens;
+    const mark = figures !== NO_FIGURE ? markOf(moment.comfort, this.kind, moment.lens.judged, this.dials.at, this.judged) : null;
+    if (figures === this.figures && decimals === this.decimals && mark === this.shownMark) return;
     if (mark === 'act' && this.shownMark !== 'act' && this.shownMark !== null) {
       this.tags.newest = this;
       this.pulse_s = moment.moving ? PULSE_s : 0;
     }
-    this.key = key;
+    this.figures = figures;
+    this.decimals = decimals;
     this.shownMark = mark;
-    this.text = Number.isNaN(key) ? '' : figure(value, moment.lens.decimals);
+    this.text = this.tags.wordsOf(figures, decimals);
     this.compose();
   }
 
@@ -151,22 +177,37 @@ export class Tag implements Live {
   }
 
   private compose(): void {
+    const { tags, text, shownMark } = this;
+    const there = text !== '';
+    this.card.visible = there;
+    this.mark.visible = there && shownMark !== null;
+    if (shownMark !== null) this.mark.frame = tags.marks[shownMark];
+    let narrow = 0;
+    for (let i = 0; i < text.length; i += 1) if (NARROW.includes(text[i])) narrow |= 1 << i;
+    const laid = (64 * text.length + narrow) * 4 + (shownMark !== null ? 2 : 0) + (this.chosen ? 1 : 0);
+    if (laid !== this.laid) this.lay();
+    this.laid = laid;
+    for (let i = 0; i < text.length && i < LONGEST; i += 1) {
+      const frame = tags.letters.get(text[i]);
+      if (frame !== undefined) this.letters[i].frame = frame;
+    }
+  }
+
+  /** Chooses the card for a text, and puts mark and letters in their places on it. */
+  private lay(): void {
     const { tags, text } = this;
     const s = tags.scale;
-    const there = text !== '';
-    this.card.setVisible(there);
-    this.mark.setVisible(there && this.shownMark !== null);
+    const marked = this.shownMark !== null;
     const halves = tags.halves(text);
-    const w = tags.width(halves, this.shownMark !== null);
-    if (there) this.card.setFrame(tags.cardFrame(halves, this.shownMark !== null, this.chosen));
-    if (this.shownMark !== null) this.mark.setFrame(tags.sheet.frame(this.shownMark)).setX(this.x + (-w / 2 + 20) * s);
-    let x = -w / 2 + PAD + (this.shownMark === null ? 0 : MARK_ROOM);
+    const w = tags.width(halves, marked);
+    if (text !== '') this.card.setFrame(tags.cardFrame(halves, marked, this.chosen));
+    this.mark.x = this.x + (-w / 2 + 20) * s;
+    let x = -w / 2 + PAD + (marked ? MARK_ROOM : 0);
     for (let i = 0; i < LONGEST; i += 1) {
       const letter = this.letters[i];
-      letter.setVisible(i < text.length);
+      letter.visible = i < text.length;
       if (i >= text.length) continue;
       const step = tags.advance(text[i]);
-      letter.setFrame(tags.sheet.frame(text[i]));
       letter.x = this.x + (x + step / 2) * s;
       letter.y = this.y + 10 * s;
       x += step;

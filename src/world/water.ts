@@ -5,6 +5,7 @@ import { levelSign } from './draw/parts';
 import type { Pen } from './draw/pen';
 import { scatter } from './draw/curves';
 import type { Dials } from './dials';
+import type { Surfaced } from './gas';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 
@@ -40,8 +41,13 @@ export class BandColour {
   }
 }
 
-/** A level that is off by less than this is not moved, world units. */
-const UNSEEN = 0.4;
+/** Levels are read and moved in steps of this, world units. */
+export const LEVEL_STEP = 0.5;
+
+/** Asks for the level of a stage in steps of the picture. @param rest y of its level while no season tells it */
+export function levelSteps(kit: { dials: Dials; unitsPerM: number }, stage: string, rest: number): number {
+  return kit.dials.inSteps(stage, 'level_m', -rest / kit.unitsPerM, LEVEL_STEP / kit.unitsPerM);
+}
 
 export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean; /** it fills a closed hull: no surface, no change of level */ full?: boolean; /** it never stands higher than at rest: what comes after a blocked mat */ behind?: boolean }
 
@@ -105,6 +111,35 @@ class Surface {
   }
 }
 
+/** A level on its way to where the season has it, in steps from where it rests. */
+class Rise {
+  private readonly told: number;
+  private readonly rest: number;
+  /** bounds, in steps below the rest */
+  private readonly highest: number;
+  private readonly lowest: number;
+  private below = 0;
+
+  /** @param highest, lowest bounds of the level, y in the picture */
+  constructor(kit: Kit, private readonly dials: Dials, private readonly pool: Pool, highest: number, lowest: number) {
+    this.told = levelSteps(kit, pool.id, pool.level);
+    this.rest = dials.steps[this.told];
+    this.highest = Math.ceil((highest - pool.level) / LEVEL_STEP);
+    this.lowest = Math.floor((lowest - pool.level) / LEVEL_STEP);
+  }
+
+  /** Moves the level on. @returns whether it has moved */
+  on(water: Surfaced, moment: Moment): boolean {
+    const { pool } = this;
+    const told = this.rest - this.dials.steps[this.told];
+    const goal = pool.still || pool.full ? 0 : told < this.highest ? this.highest : told > this.lowest ? this.lowest : told;
+    if (goal === this.below) return false;
+    this.below += moment.part(goal - this.below);
+    water.level = pool.level + this.below * LEVEL_STEP;
+    return true;
+  }
+}
+
 /** Water between straight walls. Plug flow shows up to three colours, from the inlet on the left to the outlet on the right. */
 export class StraightWater implements Live {
   /** where the surface is drawn now */
@@ -115,15 +150,13 @@ export class StraightWater implements Live {
   private readonly colours: BandColour[] = [];
   private readonly bands: number[] = [];
   private readonly surface: Surface;
-  private readonly unitsPerM: number;
   private readonly dials: Dials;
-  private readonly told: number;
+  private readonly rise: Rise;
 
   constructor(kit: Kit, private readonly pool: Pool, private readonly points: 1 | 3 = 1) {
     this.level = pool.level;
-    this.unitsPerM = kit.unitsPerM;
     this.dials = kit.dials;
-    this.told = kit.dials.want(pool.id, 'level_m', NaN);
+    this.rise = new Rise(kit, kit.dials, pool, Math.max(pool.behind ? pool.level : -Infinity, pool.rim === undefined ? -Infinity : pool.rim + 1), pool.floor - 3);
     const pieces = points === 1 ? 1 : 2;
     this.dry = pool.rim === undefined ? null : kit.studio.patch(pool.x, pool.rim).setTint(rgb(INK.back)).setDisplaySize(pool.w, 1);
     for (let i = 0; i < pieces; i += 1) this.bodies.push(kit.studio.patch(pool.x + (pool.w * i) / pieces, pool.level).setDisplaySize(pool.w / pieces, 1));
@@ -139,14 +172,7 @@ export class StraightWater implements Live {
   }
 
   update(moment: Moment): void {
-    const told = this.dials.at[this.told];
-    let goal = Number.isFinite(told) && !this.pool.still ? Math.min(this.pool.floor - 3, -told * this.unitsPerM) : this.pool.level;
-    if (this.pool.behind) goal = Math.max(goal, this.pool.level);
-    if (this.pool.rim !== undefined) goal = Math.max(goal, this.pool.rim + 1);
-    if (Math.abs(goal - this.level) > UNSEEN) {
-      this.level += (goal - this.level) * moment.ease;
-      this.place();
-    }
+    if (this.rise.on(this, moment)) this.place();
     let changed = false;
     for (let i = 0; i < this.points; i += 1) if (this.colours[i].towards(this.dials.bands[this.bands[i]], moment)) changed = true;
     if (changed) this.paint();
@@ -178,16 +204,14 @@ export class ShapedWater implements Live {
   private readonly body: GameObjects.Image;
   private readonly colour = new BandColour();
   private readonly surface: Surface | null;
-  private readonly unitsPerM: number;
   private readonly dials: Dials;
-  private readonly told: number;
+  private readonly rise: Rise;
   private readonly band: number;
 
   constructor(kit: Kit, private readonly pool: Pool, path: string) {
     this.level = pool.level;
-    this.unitsPerM = kit.unitsPerM;
     this.dials = kit.dials;
-    this.told = kit.dials.want(pool.id, 'level_m', NaN);
+    this.rise = new Rise(kit, kit.dials, pool, pool.level, Infinity);
     this.band = kit.dials.water(pool.id, 0);
     const space = { x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level };
     this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' }))).setTint(this.colour.tint);
@@ -196,10 +220,7 @@ export class ShapedWater implements Live {
   }
 
   update(moment: Moment): void {
-    const told = this.dials.at[this.told];
-    const goal = Number.isFinite(told) && !this.pool.full ? Math.max(this.pool.level, -told * this.unitsPerM) : this.pool.level;
-    if (Math.abs(goal - this.level) > UNSEEN) {
-      this.level += (goal - this.level) * moment.ease;
+    if (this.rise.on(this, moment)) {
       const cut = (this.level - this.pool.level) / this.body.scaleY;
       this.body.setCrop(0, cut, this.body.width, this.body.height - cut);
       this.surface?.move(this.level, this.pool.level);

@@ -89,3 +89,38 @@ test('an author drops a broken file, mends it, has it played, and drops it again
   await expect.poll(() => page.evaluate(() => localStorage.getItem('loopwright.progress'))).toMatch(/"my-own":\{"marks":0,"played":"\d{4}-\d\d-\d\d"\}/);
   expect(complaints).toEqual([]);
 });
+
+test('another lesson asks once before it takes the place of a season that was acted in', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await open(page);
+  const toLesson = async (): Promise<void> => {
+    await page.getByRole('button', { name: 'Lessons', exact: true }).click();
+    await page.getByRole('link', { name: /Bacteria arrive/ }).first().focus();
+    await page.keyboard.press('Enter');
+  };
+  await page.getByRole('button', { name: 'Place Radial-flow settler' }).click();
+  await page.getByRole('button', { name: 'Run the season' }).click();
+  await page.getByLabel('Stage shown').selectOption({ label: 'Radial-flow settler' });
+  await page.getByRole('button', { name: 'Drain now' }).click();
+  await toLesson();
+  const dialog = page.getByRole('dialog', { name: 'Leave this season?' });
+  await expect(dialog).toContainText('First loop');
+  const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
+  expect(found.violations.map((one) => one.id)).toEqual([]);
+  await expect(page.getByRole('button', { name: 'Stay with this season' })).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(dialog).toHaveCount(0);
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('button', { name: 'Back to build' })).toBeVisible();
+  await expect(heading(page)).toContainText('First loop');
+  await toLesson();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(heading(page)).toContainText('Bacteria arrive');
+  // nothing was done here yet, so nothing is asked
+  await page.getByRole('button', { name: 'Run the season' }).click();
+  await page.getByRole('button', { name: 'Lessons', exact: true }).click();
+  await page.getByRole('link', { name: /First loop/ }).first().click();
+  await expect(heading(page)).toContainText('First loop');
+  expect(complaints).toEqual([]);
+});

@@ -1,4 +1,4 @@
-// Light on old laptops: what the built page weighs, and how much script a frame takes with everything in view.
+// Light on old laptops: what the built page weighs, how much script a frame takes with everything in view, how long a season's arrival holds the page, and what the picture leaves for the collector.
 import { expect, test, type CDPSession, type Page } from '@playwright/test';
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
@@ -12,6 +12,13 @@ const MOST_BEFORE_PAINT_kB = 250;
 /** Script in a frame, ms of the main thread's own time: what is promised, and room for slower machines than the one it was measured on. */
 const SCRIPT = { median: 4, high: 8, room: 2 };
 const WATCHED_ms = 8000;
+/** The longest that the page is held when a season arrives, ms of the main thread's own time, with the same room. */
+const HELD_ms = 16;
+const ARRIVES_ms = 3500;
+/** What the picture may allocate while a season runs, B/s: changes that can be seen, and compiling in a young page. */
+const LEFT_B_s = 6000;
+const WARM_ms = 25_000;
+const SAMPLED_ms = 20_000;
 /** What comes packed already is sent as it is. */
 const PACKED: ReadonlySet<string> = new Set(['.woff2', '.png']);
 
@@ -37,12 +44,12 @@ test('the built page weighs no more than old laptops bear, in all and before its
 interface Happening { name: string; ph: string; pid: number; tid: number; ts: number; dur: number; tdur?: number }
 const SCRIPTS: ReadonlySet<string> = new Set(['FireAnimationFrame', 'TimerFire', 'FunctionCall', 'RunMicrotasks', 'HandlePostMessage', 'EventDispatch', 'MinorGC', 'MajorGC']);
 
-async function traced(cdp: CDPSession, page: Page): Promise<Happening[]> {
+async function traced(cdp: CDPSession, categories: string[], watched: () => Promise<void>): Promise<Happening[]> {
   const events: Happening[] = [];
   cdp.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as Happening[])));
   const done = new Promise<void>((resolve) => cdp.once('Tracing.tracingComplete', () => resolve()));
-  await cdp.send('Tracing.start', { transferMode: 'ReportEvents', traceConfig: { includedCategories: ['devtools.timeline'] } });
-  await page.waitForTimeout(WATCHED_ms);
+  await cdp.send('Tracing.start', { transferMode: 'ReportEvents', traceConfig: { includedCategories: categories } });
+  await watched();
   await cdp.send('Tracing.end');
   await done;
   return events;
@@ -68,17 +75,58 @@ function scriptOfFrames(events: readonly Happening[]): number[] {
   return frames;
 }
 
-test('a frame of the whole loop, running, takes little script', async ({ page }) => {
+async function runReference(page: Page): Promise<void> {
   await open(page);
   await placeByList(page);
   await tend(page);
   await page.getByRole('button', { name: 'Run the season' }).click();
   await page.getByRole('button', { name: '6 h/s' }).click();
+}
+
+test('a frame of the whole loop, running, takes little script', async ({ page }) => {
+  await runReference(page);
   await page.waitForTimeout(6000);
-  const frames = scriptOfFrames(await traced(await page.context().newCDPSession(page), page)).sort((a, b) => a - b);
+  const frames = scriptOfFrames(await traced(await page.context().newCDPSession(page), ['devtools.timeline'], () => page.waitForTimeout(WATCHED_ms))).sort((a, b) => a - b);
   const at = (share: number): number => frames[Math.min(frames.length - 1, Math.floor(share * frames.length))];
   console.log(`script: ${at(0.5).toFixed(1)} ms a frame at the median, ${at(0.95).toFixed(1)} ms at the 95th percentile, of ${frames.length} frames`);
   expect(frames.length).toBeGreaterThan(10);
   expect(at(0.5)).toBeLessThan(SCRIPT.median * SCRIPT.room);
   expect(at(0.95)).toBeLessThan(SCRIPT.high * SCRIPT.room);
+});
+
+test('the arrival of a season, with its panels and its picture, holds the page for no longer than a frame', async ({ page }) => {
+  await open(page);
+  await placeByList(page);
+  await tend(page);
+  // the picture of the last step of building is drawn
+  await page.waitForTimeout(2500);
+  const events = await traced(await page.context().newCDPSession(page), ['devtools.timeline', 'toplevel'], async () => {
+    await page.getByRole('button', { name: 'Run the season' }).click();
+    await expect(page.getByLabel('Stage shown')).toBeVisible();
+    await page.waitForTimeout(ARRIVES_ms);
+  });
+  const main = events.find(({ name }) => name === 'FireAnimationFrame');
+  const tasks = events.filter((event) => event.ph === 'X' && event.pid === main?.pid && event.tid === main.tid && event.name.endsWith('RunTask')).map(({ tdur, dur }) => (tdur ?? dur) / 1000);
+  const longest = Math.max(...tasks);
+  console.log(`arrival: the longest of ${tasks.length} tasks takes ${longest.toFixed(1)} ms`);
+  expect(tasks.length).toBeGreaterThan(50);
+  expect(longest).toBeLessThan(HELD_ms * SCRIPT.room);
+});
+
+interface Sampled { callFrame: { url: string }; selfSize: number; children: Sampled[] }
+const sizeOf = (node: Sampled, from: RegExp): number => (from.test(node.callFrame.url) ? node.selfSize : 0) + node.children.reduce((sum, child) => sum + sizeOf(child, from), 0);
+
+test('the picture of a running season leaves next to nothing for the collector', async ({ page }) => {
+  await runReference(page);
+  await page.waitForTimeout(WARM_ms);
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send('HeapProfiler.enable');
+  await cdp.send('HeapProfiler.startSampling', { samplingInterval: 256, includeObjectsCollectedByMajorGC: true, includeObjectsCollectedByMinorGC: true });
+  await page.waitForTimeout(SAMPLED_ms);
+  const { profile } = await cdp.send('HeapProfiler.stopSampling');
+  const [picture, drawing] = [/\/world-/, /\/phaser-/].map((from) => (sizeOf(profile.head as Sampled, from) * 1000) / SAMPLED_ms);
+  console.log(`allocation: ${(picture / 1000).toFixed(1)} kB/s by the picture, ${(drawing / 1000).toFixed(0)} kB/s by what draws it`);
+  // that anything is attributed at all
+  expect(drawing).toBeGreaterThan(0);
+  expect(picture).toBeLessThan(LEFT_B_s);
 });

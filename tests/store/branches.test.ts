@@ -1,6 +1,6 @@
 // Branches: acting in the past keeps the course lived so far; courses can be gone on with and compared.
 import { describe, expect, it } from 'vitest';
-import { branchLetter, comparedBranch, sharedDays } from '../../src/store/branches';
+import { branchLetter, comparedBranch, sharedDays, underWay } from '../../src/store/branches';
 import type { Act } from '../../src/store/state';
 import { createPageStore } from '../../src/store/store';
 import { fakeClient } from './fakeClient';
@@ -137,5 +137,23 @@ describe('what courses share', () => {
 
   it('branches are lettered without end', () => {
     expect([0, 1, 25, 26, 27, 52].map(branchLetter)).toEqual(['A', 'B', 'Z', 'AA', 'AB', 'BA']);
+  });
+});
+
+describe('a season under way', () => {
+  it('is one in which something was done: leaving it would lose that', async () => {
+    const client = fakeClient();
+    const store = createPageStore(client);
+    const state = () => store.getState();
+    await state().openLesson('small', 'good');
+    state().place('settler', 1);
+    expect(underWay(state())).toBe(false);
+    await state().run();
+    expect(underWay(state())).toBe(false);
+    state().stepDay();
+    state().doChore('settler', 'drain');
+    expect(underWay(state())).toBe(true);
+    state().backToBuild();
+    expect(underWay(state())).toBe(false);
   });
 });

@@ -5,7 +5,7 @@ import { VARIABLES } from '../../src/season/trajectory';
 import { LENSES, type Lens } from '../../src/store/lenses';
 import { readingAt } from '../../src/store/readings';
 import type { SeasonView } from '../../src/store/state';
-import { Dials, LAST } from '../../src/world/dials';
+import { Dials, LAST, NO_FIGURE, TRACE } from '../../src/world/dials';
 import { seasonOf } from './loops';
 
 const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }, { id: 'pump', kind: 'returnPump', cells: 0 }];
@@ -52,6 +52,49 @@ describe('dials', () => {
     expect(dials.want('fish', 'O2_mg_L', 0)).toBe(first);
     dials.take(at(1));
     expect(dials.at[dials.want('stage 299', 'O2_mg_L', 299)]).toBe(299);
+  });
+});
+
+describe('steps', () => {
+  it('are whole, follow the reading, and tell what stands otherwise where no season tells', () => {
+    const dials = new Dials();
+    const place = dials.want('rafts', 'NO3_mgN_L', 30, 0);
+    const [tens, quarters] = [dials.step(place, 10), dials.step(place, 0.25)];
+    expect([dials.steps[tens], dials.steps[quarters]]).toEqual([3, 120]);
+    dials.take(at(7));
+    expect([dials.steps[tens], dials.steps[quarters]]).toEqual([11, 428]);
+    dials.take(at(7, LENSES.nitrate, null));
+    expect([dials.steps[tens], dials.steps[quarters]]).toEqual([3, 120]);
+  });
+
+  it('are given once for the same reading and size, and to any number of readings', () => {
+    const dials = new Dials();
+    const first = dials.inSteps('fish', 'NO3_mgN_L', 0, 2);
+    for (let i = 0; i < 200; i += 1) dials.inSteps(`stage ${i}`, 'O2_mg_L', i, 1);
+    expect(dials.inSteps('fish', 'NO3_mgN_L', 0, 2)).toBe(first);
+    dials.take(at(8));
+    expect(dials.steps[first]).toBe(4);
+    expect(dials.steps[dials.inSteps('stage 199', 'O2_mg_L', 199, 1)]).toBe(199);
+  });
+});
+
+describe('figures', () => {
+  const shown = (value: number, decimals: number): number => {
+    const dials = new Dials();
+    const place = dials.water('fish');
+    dials.take(at(1, { ...LENSES.nitrate, decimals }, seasonOf(STAGES, () => value)));
+    return dials.figures[place];
+  };
+
+  it('are what the lens shows in units of its last decimal', () => {
+    expect([shown(12.34, 1), shown(12.36, 0), shown(0, 1)]).toEqual([123, 12, 0]);
+  });
+
+  it('tell a trace from nothing, and nothing measured from both', () => {
+    expect([shown(0.01, 1), shown(0.06, 1)]).toEqual([TRACE, 1]);
+    expect(shown(NaN, 1)).toBe(NO_FIGURE);
+    const dials = new Dials();
+    expect(dials.figures[dials.water('fish')]).toBe(NO_FIGURE);
   });
 });
 

@@ -20,6 +20,23 @@ describe('a moment', () => {
     return moment;
   };
 
+  it('covers a share of any way in whole steps, and arrives from both sides', () => {
+    const moment = at({});
+    for (const way of [-300, -7, -1, 1, 7, 300]) {
+      let left = way;
+      let frames = 0;
+      while (left !== 0 && frames < 100) {
+        const part = moment.part(left);
+        expect(Math.sign(part)).toBe(Math.sign(way));
+        left -= part;
+        frames += 1;
+      }
+      expect(frames).toBeLessThan(20);
+    }
+    expect(moment.part(0)).toBe(0);
+    expect(at({ reducedMotion: true }).part(-41)).toBe(-41);
+  });
+
   it('has no season while building', () => {
     expect(at({}).view).toBe(season);
     expect(at({ mode: 'build' }).view).toBeNull();

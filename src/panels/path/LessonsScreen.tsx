@@ -1,6 +1,6 @@
 // The path of lessons: every lesson open, what each teaches, how long it takes, the marks earned on this device, and the bench at its end.
 import './lessons.css';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, type MouseEvent } from 'react';
 import type { LessonCard } from '../../store/contract';
 import { addressOf, farOnPath, isOpen, marksOf, nextOnPath, pathParts, type PathState } from '../../store/path';
 import { say } from '../../words/say';
@@ -8,6 +8,7 @@ import { Stamp } from '../marks';
 import { useMedia } from '../media';
 import { usePage, usePageStore } from '../pageStore';
 import { LESSONS_BUTTON } from './lessonsButton';
+import { useLeave } from './leaving';
 import { MiniLoop } from './MiniLoop';
 import { OpenFile } from './OpenFile';
 
@@ -36,15 +37,25 @@ function Foot({ card, path }: { card: LessonCard; path: PathState }) {
   );
 }
 
+/** Follows a link to a lesson only once nothing would be lost by it; one that is opened beside this page loses nothing. */
+function askFirst(event: MouseEvent<HTMLAnchorElement>, leave: (go: () => void) => void): void {
+  if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+  const { href } = event.currentTarget;
+  event.preventDefault();
+  leave(() => location.assign(href));
+}
+
 function Card({ card, path, next }: { card: LessonCard; path: PathState; next: boolean }) {
   const store = usePageStore();
+  const leave = useLeave();
   const done = marksOf(path.progress, card.id) > 0;
   const open = isOpen(path, card);
   return (
     <a className="lesson-card" href={hrefOf(card)} data-done={done || undefined} data-next={next || undefined} data-open={open || undefined} aria-current={open ? 'true' : undefined}
-      onClick={() => {
+      onClick={(event) => {
         // the address stays as it is, so nothing else would bring the loop back
         if (open) store.getState().setScreen('loop');
+        else askFirst(event, leave);
       }}>
       <span className="lesson-head">
         <span className="lesson-number" aria-hidden="true">{Number(card.number)}</span>
@@ -81,6 +92,7 @@ function Path({ path, columns, next }: { path: PathState; columns: number; next:
 
 function Next({ path, next }: { path: PathState; next: LessonCard }) {
   const store = usePageStore();
+  const leave = useLeave();
   const number = Number(next.number);
   const open = isOpen(path, next);
   const words = next.free ? say('path.benchGo') : open ? say('path.nextOn', { number }) : Object.hasOwn(path.progress, next.id) ? say('path.nextAgain', { number }) : say('path.nextGo', { number });
@@ -91,8 +103,9 @@ function Next({ path, next }: { path: PathState; next: LessonCard }) {
         {next.aim !== '' && <p>{next.aim}</p>}
         <p className="note">{say('path.advice')}</p>
       </div>
-      <a className="btn plan" href={hrefOf(next)} onClick={() => {
+      <a className="btn plan" href={hrefOf(next)} onClick={(event) => {
         if (open) store.getState().setScreen('loop');
+        else askFirst(event, leave);
       }}>{words}</a>
     </section>
   );
@@ -126,7 +139,7 @@ export function LessonsScreen() {
   }, []);
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && !event.defaultPrevented && store.getState().lesson !== null) store.getState().setScreen('loop');
+      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && store.getState().lesson !== null) store.getState().setScreen('loop');
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);

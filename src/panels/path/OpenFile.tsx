@@ -3,16 +3,19 @@ import './drop.css';
 import { useEffect, useRef, useState } from 'react';
 import { say } from '../../words/say';
 import { usePageStore } from '../pageStore';
+import { useLeave } from './leaving';
 
-function useOpenFile(): (file: File) => Promise<void> {
+function useOpenFile(): (file: File) => void {
   const store = usePageStore();
-  return async (file) => {
+  const leave = useLeave();
+  const read = async (file: File): Promise<void> => {
     try {
       await store.getState().openFile(file.name, await file.text());
     } catch (error) {
       store.getState().reportFailure(say('failure.read', { message: error instanceof Error ? error.message : String(error) }));
     }
   };
+  return (file) => leave(() => void read(file));
 }
 
 export function OpenFile() {
@@ -24,7 +27,7 @@ export function OpenFile() {
       <input ref={field} type="file" accept=".json,application/json" hidden data-lesson-file onChange={(event) => {
         const file = event.target.files?.[0];
         event.target.value = '';
-        if (file !== undefined) void open(file);
+        if (file !== undefined) open(file);
       }} />
     </>
   );
@@ -54,7 +57,7 @@ export function FileDrop() {
       event.preventDefault();
       setHovering(false);
       const file = event.dataTransfer?.files[0];
-      if (file !== undefined) void latest.current(file);
+      if (file !== undefined) latest.current(file);
     };
     window.addEventListener('dragover', over);
     window.addEventListener('dragleave', left);

@@ -10,6 +10,8 @@ import type { Live, Moment } from '../moment';
 
 const WALL = 5;
 const DROPS = 3;
+/** Doses are read in steps of this; less is none. */
+const LEAST_DOSE_g_d = 0.01;
 /** Fall of a drop, units per second at first, and how far apart drops follow, s. */
 const PERIOD_s = 1.5;
 
@@ -35,14 +37,14 @@ class Drip implements Live {
   private readonly dose: number;
   private dosing = false;
 
-  constructor(kit: Kit, private readonly x: number, private readonly top: number, private readonly host: StageBox) {
+  constructor(kit: Kit, x: number, private readonly top: number, private readonly host: StageBox) {
     this.dials = kit.dials;
-    this.dose = kit.dials.want(host.id, 'dose_g_d', 0);
+    this.dose = kit.dials.inSteps(host.id, 'dose_g_d', 0, LEAST_DOSE_g_d);
     for (let i = 0; i < DROPS; i += 1) this.drops.push(kit.sheets.bits.image('drop', x, top).setVisible(false));
   }
 
   update(moment: Moment): void {
-    const dosing = this.dials.at[this.dose] > 0;
+    const dosing = this.dials.steps[this.dose] > 0;
     if (dosing !== this.dosing) {
       this.dosing = dosing;
       for (let i = 0; i < DROPS; i += 1) this.drops[i].setVisible(dosing);
@@ -51,7 +53,6 @@ class Drip implements Live {
     const fall = this.host.level - this.top - 12;
     for (let i = 0; i < DROPS; i += 1) {
       const p = moment.moving ? (moment.gasTime / PERIOD_s + i / DROPS) % 1 : (i + 0.3) / DROPS;
-      this.drops[i].x = this.x;
       this.drops[i].y = this.top + fall * p * p;
     }
   }

@@ -3,10 +3,11 @@ import type { GameObjects } from 'phaser';
 import { INK } from '../draw/palette';
 import { block } from '../draw/parts';
 import type { Pen } from '../draw/pen';
-import type { Dials } from '../dials';
+import { NO_FIGURE, type Dials } from '../dials';
 import type { Kit } from '../kit';
 import { type StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
+import { FLOW_STEP_m3_d } from '../pipes';
 
 /** Thickness of a hull's shell. */
 export const SHELL = 7;
@@ -60,6 +61,8 @@ export function gaugeFace(pen: Pen, x: number, y: number, r: number): void {
 }
 
 export const GAUGE = 11;
+/** Blockage is read in steps of this. */
+const CLOG_STEP = 0.002;
 
 /** Needle of a gauge: it swings right as the filter blocks and falls back left where nothing flows. */
 export class Gauge implements Live {
@@ -67,21 +70,35 @@ export class Gauge implements Live {
   private readonly dials: Dials;
   private readonly clog: number;
   private readonly flow: number;
+  private seen = NO_FIGURE;
+  private flowed = false;
+  private goal = 0;
   private shown = 0;
+  private moving = false;
 
   constructor(kit: Kit, id: string, x: number, y: number) {
     this.dials = kit.dials;
-    this.clog = kit.dials.want(id, 'clog', 0);
-    this.flow = kit.dials.want(id, 'flow_m3_d', 0);
+    this.clog = kit.dials.inSteps(id, 'clog', 0, CLOG_STEP);
+    this.flow = kit.dials.inSteps(id, 'flow_m3_d', 0, FLOW_STEP_m3_d);
     kit.studio.show(kit.studio.bake({ x: x - GAUGE - 3, y: y - GAUGE - 3, w: 2 * GAUGE + 6, h: 2 * GAUGE + 14 }, (pen) => gaugeFace(pen, x, y, GAUGE)));
     this.needle = kit.sheets.bits.image('needle', x, y).setRotation(-1.5);
   }
 
   update(moment: Moment): void {
-    const clog = Math.max(0, Math.min(1, this.dials.at[this.clog]));
-    const goal = this.dials.at[this.flow] > 0 ? 0.25 + 0.75 * clog : 0;
-    if (Math.abs(goal - this.shown) < 0.002) return;
-    this.shown += (goal - this.shown) * moment.ease;
+    const clog = this.dials.steps[this.clog];
+    const flows = this.dials.steps[this.flow] > 0;
+    if (clog !== this.seen || flows !== this.flowed) {
+      this.seen = clog;
+      this.flowed = flows;
+      this.goal = flows ? 0.25 + 0.75 * Math.max(0, Math.min(1, clog * CLOG_STEP)) : 0;
+      this.moving = true;
+    }
+    if (this.moving) this.swing(moment);
+  }
+
+  private swing(moment: Moment): void {
+    this.moving = Math.abs(this.goal - this.shown) >= CLOG_STEP;
+    this.shown += (this.goal - this.shown) * moment.ease;
     this.needle.rotation = -1.5 + 3 * this.shown;
   }
 }

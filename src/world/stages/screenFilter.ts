@@ -70,12 +70,15 @@ class Screen implements Live {
   private readonly dials: Dials;
   private readonly clog: number;
   private readonly flow: number;
+  private readonly covered: number;
   private washes = false;
+  private flows = false;
   private turn = 0;
 
   constructor(kit: Kit, private readonly box: StageBox) {
     this.dials = kit.dials;
     this.clog = kit.dials.want(box.id, 'clog', 0);
+    this.covered = kit.dials.step(this.clog, 1 / DIRT_STEPS);
     this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
     const { x, y, r } = drumOf(box);
     this.dirt = new Stepped(kit.studio, { x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 }, (pen, step) => this.paint(pen, step / DIRT_STEPS));
@@ -86,16 +89,18 @@ class Screen implements Live {
   }
 
   update(moment: Moment): void {
-    const { id } = this.box;
-    const clog = Math.max(0, Math.min(1, this.dials.at[this.clog]));
-    const flows = this.dials.at[this.flow] > 0;
-    if (moment.glance) this.washes = flows && moment.view !== null && (clog > WASH_FROM || lately(moment.view, 'backwashed', id, moment, WASH_SHOWN_h) > 0);
+    if (moment.glance) this.look(moment);
     if (this.washes !== this.spray.visible) this.spray.setVisible(this.washes);
-    if (flows && moment.flowing) {
+    if (this.flows && moment.flowing) {
       this.turn += moment.dt * TURN * (this.washes ? 2 : 1);
       this.drum.rotation = this.turn;
     }
-    this.dirt.show(Math.round(clog * DIRT_STEPS));
+    this.dirt.show(Math.max(0, Math.min(DIRT_STEPS, this.dials.steps[this.covered])));
+  }
+
+  private look(moment: Moment): void {
+    this.flows = this.dials.at[this.flow] > 0;
+    this.washes = this.flows && moment.view !== null && (this.dials.at[this.clog] > WASH_FROM || lately(moment.view, 'backwashed', this.box.id, moment, WASH_SHOWN_h) > 0);
   }
 
   private paint(pen: Pen, share: number): void {
