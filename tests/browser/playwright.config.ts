@@ -8,6 +8,8 @@ const project = fileURLToPath(new URL('../..', import.meta.url));
 
 export default defineConfig({
   testDir: '.',
+  // those wait for long.config.ts
+  grepInvert: /@long/,
   outputDir: `${project}/test-results`,
   timeout: 120_000,
   expect: { timeout: 20_000 },

@@ -116,7 +116,7 @@ test('the arrival of a season, with its panels and its picture, holds the page f
 interface Sampled { callFrame: { url: string }; selfSize: number; children: Sampled[] }
 const sizeOf = (node: Sampled, from: RegExp): number => (from.test(node.callFrame.url) ? node.selfSize : 0) + node.children.reduce((sum, child) => sum + sizeOf(child, from), 0);
 
-test('the picture of a running season leaves next to nothing for the collector', async ({ page }) => {
+test('the picture of a running season leaves next to nothing for the collector', { tag: '@long' }, async ({ page }) => {
   await runReference(page);
   await page.waitForTimeout(WARM_ms);
   const cdp = await page.context().newCDPSession(page);
