@@ -7,7 +7,7 @@ export interface NameWish { id: string; words: string; x: number; y: number; roo
 export interface InTheWay { x: number; y: number; w: number; h: number }
 
 /** Least room beside a name, as a share of the height of its lines. */
-const GAP = 0.32;
+const GAP = 0.55;
 /** A name that lies over its neighbour by no more than this share of a line steps aside; by more, it is lifted above. */
 const ASIDE = 0.9;
 
