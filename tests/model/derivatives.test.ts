@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { ALK, BA, BH, BN, IC, NAMES, O2, STATES } from '../../src/model/components';
 import { activeProcesses } from '../../src/model/forcing/solidsForcing';
-import { cellRates, enterCell, makeWorkspace } from '../../src/model/network/slope';
+import { enterCell, makeWorkspace, ratesIn } from '../../src/model/network/slope';
 import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
 import type { ProcessName } from '../../src/model/processes/catalogue';
 import { DEFINITIONS } from '../../src/model/processes/definitions';
@@ -33,7 +33,7 @@ describe('kept derivatives', () => {
   function ratesAt(cell: number, y: Float64Array): Float64Array {
     for (let i = 0; i < 4; i++) enterCell(w, data, cell, y, 0);
     w.light = 1.3;
-    cellRates(w, data);
+    ratesIn([w], data);
     return data.r0.slice(cell * PROCESSES, (cell + 1) * PROCESSES);
   }
 

@@ -1,7 +1,7 @@
 // Every sink stops when its own reactant is gone: nothing is breathed, eaten or taken up that is not there.
 import { describe, expect, it } from 'vitest';
 import { ALK, IC, NAMES, STATES } from '../../src/model/components';
-import { cellRates, enterCell, makeWorkspace } from '../../src/model/network/slope';
+import { enterCell, makeWorkspace, ratesIn } from '../../src/model/network/slope';
 import { ID, PROCESSES, PROCESS_NAMES } from '../../src/model/processes/catalogue';
 import { livedLoop, randomState } from './tinyLoop';
 
@@ -23,7 +23,7 @@ describe('with a reactant gone', () => {
   function rate(cell: number, p: number, y: Float64Array): number {
     enterCell(w, data, cell, y, 0);
     w.light = 1.3;
-    cellRates(w, data);
+    ratesIn([w], data);
     return data.r0[cell * PROCESSES + p];
   }
 

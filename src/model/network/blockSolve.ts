@@ -1,5 +1,5 @@
 // Solves (d I − W) u = rhs cell by cell down the loop. W keeps whole process columns times chosen derivatives, so every
-// conserved sum stays conserved. Order in a cell: pore water and methane alone, the dense block of eight, solids alone by size, then the rest.
+// conserved sum stays conserved. Order in a cell: pore water, a gut, methane, phosphorus and metals alone, the dense block of eight, solids alone by size, then the rest.
 // The link that runs back (the return) is closed afterwards (closeLoop.ts).
 import type { Alone } from '../cell';
 import { FAST, FLOWING, O2, STATES } from '../components';

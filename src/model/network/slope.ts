@@ -55,33 +55,15 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.nitrifying = left * w.carbon / (CARBON_TO_GROW + w.carbon);
 }
 
-/** All rates of the cell the workspace is in. */
-export function cellRates(w: Workspace, data: LoopData): void {
-  const k = data.kinetics;
-  const { cell } = w;
-  filmRates(w, k);
-  hydrolysisRates(w, k);
-  if (cell.bedThickness > 0) sludgeRates(w, k);
-  if (cell.fish) fishRates(w, data.matrix.table);
-  solidsRates(w);
-  gasRates(w, data.saturation, data.matrix.table);
-  opportunistRates(w, k);
-  if (cell.bed) plantRates(w, k);
-  if (cell.doseRate > 0) doseRates(w);
-}
-
-/** f(t, y) of the whole loop; stage 0 also writes derivatives to data.g. Goes process by process, not cell by cell: the code of all of them does not fit a processor's nearest cache, that of one does. */
-export function loopSlope(data: LoopData, spaces: readonly Workspace[], t: number, y: Float64Array, out: Float64Array, stage: 0 | 1): void {
-  const { cells, kinetics: k, saturation, moves } = data;
+/** All rates of the cells that the workspaces are in. Goes process by process, not cell by cell: the code of all of them does not fit a processor's nearest cache, that of one does. */
+export function ratesIn(spaces: readonly Workspace[], data: LoopData): void {
+  const { kinetics: k, saturation } = data;
   const { table } = data.matrix;
-  const n = cells.length;
-  carryAll(data, y, out, stage === 0 ? data.outRate0 : data.outRate1);
-  const light = data.light(t);
-  for (let c = 0; c < n; c++) { spaces[c].light = light; enterCell(spaces[c], data, c, y, stage); }
+  const n = spaces.length;
   for (let c = 0; c < n; c++) filmRates(spaces[c], k);
   for (let c = 0; c < n; c++) hydrolysisRates(spaces[c], k);
-  for (let c = 0; c < n; c++) if (cells[c].bedThickness > 0) sludgeRates(spaces[c], k);
-  for (let c = 0; c < n; c++) if (cells[c].fish) fishRates(spaces[c], table);
+  for (let c = 0; c < n; c++) if (spaces[c].cell.bedThickness > 0) sludgeRates(spaces[c], k);
+  for (let c = 0; c < n; c++) if (spaces[c].cell.fish) fishRates(spaces[c], table);
   for (let c = 0; c < n; c++) solidsRates(spaces[c]);
   for (let c = 0; c < n; c++) gasRates(spaces[c], saturation, table);
   for (let c = 0; c < n; c++) opportunistRates(spaces[c], k);
@@ -90,6 +72,17 @@ export function loopSlope(data: LoopData, spaces: readonly Workspace[], t: numbe
     if (w.cell.bed) plantRates(w, k);
     if (w.cell.doseRate > 0) doseRates(w);
   }
+}
+
+/** f(t, y) of the whole loop; stage 0 also writes derivatives to data.g. */
+export function loopSlope(data: LoopData, spaces: readonly Workspace[], t: number, y: Float64Array, out: Float64Array, stage: 0 | 1): void {
+  const { cells, moves } = data;
+  const { table } = data.matrix;
+  const n = cells.length;
+  carryAll(data, y, out, stage === 0 ? data.outRate0 : data.outRate1);
+  const light = data.light(t);
+  for (let c = 0; c < n; c++) { spaces[c].light = light; enterCell(spaces[c], data, c, y, stage); }
+  ratesIn(spaces, data);
   for (let c = 0; c < n; c++) { const w = spaces[c]; moveSolids(cells[c], moves, w.perVolume, y, out, w.o, w.r, w.ro); }
   for (let c = 0; c < n; c++) { const w = spaces[c]; applyColumns(cells[c], table, w.r, w.ro, out, w.o); }
   for (let c = 0; c < n; c++) {
