@@ -6,6 +6,7 @@ import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
 import type { Action, Plan } from '../../src/season/plan';
 
+// from two folders deep, here as where the long tests are joined
 const text = (path: string): string => readFileSync(new URL(path, import.meta.url), 'utf8');
 
 /** The first lesson, as it stands in levels. */
@@ -17,7 +18,7 @@ export function firstLesson(): Lesson {
 
 /** A plan kept in tests/season/plans. */
 export function keptPlan(name: string): Plan {
-  const read = readPlan(text(`./plans/${name}.json`));
+  const read = readPlan(text(`../../tests/season/plans/${name}.json`));
   if ('problems' in read) throw new Error(JSON.stringify(read.problems));
   return read.plan;
 }
