@@ -1,6 +1,6 @@
 // The derivatives that the solver keeps, against differences of the rates themselves, in loops of every kind of stage.
 import { describe, expect, it } from 'vitest';
-import { ALK, BA, BH, BN, IC, NAMES, O2, STATES } from '../../src/model/components';
+import { ALK, BA, BH, BN, IC, NAMES, NO2, NO3, O2, SS, STATES, TAN } from '../../src/model/components';
 import { activeProcesses } from '../../src/model/forcing/solidsForcing';
 import { enterCell, makeWorkspace, ratesIn } from '../../src/model/network/slope';
 import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
@@ -17,6 +17,8 @@ const NEAR: ReadonlySet<ProcessName> = new Set(['nitritation', 'nitriteOxidation
 const FACTOR = 3;
 /** Those that also answer by the pH to what they keep a derivative to (phosphorus buffers), and the more so the less that derivative counts: they are held to it at a pinned pH. */
 const PINNED: ReadonlySet<ProcessName> = new Set(['sloughAmmoniaOxidisers', 'sloughNitriteOxidisers', 'sloughHeterotrophs', 'lysisAmmoniaOxidisers', 'lysisNitriteOxidisers', 'lysisHeterotrophs']);
+/** Reactants that run out: their derivative is taken for steeper than it is where little is left, up to the chord down to nothing. */
+const STEEPER: Readonly<Partial<Record<ProcessName, readonly number[]>>> = { heterotrophsAerobic: [SS, O2], heterotrophsAnoxic: [SS, NO3], sulfideOxidation: [O2] };
 /** Oxygen's transfer keeps what the fish take of it, carbon's what nitrifiers build of it: columns that touch one component alone can bear it (gas.ts). */
 const KEEPS_FOR: Readonly<Partial<Record<ProcessName, readonly ProcessName[]>>> = { oxygenTransfer: ['fishGrowth', 'fishExpenditure', 'fishBasal'] };
 /** processes whose code is network/solidsMoves.ts */
@@ -40,7 +42,7 @@ describe('kept derivatives', () => {
   const kept = DEFINITIONS.filter(({ id, fast, alone }) => !WRITTEN_OUT.test(id) && ((fast?.length ?? 0) > 0 || alone !== undefined));
 
   /** Compares every kept derivative of a process in every cell where it runs, over random states. */
-  function compare(id: ProcessName, prepare: (y: Float64Array, offset: number) => void, check: (given: number, difference: number, noise: number, where: string) => void): void {
+  function compare(id: ProcessName, prepare: (y: Float64Array, offset: number) => void, check: (given: number, difference: number, noise: number, where: string, steepest: number) => void): void {
     const p = ID[id];
     const { fast, alone } = DEFINITIONS[p];
     const rows = fast ?? (alone === undefined ? [] : [alone]);
@@ -62,7 +64,7 @@ describe('kept derivatives', () => {
           return (KEEPS_FOR[id] ?? []).reduce((sum, other) => sum + data.matrix.table[ID[other] * STATES + row] * rates[ID[other]], rates[p]);
         };
         const [high, low] = [rateAt(more), rateAt(less)];
-        check(given[k], (high - low) / (2 * step), ((Math.abs(high) + Math.abs(low)) * 1e-7) / step + 1e-12, `${id} to ${NAMES[row]} in ${cell.kind}`);
+        check(given[k], (high - low) / (2 * step), ((Math.abs(high) + Math.abs(low)) * 1e-7) / step + 1e-12, `${id} to ${NAMES[row]} in ${cell.kind}`, STEEPER[id]?.includes(row) ? Math.max(0, (high + low) / (2 * y[at])) : 0);
         compared++;
       });
     }
@@ -77,17 +79,22 @@ describe('kept derivatives', () => {
       if (id === 'heterotrophsAnoxic') y[o + O2] = 0;
       // exact where there is more carbon dioxide than the air holds, and nobody who builds of it
       if (id === 'carbonDioxideTransfer') [y[o + IC], y[o + BA], y[o + BN]] = [3 * Math.max(y[o + IC], y[o + ALK]), 0, 0];
-    }, (given, difference, noise, where) => {
-      expect(Math.abs(given - difference), `${where}: ${given} against ${difference}`).toBeLessThan(0.005 * Math.abs(difference) + noise);
+    }, (given, difference, noise, where, steepest) => {
+      const told = `${where}: ${given} against ${difference}`;
+      if (steepest === 0) expect(Math.abs(given - difference), told).toBeLessThan(0.005 * Math.abs(difference) + noise);
+      else {
+        expect(given, told).toBeGreaterThan(0.995 * difference - noise);
+        expect(given, `${told}, at most ${steepest}`).toBeLessThan(Math.max(1.005 * steepest, 1.005 * difference) + noise);
+      }
     });
     data.holdH = 0;
   });
 
   it.each([...NEAR].map((id) => [id]))('of %s keep their sign and their size where pH and the film answer too', (id) => {
-    compare(id, () => undefined, (given, difference, noise, where) => {
+    compare(id, () => undefined, (given, difference, noise, where, steepest) => {
       if (Math.abs(difference) < 10 * noise) return;
       expect(given / difference, `${where}: ${given} against ${difference}`).toBeGreaterThan(0);
-      expect(given / difference, `${where}: ${given} against ${difference}`).toBeLessThan(FACTOR);
+      expect(given / difference, `${where}: ${given} against ${difference}`).toBeLessThan(FACTOR * Math.max(1, steepest / difference));
     });
   });
 
@@ -104,6 +111,36 @@ describe('kept derivatives', () => {
       expect(Math.abs(given), where).toBeGreaterThan(0.995 * Math.abs(difference) - noise);
     });
     expect(steeper).toBeGreaterThan(compared / 4);
+  });
+
+  it.each([
+    ['AmmoniaOxidisers', ['nitritation']], ['NitriteOxidisers', ['nitriteOxidation']], ['Heterotrophs', ['heterotrophsAerobic', 'heterotrophsAnoxic']],
+  ] as const)('what full films of %s let go follows their growth, and oxygen', (guild, growths) => {
+    data.holdH = 3e-5;
+    let followed = 0;
+    for (const seed of ['a', 'b', 'c']) for (const cell of assembly.cells) for (const row of [O2, TAN, NO2, NO3, SS]) {
+      const y = randomState(season, seed);
+      ratesAt(cell.index, y);
+      const keptAt = (name: ProcessName, slot: number): number => data.g[(cell.index * PROCESSES + ID[name]) * SLOTS + slot];
+      const shares = [keptAt(`slough${guild}`, 1), keptAt(`lysis${guild}`, 1)];
+      const byOxygen = row === O2 ? [keptAt(`slough${guild}`, 2), keptAt(`lysis${guild}`, 2)] : [0, 0];
+      const at = cell.index * STATES + row;
+      const step = 1e-4 * y[at];
+      const around = [y[at] + step, y[at] - step].map((mass) => {
+        const moved = y.slice();
+        moved[at] = mass;
+        return ratesAt(cell.index, moved);
+      });
+      const answer = (name: ProcessName): number => (around[0][ID[name]] - around[1][ID[name]]) / (2 * step);
+      const growth = growths.reduce((sum, name) => sum + answer(name), 0);
+      for (const [k, name] of ([`slough${guild}`, `lysis${guild}`] as const).entries()) {
+        const noise = (1e-7 * (Math.abs(around[0][ID[name]]) + Math.abs(around[1][ID[name]]))) / step + 1e-12;
+        expect(Math.abs(answer(name) - shares[k] * growth - byOxygen[k]), `${name} to ${NAMES[row]} in ${cell.kind}`).toBeLessThan(0.005 * Math.abs(answer(name)) + noise);
+        if (Math.abs(answer(name)) > 100 * noise) followed++;
+      }
+    }
+    data.holdH = 0;
+    expect(followed).toBeGreaterThan(10);
   });
 
   it('every process keeps no more of them than there is room for', () => {

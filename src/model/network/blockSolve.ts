@@ -4,7 +4,7 @@
 import type { Alone } from '../cell';
 import { FAST, FLOWING, O2, STATES } from '../components';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
-import { BLOCK, FACTORS, factorBlock, solveBlock } from './fastBlock';
+import { BLOCK, FACTORS, ORDER, WIDTH, factorBlock, solveBlock } from './fastBlock';
 import { closeLoop, findEchoes } from './closeLoop';
 import { poreDiagonals, solvePore, spreadBlock, writeBlock } from './keptColumns';
 import { sortLinks } from './loopData';
@@ -82,12 +82,9 @@ function solveGut(data: LoopData, c: number, { row, processes, moves }: Alone, r
 }
 
 /** What oxygen's right-hand side comes to with all that the processes of the dense block take, where a rig holds it at nothing. */
-function drawnOnO2(data: LoopData, slotted: Int32Array, u: Float64Array, o: number, ro: number): number {
-  const { start, dense, rows, coefficients, slots, slotRows } = data.matrix;
+function drawnOnO2(w: Float64Array, wo: number, u: Float64Array, o: number): number {
   let sum = 0;
-  for (const p of slotted) for (let e = start[p]; e < dense[p]; e++) if (rows[e] === O2) {
-    for (let k = 0; k < slots[p]; k++) sum += coefficients[e] * data.g[(ro + p) * SLOTS + k] * u[o + slotRows[p * SLOTS + k]];
-  }
+  for (let j = 1; j < WIDTH; j++) sum += w[wo + j] * u[o + ORDER[j]];
   return sum;
 }
 
@@ -118,8 +115,8 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     // The dense block.
     const held = holds ? -rhs[o + O2] : 0;
     solveBlock(data.w, c * BLOCK, lu, c * FACTORS, rhs, u, o, holds);
-    spreadBlock(cell, table, g, go, u, rhs, o, delta, ro);
-    if (holds) data.holdDelta[c] += held - drawnOnO2(data, cell.work.slotted, u, o, ro);
+    spreadBlock(cell, table, g, go, u, rhs, inverse, o, delta, ro);
+    if (holds) data.holdDelta[c] += held - drawnOnO2(data.w, c * BLOCK, u, o);
     // Solids, coarse first, each alone: what fish and films gave them is in their right-hand sides by now.
     solveMoves(cell, data.moves, 1 / cell.volume, rhs, inverse, o, delta, ro);
     solveLoneAfter(cell, g, go, rhs, inverse, o, delta, ro);

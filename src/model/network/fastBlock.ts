@@ -4,7 +4,7 @@ import { ALK, IC, NO2, NO3, O2, S2, SS, TAN } from '../components';
 import { factorise } from '../../numerics/dense';
 
 /** Rows and columns of a block stand in this order; a component's place in it. */
-const ORDER: readonly number[] = [O2, TAN, NO2, NO3, S2, SS, ALK, IC];
+export const ORDER: readonly number[] = [O2, TAN, NO2, NO3, S2, SS, ALK, IC];
 export const WIDTH = ORDER.length;
 export const BLOCK = WIDTH * WIDTH;
 const CORE = 6;

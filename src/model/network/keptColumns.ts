@@ -1,7 +1,7 @@
 // The kept derivatives of the processes that columns.ts writes out, put to work the same way: what they give to the dense block
 // of W, and what the block's solution says each process does. A test holds this code to the table.
 import type { Cell } from '../cell';
-import { ALK, BA, BH, BN, IC, N2, NO2, NO3, O2, PO, PS, QN, S2, SO4, SS, STATES, TAN } from '../components';
+import { ALK, BA, BH, BN, FF, FS, IC, N2, NA, NO2, NO3, O2, P, PO, PS, QN, S2, SO4, SS, STATES, TAN } from '../components';
 import { ID, SLOTS } from '../processes/catalogue';
 import { applyPoreOrganics, applyPoreSulfide } from './columns';
 
@@ -10,6 +10,8 @@ const at = (p: number): number => p * STATES;
 const kept = (p: number): number => p * SLOTS;
 
 const A = at(ID.nitritation), N = at(ID.nitriteOxidation), H = at(ID.heterotrophsAerobic), D = at(ID.heterotrophsAnoxic), S = at(ID.sulfideOxidation);
+// The three guilds are of one stuff, so one column each serves for what they let go.
+const G = at(ID.sloughHeterotrophs), L = at(ID.lysisHeterotrophs);
 const V = at(ID.ammoniaTransfer), UN = at(ID.uptakeNitrate), UT = at(ID.uptakeAmmonium);
 // Slots in the order of each definition's `fast`.
 const A_TAN = kept(ID.nitritation), A_O2 = A_TAN + 1;
@@ -17,6 +19,10 @@ const N_NO2 = kept(ID.nitriteOxidation), N_O2 = N_NO2 + 1;
 const H_SS = kept(ID.heterotrophsAerobic), H_O2 = H_SS + 1, H_TAN = H_SS + 2;
 const D_SS = kept(ID.heterotrophsAnoxic), D_NO3 = D_SS + 1, D_TAN = D_SS + 2;
 const S_S2 = kept(ID.sulfideOxidation), S_O2 = S_S2 + 1;
+// Shares of growth that leave, and the derivative to oxygen.
+const A_SLOUGH = kept(ID.sloughAmmoniaOxidisers) + 1, A_LYSIS = kept(ID.lysisAmmoniaOxidisers) + 1, A_STIFLED = A_SLOUGH + 1;
+const N_SLOUGH = kept(ID.sloughNitriteOxidisers) + 1, N_LYSIS = kept(ID.lysisNitriteOxidisers) + 1, N_STIFLED = N_SLOUGH + 1;
+const H_SLOUGH = kept(ID.sloughHeterotrophs) + 1, H_LYSIS = kept(ID.lysisHeterotrophs) + 1, H_STIFLED = H_SLOUGH + 1;
 const AIR_O2 = kept(ID.oxygenTransfer), AIR_IC = kept(ID.carbonDioxideTransfer), AIR_ALK = AIR_IC + 1, AIR_S2 = kept(ID.hydrogenSulfideTransfer), AIR_TAN = kept(ID.ammoniaTransfer);
 const UN_NO3 = kept(ID.uptakeNitrate), UT_TAN = kept(ID.uptakeAmmonium);
 
@@ -25,45 +31,60 @@ const oxygen = 0, ammonia = 8, nitrite = 16, nitrate = 24, sulfide = 32, organic
 
 /** Writes a cell's block of W; what does not stand here is left as it is. @param m the matrix's table */
 export function writeBlock(cell: Cell, m: Float64Array, g: Float64Array, go: number, w: Float64Array, wo: number): void {
+  // Growth brings with it what full films let go: its columns with those of what follows.
+  const fa = g[go + A_SLOUGH], fn = g[go + N_SLOUGH], fh = g[go + H_SLOUGH];
+  const la = g[go + A_LYSIS], ln = g[go + N_LYSIS], lh = g[go + H_LYSIS];
+  const aO = m[A + O2] + fa * m[G + O2], nO = m[N + O2] + fn * m[G + O2], hO = m[H + O2] + fh * m[G + O2], dO = fh * m[G + O2];
+  const aT = m[A + TAN] + fa * m[G + TAN] + la * m[L + TAN], nT = fn * m[G + TAN] + ln * m[L + TAN];
+  const outT = fh * m[G + TAN] + lh * m[L + TAN], hT = m[H + TAN] + outT, dT = m[D + TAN] + outT;
+  const aA = m[A + ALK] + fa * m[G + ALK] + la * m[L + ALK], nA = m[N + ALK] + fn * m[G + ALK] + ln * m[L + ALK];
+  const outA = fh * m[G + ALK] + lh * m[L + ALK], hA = m[H + ALK] + outA, dA = m[D + ALK] + outA;
+  const aC = m[A + IC] + fa * m[G + IC] + la * m[L + IC], nC = m[N + IC] + fn * m[G + IC] + ln * m[L + IC];
+  const outC = fh * m[G + IC] + lh * m[L + IC], hC = m[H + IC] + outC, dC = m[D + IC] + outC;
+  const eats = lh - 1;
   // Answers to oxygen.
   let a = g[go + A_O2], h = g[go + H_O2];
   const n = g[go + N_O2], s = g[go + S_O2];
-  w[wo + oxygen] = m[A + O2] * a + m[N + O2] * n + m[H + O2] * h + m[S + O2] * s + g[go + AIR_O2];
-  w[wo + ammonia] = m[A + TAN] * a + m[H + TAN] * h;
+  const stifled = g[go + A_STIFLED] + g[go + N_STIFLED] + g[go + H_STIFLED];
+  w[wo + oxygen] = aO * a + nO * n + hO * h + m[S + O2] * s + m[G + O2] * stifled + g[go + AIR_O2];
+  w[wo + ammonia] = aT * a + nT * n + hT * h + (m[G + TAN] - m[L + TAN]) * stifled;
   w[wo + nitrite] = m[A + NO2] * a + m[N + NO2] * n;
   w[wo + nitrate] = m[N + NO3] * n;
   w[wo + sulfide] = -s;
-  w[wo + organics] = -h;
-  w[wo + alkalinity] = m[A + ALK] * a + m[N + ALK] * n + m[H + ALK] * h + m[S + ALK] * s;
-  w[wo + carbon] = m[A + IC] * a + m[N + IC] * n + m[H + IC] * h;
+  w[wo + organics] = la * a + ln * n + eats * h - stifled;
+  w[wo + alkalinity] = aA * a + nA * n + hA * h + m[S + ALK] * s + (m[G + ALK] - m[L + ALK]) * stifled;
+  w[wo + carbon] = aC * a + nC * n + hC * h + (m[G + IC] - m[L + IC]) * stifled;
   // To ammonia.
   let d = g[go + D_TAN];
   const stripped = g[go + AIR_TAN];
   const taken = cell.bed ? g[go + UT_TAN] : 0;
   a = g[go + A_TAN];
   h = g[go + H_TAN];
-  w[wo + oxygen + 1] = m[A + O2] * a + m[H + O2] * h;
-  w[wo + ammonia + 1] = m[A + TAN] * a + m[H + TAN] * h + m[D + TAN] * d - stripped - taken;
+  w[wo + oxygen + 1] = aO * a + hO * h + dO * d;
+  w[wo + ammonia + 1] = aT * a + hT * h + dT * d - stripped - taken;
   w[wo + nitrite + 1] = m[A + NO2] * a;
   w[wo + nitrate + 1] = m[D + NO3] * d;
-  w[wo + organics + 1] = -h - d;
-  w[wo + alkalinity + 1] = m[A + ALK] * a + m[H + ALK] * h + m[D + ALK] * d + m[V + ALK] * stripped + m[UT + ALK] * taken;
-  w[wo + carbon + 1] = m[A + IC] * a + m[H + IC] * h + m[D + IC] * d;
+  w[wo + organics + 1] = la * a + eats * (h + d);
+  w[wo + alkalinity + 1] = aA * a + hA * h + dA * d + m[V + ALK] * stripped + m[UT + ALK] * taken;
+  w[wo + carbon + 1] = aC * a + hC * h + dC * d;
   // To nitrite.
   const oxidised = g[go + N_NO2];
-  w[wo + oxygen + 2] = m[N + O2] * oxidised;
+  w[wo + oxygen + 2] = nO * oxidised;
+  w[wo + ammonia + 2] = nT * oxidised;
   w[wo + nitrite + 2] = m[N + NO2] * oxidised;
   w[wo + nitrate + 2] = m[N + NO3] * oxidised;
-  w[wo + alkalinity + 2] = m[N + ALK] * oxidised;
-  w[wo + carbon + 2] = m[N + IC] * oxidised;
+  w[wo + organics + 2] = ln * oxidised;
+  w[wo + alkalinity + 2] = nA * oxidised;
+  w[wo + carbon + 2] = nC * oxidised;
   // To nitrate.
   const drunk = cell.bed ? g[go + UN_NO3] : 0;
   d = g[go + D_NO3];
-  w[wo + ammonia + 3] = m[D + TAN] * d;
+  w[wo + oxygen + 3] = dO * d;
+  w[wo + ammonia + 3] = dT * d;
   w[wo + nitrate + 3] = m[D + NO3] * d - drunk;
-  w[wo + organics + 3] = -d;
-  w[wo + alkalinity + 3] = m[D + ALK] * d + m[UN + ALK] * drunk;
-  w[wo + carbon + 3] = m[D + IC] * d;
+  w[wo + organics + 3] = eats * d;
+  w[wo + alkalinity + 3] = dA * d + m[UN + ALK] * drunk;
+  w[wo + carbon + 3] = dC * d;
   // To sulfide.
   const burnt = g[go + S_S2];
   w[wo + oxygen + 4] = m[S + O2] * burnt;
@@ -72,39 +93,52 @@ export function writeBlock(cell: Cell, m: Float64Array, g: Float64Array, go: num
   // To organics.
   h = g[go + H_SS];
   d = g[go + D_SS];
-  w[wo + oxygen + 5] = m[H + O2] * h;
-  w[wo + ammonia + 5] = m[H + TAN] * h + m[D + TAN] * d;
+  w[wo + oxygen + 5] = hO * h + dO * d;
+  w[wo + ammonia + 5] = hT * h + dT * d;
   w[wo + nitrate + 5] = m[D + NO3] * d;
-  w[wo + organics + 5] = -h - d;
-  w[wo + alkalinity + 5] = m[H + ALK] * h + m[D + ALK] * d;
-  w[wo + carbon + 5] = m[H + IC] * h + m[D + IC] * d;
+  w[wo + organics + 5] = eats * (h + d);
+  w[wo + alkalinity + 5] = hA * h + dA * d;
+  w[wo + carbon + 5] = hC * h + dC * d;
   // Carbon to alkalinity and to itself, by the transfer of carbon dioxide.
   w[wo + carbon + 6] = -g[go + AIR_ALK];
   w[wo + carbon + 7] = -g[go + AIR_IC];
 }
 
 /** W·u of each process once the block is solved: to `delta`, and on to the rows outside the block. */
-export function spreadBlock(cell: Cell, m: Float64Array, g: Float64Array, go: number, u: Float64Array, rhs: Float64Array, o: number, delta: Float64Array, ro: number): void {
+export function spreadBlock(cell: Cell, m: Float64Array, g: Float64Array, go: number, u: Float64Array, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
   const o2 = u[o + O2], tan = u[o + TAN], no3 = u[o + NO3], s2 = u[o + S2], ss = u[o + SS];
   const a = g[go + A_TAN] * tan + g[go + A_O2] * o2;
   const n = g[go + N_NO2] * u[o + NO2] + g[go + N_O2] * o2;
   const h = g[go + H_SS] * ss + g[go + H_O2] * o2 + g[go + H_TAN] * tan;
   const d = g[go + D_SS] * ss + g[go + D_NO3] * no3 + g[go + D_TAN] * tan;
   const s = g[go + S_S2] * s2 + g[go + S_O2] * o2;
+  const sa = g[go + A_SLOUGH] * a + g[go + A_STIFLED] * o2, sn = g[go + N_SLOUGH] * n + g[go + N_STIFLED] * o2, sh = g[go + H_SLOUGH] * (h + d) + g[go + H_STIFLED] * o2;
+  const la = g[go + A_LYSIS] * a - g[go + A_STIFLED] * o2, ln = g[go + N_LYSIS] * n - g[go + N_STIFLED] * o2, lh = g[go + H_LYSIS] * (h + d) - g[go + H_STIFLED] * o2;
   delta[ro + ID.nitritation] += a;
   delta[ro + ID.nitriteOxidation] += n;
   delta[ro + ID.heterotrophsAerobic] += h;
   delta[ro + ID.heterotrophsAnoxic] += d;
   delta[ro + ID.sulfideOxidation] += s;
+  delta[ro + ID.sloughAmmoniaOxidisers] += sa;
+  delta[ro + ID.lysisAmmoniaOxidisers] += la;
+  delta[ro + ID.sloughNitriteOxidisers] += sn;
+  delta[ro + ID.lysisNitriteOxidisers] += ln;
+  delta[ro + ID.sloughHeterotrophs] += sh;
+  delta[ro + ID.lysisHeterotrophs] += lh;
   delta[ro + ID.oxygenTransfer] += g[go + AIR_O2] * o2;
   delta[ro + ID.carbonDioxideTransfer] += g[go + AIR_IC] * u[o + IC] + g[go + AIR_ALK] * u[o + ALK];
   delta[ro + ID.hydrogenSulfideTransfer] += g[go + AIR_S2] * s2;
   delta[ro + ID.ammoniaTransfer] += g[go + AIR_TAN] * tan;
-  rhs[o + BA] += m[A + BA] * a;
-  rhs[o + BN] += m[N + BN] * n;
-  rhs[o + BH] += m[H + BH] * h + m[D + BH] * d;
+  const off = sa + sn + sh;
+  rhs[o + BA] += m[A + BA] * a - sa - la;
+  rhs[o + BN] += m[N + BN] * n - sn - ln;
+  rhs[o + BH] += m[H + BH] * h + m[D + BH] * d - sh - lh;
   rhs[o + N2] += m[D + N2] * d;
-  rhs[o + SO4] += m[S + SO4] * s;
+  rhs[o + SO4] += m[S + SO4] * s + m[G + SO4] * off;
+  rhs[o + FF] += m[G + FF] * off;
+  rhs[o + FS] += m[G + FS] * off;
+  // Phosphorus is solved by now: what comes late moves on with the water alone, as sodium does, and meets no sink in this step.
+  rhs[o + P] += m[G + P] * off * inverse[o + NA] / inverse[o + P];
   if (!cell.bed) return;
   const nitrateTaken = g[go + UN_NO3] * no3;
   const ammoniumTaken = g[go + UT_TAN] * tan;

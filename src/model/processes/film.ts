@@ -24,6 +24,23 @@ export const filmDefinitions: readonly Definition[] = [
 /** g N/m³ of ammonia nitrogen at which growth finds half the nitrogen it wants: it vanishes with its own reactant. */
 const TAN_TO_GROW = 0.01;
 
+/** Saturation of a rate by its reactant; odd below zero, where a trial step may stand for a moment and must be led back as smoothly as it came. */
+const saturation = (x: number, half: number): number => x / (half + Math.abs(x));
+
+/** Product of three such; with more than one below zero nothing runs, lest two wants look like plenty. */
+const together = (a: number, b: number, c: number): number => (a < 0 ? b < 0 || c < 0 : b < 0 && c < 0) ? 0 : a * b * c;
+
+/**
+ * Derivative of that saturation, kept. Well below `scarce` it is the chord down to nothing, not the tangent: a step that trusts the
+ * tangent there flies past zero, back, and past again, as the rate bends away on the way down.
+ */
+const steepness = (x: number, half: number, scarce: number): number => {
+  const share = x / scarce;
+  return (half + x / (1 + share * share)) / ((half + x) * (half + x));
+};
+/** g/m³ under which oxygen, organics and nitrate count as scarce. */
+const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7;
+
 /** Rates of every film process in the cell, and of sulfide in the open water; per day. */
 export function filmRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
@@ -43,31 +60,31 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const crowding = 1 / ((1 + (het * perArea) / k.hetShading) * (1 + caught / k.smothering));
 
   // Heterotrophs first: they take their oxygen at the film's outside.
-  const tanKeeps = tan / (tan + TAN_TO_GROW);
+  const tanKeeps = saturation(y[o + TAN] * v, TAN_TO_GROW);
   const tanSlope = TAN_TO_GROW / ((tan + TAN_TO_GROW) * (tan + TAN_TO_GROW)) * v;
-  const fSS = ss / (k.hetSubstrate + ss);
-  const fO = o2 / (k.hetO2 + o2);
+  const fSS = saturation(y[o + SS] * v, k.hetSubstrate);
+  const fO = saturation(y[o + O2] * v, k.hetO2);
   const hetFull = (k.hetGrowth / k.hetYield) * het;
   const hetMax = hetFull * tanKeeps;
-  const aerobic = hetMax * fSS * fO;
+  const aerobic = hetFull * together(fSS, fO, tanKeeps);
   r[ro + ID.heterotrophsAerobic] = aerobic;
-  const hetDemand = aerobic * (1 - k.hetYield) * perArea; // g O2/m²/d
+  const hetDemand = (aerobic > 0 ? aerobic : 0) * (1 - k.hetYield) * perArea; // g O2/m²/d
   const seen = o2 - hetDemand / k.filmTransfer;
   const filmO2 = seen > 0 ? seen : 0;
   const anoxia = k.hetO2 / (k.hetO2 + filmO2);
-  const fN = no3 / (k.hetNO3 + no3);
+  const fN = saturation(y[o + NO3] * v, k.hetNO3);
   const anoxicShare = k.hetAnoxic * anoxia;
   const anoxicMax = hetMax * anoxicShare;
-  const anoxic = anoxicMax * fSS * fN;
+  const anoxic = hetFull * anoxicShare * together(fSS, fN, tanKeeps);
   r[ro + ID.heterotrophsAnoxic] = anoxic;
 
   // Nitrifiers.
-  const fA = tan / (k.aobTAN + tan);
+  const fA = saturation(y[o + TAN] * v, k.aobTAN);
   const fAO = filmO2 / (k.aobO2 + filmO2);
   const aobMax = (k.aobGrowth / k.aobYield) * aob * w.nitrifying;
   const ammonia = aobMax * fA * fAO;
   r[ro + ID.nitritation] = ammonia;
-  const fN2 = no2 / (k.nobNO2 + no2);
+  const fN2 = saturation(y[o + NO2] * v, k.nobNO2);
   const fNO = filmO2 / (k.nobO2 + filmO2);
   const nobMax = (k.nobGrowth / k.nobYield) * nob * w.nitrifying * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3));
   const nitrite = nobMax * fN2 * fNO;
@@ -76,10 +93,15 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   // Film beyond capacity, and decay, leave as fine solids; without phosphorus or sulfate to build those, as dissolved organics.
   const phosphate = y[o + P] > 0 ? y[o + P] * v : 0;
   const sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
-  const builds = (phosphate / (phosphate + 0.002)) * (sulfate / (sulfate + 0.01)) * (o2 / (o2 + 0.05));
-  const sloughA = aob > 0 ? ammonia * k.aobYield * aob / (k.aobCapacity * area * crowding) + k.aobDecay * aob : 0;
-  const sloughN = nob > 0 ? nitrite * k.nobYield * nob / (k.nobCapacity * area * crowding) + k.nobDecay * nob : 0;
-  const sloughH = het > 0 ? (aerobic + anoxic) * k.hetYield * het / (k.hetCapacity * area) + k.hetDecay * het : 0;
+  const byP = phosphate / (phosphate + 0.002), byS = sulfate / (sulfate + 0.01), byO = o2 / (o2 + 0.05);
+  const builds = byP * byS * byO;
+  // A full film lets go what it grows: shares of growth, by its fullness.
+  const fullA = aob > 0 ? k.aobYield * aob / (k.aobCapacity * area * crowding) : 0;
+  const fullN = nob > 0 ? k.nobYield * nob / (k.nobCapacity * area * crowding) : 0;
+  const fullH = het > 0 ? k.hetYield * het / (k.hetCapacity * area) : 0;
+  const sloughA = ammonia * fullA + k.aobDecay * aob;
+  const sloughN = nitrite * fullN + k.nobDecay * nob;
+  const sloughH = (aerobic + anoxic) * fullH + k.hetDecay * het;
   r[ro + ID.sloughAmmoniaOxidisers] = sloughA * builds;
   r[ro + ID.lysisAmmoniaOxidisers] = sloughA * (1 - builds);
   r[ro + ID.sloughNitriteOxidisers] = sloughN * builds;
@@ -96,12 +118,13 @@ export function filmRates(w: Workspace, k: Kinetics): void {
 
   if (!w.keeps) return;
   let s = go + ID.heterotrophsAerobic * SLOTS;
-  g[s] = hetMax * fO * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
-  g[s + 1] = hetMax * fSS * k.hetO2 / ((k.hetO2 + o2) * (k.hetO2 + o2)) * v;
+  const steepSS = steepness(ss, k.hetSubstrate, SCARCE_SS) * v;
+  g[s] = hetMax * fO * steepSS;
+  g[s + 1] = hetMax * fSS * steepness(o2, k.hetO2, SCARCE_O2) * v;
   g[s + 2] = hetFull * fSS * fO * tanSlope;
   s = go + ID.heterotrophsAnoxic * SLOTS;
-  g[s] = anoxicMax * fN * k.hetSubstrate / ((k.hetSubstrate + ss) * (k.hetSubstrate + ss)) * v;
-  g[s + 1] = anoxicMax * fSS * k.hetNO3 / ((k.hetNO3 + no3) * (k.hetNO3 + no3)) * v;
+  g[s] = anoxicMax * fN * steepSS;
+  g[s + 1] = anoxicMax * fSS * steepness(no3, k.hetNO3, SCARCE_NO3) * v;
   g[s + 2] = hetFull * anoxicShare * fSS * fN * tanSlope;
   s = go + ID.nitritation * SLOTS;
   g[s] = aobMax * fAO * k.aobTAN / ((k.aobTAN + tan) * (k.aobTAN + tan)) * v;
@@ -111,14 +134,22 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   g[s + 1] = seen > 0 ? nobMax * fN2 * k.nobO2 / ((k.nobO2 + filmO2) * (k.nobO2 + filmO2)) * v : 0;
   s = go + ID.sulfideOxidation * SLOTS;
   g[s] = reach * fS * v;
-  g[s + 1] = reach * sulfide * 0.1 / ((o2 + 0.1) * (o2 + 0.1)) * v;
+  g[s + 1] = reach * sulfide * steepness(o2, 0.1, SCARCE_O2) * v;
   g[go + ID.methaneOxidation * SLOTS] = methane * v;
-  // Where phosphorus is scarce it decides what leaves as solids and what dissolves.
-  const scarcity = 0.002 / ((phosphate + 0.002) * (phosphate + 0.002)) * (sulfate / (sulfate + 0.01)) * (o2 / (o2 + 0.05)) * v;
-  g[go + ID.sloughAmmoniaOxidisers * SLOTS] = sloughA * scarcity;
-  g[go + ID.lysisAmmoniaOxidisers * SLOTS] = -sloughA * scarcity;
-  g[go + ID.sloughNitriteOxidisers * SLOTS] = sloughN * scarcity;
-  g[go + ID.lysisNitriteOxidisers * SLOTS] = -sloughN * scarcity;
-  g[go + ID.sloughHeterotrophs * SLOTS] = sloughH * scarcity;
-  g[go + ID.lysisHeterotrophs * SLOTS] = -sloughH * scarcity;
+  // Where phosphorus or oxygen is scarce it decides what leaves as solids and what dissolves; the rest of it follows growth.
+  const scarcity = 0.002 / ((phosphate + 0.002) * (phosphate + 0.002)) * byS * byO * v;
+  const stifled = byP * byS * 0.05 / ((o2 + 0.05) * (o2 + 0.05)) * v;
+  keepRelease(g, go + ID.sloughAmmoniaOxidisers * SLOTS, go + ID.lysisAmmoniaOxidisers * SLOTS, sloughA, fullA, builds, scarcity, stifled);
+  keepRelease(g, go + ID.sloughNitriteOxidisers * SLOTS, go + ID.lysisNitriteOxidisers * SLOTS, sloughN, fullN, builds, scarcity, stifled);
+  keepRelease(g, go + ID.sloughHeterotrophs * SLOTS, go + ID.lysisHeterotrophs * SLOTS, sloughH, fullH, builds, scarcity, stifled);
+}
+
+/** Of what a guild lets go: derivatives to phosphorus and to oxygen by what stands in for it, and the share of growth that leaves as solids and dissolved. */
+function keepRelease(g: Float64Array, slough: number, lysis: number, rate: number, full: number, builds: number, scarcity: number, stifled: number): void {
+  g[slough] = rate * scarcity;
+  g[lysis] = -rate * scarcity;
+  g[slough + 1] = full * builds;
+  g[lysis + 1] = full * (1 - builds);
+  g[slough + 2] = rate * stifled;
+  g[lysis + 2] = -rate * stifled;
 }
