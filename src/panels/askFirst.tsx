@@ -4,8 +4,9 @@ import type { PageState } from '../store/state';
 import { usePageStore } from './pageStore';
 
 export type Deed = () => void;
-/** Does a deed, at once or once it was asked for. */
-export type Guard = (deed: Deed) => void;
+/** Does a deed, at once or once it was asked for; the other is done where the answer is no. */
+export type Guard = (deed: Deed, otherwise?: Deed) => void;
+const nothing: Deed = () => undefined;
 /** What is asked; the first answer is the usual one. */
 export interface Question { title: string; body: string; answers: readonly { words: string; does: boolean }[] }
 
@@ -16,31 +17,32 @@ export interface Question { title: string; body: string; answers: readonly { wor
  */
 export function useAskFirst(needed: (page: PageState) => boolean, question: (page: PageState) => Question): { guard: Guard; dialog: ReactNode } {
   const store = usePageStore();
-  const [deed, setDeed] = useState<Deed | null>(null);
+  const [asking, setAsking] = useState<{ deed: Deed; otherwise: Deed } | null>(null);
   const element = useRef<HTMLDialogElement>(null);
   const title = useId();
-  const guard = useCallback<Guard>((wanted) => {
+  const guard = useCallback<Guard>((deed, otherwise = nothing) => {
     if (!needed(store.getState())) {
-      wanted();
+      deed();
       return;
     }
     store.getState().setSpeed('paused');
-    setDeed(() => wanted);
+    setAsking({ deed, otherwise });
   }, [store, needed]);
   useEffect(() => {
-    if (deed !== null) element.current?.showModal();
-  }, [deed]);
-  if (deed === null) return { guard, dialog: null };
+    if (asking !== null && element.current?.open === false) element.current.showModal();
+  }, [asking]);
+  if (asking === null) return { guard, dialog: null };
   const done = (does: boolean): void => {
     element.current?.close();
-    setDeed(null);
-    if (does) deed();
+    setAsking(null);
+    if (does) asking.deed();
+    else asking.otherwise();
   };
   const asked = question(store.getState());
   return {
     guard,
     dialog: (
-      <dialog ref={element} className="card ask" aria-labelledby={title} onCancel={() => setDeed(null)}>
+      <dialog ref={element} className="card ask" aria-labelledby={title} onCancel={() => done(false)}>
         <h2 id={title}>{asked.title}</h2>
         <p>{asked.body}</p>
         <div className="row">

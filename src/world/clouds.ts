@@ -2,6 +2,7 @@
 import type { GameObjects } from 'phaser';
 import { cloud } from './backdrop';
 import { CLOSED_SKY } from './lightOfDay';
+import { Ready } from './ready';
 import type { Studio } from './studio';
 
 /** Where clouds come up, as shares of the width and of the room over the eaves, and how large; in the order in which they come. */
@@ -9,6 +10,7 @@ const CLOUDS = [[0.5, 0.2, 0.9], [0.105, 0.42, 0.8], [0.8, 0.3, 1], [0.3, 0.12, 
 const ALPHA = 0.92;
 /** Steps of a closed sky in which one cloud comes up. */
 const WHOLE = CLOSED_SKY / CLOUDS.length;
+const SEEN = new Ready(0, WHOLE, (seen) => (ALPHA * seen) / WHOLE);
 const HALF = { w: 88, h: 46 };
 /** Clouds move in steps of half a world unit, one in so many tenths of an hour: slowly, even where days fly by. */
 const STEP = 0.5;
@@ -24,6 +26,8 @@ export class Clouds {
   /** where each came up, in steps from beyond the left edge, and the way from edge to edge */
   private readonly from: Int32Array;
   private readonly span: number;
+  /** x of each step of the way */
+  private readonly places: Ready;
   private readonly seen = new Int32Array(CLOUDS.length);
   private covered = 0;
   private tenths = 0;
@@ -37,6 +41,7 @@ export class Clouds {
     }
     this.from = Int32Array.from(CLOUDS, ([x]) => Math.round((x * width + HALF.w) / STEP));
     this.span = Math.round((width + 2 * HALF.w) / STEP);
+    this.places = new Ready(0, this.span, (step) => step * STEP - HALF.w);
   }
 
   /** @param covered steps of a closed sky */
@@ -44,10 +49,10 @@ export class Clouds {
     if (covered === this.covered) return;
     this.covered = covered;
     for (let i = 0; i < this.images.length; i += 1) {
-      const seen = Math.max(0, Math.min(WHOLE, covered - WHOLE * i));
+      const seen = covered <= WHOLE * i ? 0 : covered >= WHOLE * (i + 1) ? WHOLE : covered - WHOLE * i;
       if (seen === this.seen[i]) continue;
       this.seen[i] = seen;
-      this.images[i].setAlpha((ALPHA * seen) / WHOLE);
+      this.images[i].setAlpha(SEEN.at(seen));
     }
   }
 
@@ -56,7 +61,7 @@ export class Clouds {
     const since = tenths - tenths % TENTHS_A_STEP;
     if (since === this.tenths) return;
     this.tenths = since;
-    const steps = since / TENTHS_A_STEP;
-    for (let i = 0; i < this.images.length; i += 1) this.images[i].x = drifted(this.from[i], steps, this.span) * STEP - HALF.w;
+    const steps = (since / TENTHS_A_STEP) | 0;
+    for (let i = 0; i < this.images.length; i += 1) this.images[i].x = this.places.at(drifted(this.from[i], steps, this.span));
   }
 }

@@ -5,6 +5,7 @@ import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import { cropAt } from './living';
 import type { Live, Moment } from './moment';
+import { Ready } from './ready';
 import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame } from './sheets';
 
 /** Shares of the full mass at which the drawing passes to the next of four sizes. */
@@ -16,6 +17,13 @@ const STRESSED = 55;
 /** Readings are taken in so many steps of the whole; what changes by less is not drawn. */
 const PARTS = 100;
 const AT_LAST = { now_h: Infinity };
+/** How much better or worse than its readings a plant looks, in parts; neighbours differ. */
+const BIASES = [-40, -20, 0, 20, 40] as const;
+/** By bias and parts of fouling, how fouled its roots are drawn. */
+const FOULED = Uint8Array.from({ length: BIASES.length * (PARTS + 1) }, (_, i) => {
+  const fouled = i % (PARTS + 1) + BIASES[Math.floor(i / (PARTS + 1))] * 0.18;
+  return Math.max(0, Math.min(FOUL_STEPS, Math.round((fouled * FOUL_STEPS) / PARTS)));
+});
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
 export function leafSize(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
@@ -42,10 +50,10 @@ export interface Place { x: number; y: number; rootX: number; rootY: number; lea
 /** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
 export interface Fit { scale: number; depth: number; wide: number }
 
-/** mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ */
-interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; leafAt: number; rootAt: number }
+/** mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of fouling of its bias begin */
+interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; own: number; leafAt: number; rootAt: number }
 /** what each step of leaf mass looks like: its size 0–3, the scale of its leaves, how wide and how long its roots are */
-interface Kind { name: string; leaves: Textures.Frame[]; steps: number; sizes: Uint8Array; scales: Float64Array; widths: Float64Array; lengths: Float64Array }
+interface Kind { name: string; leaves: Textures.Frame[]; steps: number; sizes: Uint8Array; scales: Ready; widths: Ready; lengths: Ready }
 
 /**
  * What a crop looks like at every step of its leaf mass, worked out once.
@@ -55,16 +63,14 @@ interface Kind { name: string; leaves: Textures.Frame[]; steps: number; sizes: U
 function grownBy(full_g_m2: number, step_g_m2: number, scale: number, fit: Fit, natural: number): Omit<Kind, 'name' | 'leaves'> {
   const steps = Math.ceil(full_g_m2 / step_g_m2);
   const room = Math.min(1, (fit.depth - 8) / 84);
-  const [sizes, scales, widths, lengths] = [new Uint8Array(steps + 1), new Float64Array(steps + 1), new Float64Array(steps + 1), new Float64Array(steps + 1)];
-  for (let step = 0; step <= steps; step += 1) {
-    const leaf = step * step_g_m2;
-    const length = 0.3 + 0.7 * Math.sqrt(Math.min(1, leaf / (full_g_m2 * 0.6)));
-    sizes[step] = leafSize(leaf, full_g_m2) - 1;
-    scales[step] = natural * scale * leafScale(leaf, full_g_m2);
-    widths[step] = natural * (0.6 + 0.4 * length) * fit.wide;
-    lengths[step] = natural * length * room;
-  }
-  return { steps, sizes, scales, widths, lengths };
+  const length = (step: number): number => 0.3 + 0.7 * Math.sqrt(Math.min(1, (step * step_g_m2) / (full_g_m2 * 0.6)));
+  return {
+    steps,
+    sizes: Uint8Array.from({ length: steps + 1 }, (_, step) => leafSize(step * step_g_m2, full_g_m2) - 1),
+    scales: new Ready(0, steps, (step) => natural * scale * leafScale(step * step_g_m2, full_g_m2)),
+    widths: new Ready(0, steps, (step) => natural * (0.6 + 0.4 * length(step)) * fit.wide),
+    lengths: new Ready(0, steps, (step) => natural * length(step) * room),
+  };
 }
 
 export class Crop implements Live {
@@ -75,13 +81,13 @@ export class Crop implements Live {
   private named: string | null = null;
   private shown = false;
   private readonly dials: Dials;
-  /** steps of leaf mass, root health and root mat that each plant was last drawn for */
+  /** steps of root health and root mat that each plant was last drawn for */
   private readonly seen: Int32Array;
 
   /** @param layers what is put between the roots and the leaves */
   constructor(kit: Kit, private readonly id: string, places: readonly Place[], fit: Fit, layers: () => void) {
     this.dials = kit.dials;
-    this.seen = new Int32Array(3 * places.length).fill(NO_FIGURE);
+    this.seen = new Int32Array(2 * places.length).fill(NO_FIGURE);
     const sheet = kit.sheets.plants;
     const arts = [...kit.sheets.living.crops].map((name) => ({ name, art: cropArt(name) }));
     const step_g_m2 = Math.min(...arts.map(({ art }) => art.full_g_m2)) / PARTS;
@@ -97,10 +103,11 @@ export class Crop implements Live {
       const seed = i % PLANT_SEEDS;
       const leaf = sheet.image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y).setRotation(place.lean).setVisible(false);
       const cell = Math.floor((3 * i) / places.length);
+      const unlike = (i * 7) % BIASES.length;
       const mass = kit.dials.inSteps(id, 'leafDry_g_m2', 0, step_g_m2, cell);
       const health = kit.dials.inSteps(id, 'rootHealth', 1, 1 / PARTS, cell);
       const mat = kit.dials.inSteps(id, 'rootMat_g_m2', 0, FOULED_g_m2 / PARTS, cell);
-      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: Math.round(PARTS * (((i * 7) % 5) / 5 - 0.4)), leafAt: -1, rootAt: -1 });
+      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: BIASES[unlike], own: unlike * (PARTS + 1), leafAt: -1, rootAt: -1 });
     });
   }
 
@@ -118,7 +125,10 @@ export class Crop implements Live {
       this.kind = null;
       for (let i = 0; i < this.kinds.length; i += 1) if (this.kinds[i].name === name) this.kind = this.kinds[i];
       this.seen.fill(NO_FIGURE);
-      for (let i = 0; i < this.plants.length; i += 1) this.plants[i].leafAt = -1;
+      for (let i = 0; i < this.plants.length; i += 1) {
+        this.plants[i].leafAt = -1;
+        if (this.kind !== null) this.plants[i].leaf.setFrame(this.kind.leaves[0]);
+      }
     }
     const shown = this.kind !== null;
     if (shown === this.shown) return;
@@ -133,35 +143,35 @@ export class Crop implements Live {
     const { steps } = this.dials;
     const plant = this.plants[i];
     const { seen } = this;
-    const a = 3 * i;
+    const a = 2 * i;
     const mass = Math.max(0, Math.min(kind.steps, steps[plant.mass]));
     const health = steps[plant.health];
     const mat = steps[plant.mat];
-    if (health !== seen[a + 1] || mat !== seen[a + 2]) this.foul(plant, health, mat);
+    if (health !== seen[a] || mat !== seen[a + 1]) this.foul(plant, health, mat);
     const stressed = PARTS * health < PARTS * STRESSED + 10 * plant.bias;
     const leafAt = plant.seed * PLANT_SIZES.length * 2 + kind.sizes[mass] * 2 + (stressed ? 1 : 0);
     if (leafAt !== plant.leafAt) {
       plant.leafAt = leafAt;
-      plant.leaf.setFrame(kind.leaves[leafAt]);
+      // as large as any other of its crop: it was measured when the crop was taken up
+      plant.leaf.frame = kind.leaves[leafAt];
     }
-    if (mass !== seen[a]) this.stretch(plant, kind, mass);
-    seen[a] = mass;
-    seen[a + 1] = health;
-    seen[a + 2] = mat;
+    this.stretch(plant, kind, mass);
+    seen[a] = health;
+    seen[a + 1] = mat;
   }
 
   /** The strands of a root for its mat and health, as `fouling` has it. */
   private foul(plant: Plant, health: number, mat: number): void {
-    const fouled = Math.max(0, Math.min(PARTS, Math.max(mat, PARTS - health)));
-    const foul = Math.max(0, Math.min(FOUL_STEPS, Math.round(((fouled + plant.bias * 0.18) * FOUL_STEPS) / PARTS)));
-    const rootAt = plant.seed * (FOUL_STEPS + 1) + foul;
+    const worse = mat > PARTS - health ? mat : PARTS - health;
+    const rootAt = plant.seed * (FOUL_STEPS + 1) + FOULED[plant.own + (worse < 0 ? 0 : worse > PARTS ? PARTS : worse)];
     if (rootAt === plant.rootAt) return;
     plant.rootAt = rootAt;
-    plant.root.setFrame(this.roots[rootAt]);
+    plant.root.frame = this.roots[rootAt];
   }
 
+  /** At every glance, though plants grow slowly: what is done often is compiled, and then makes nothing anew. */
   private stretch(plant: Plant, kind: Kind, mass: number): void {
-    plant.leaf.setScale(kind.scales[mass]);
-    plant.root.setScale(kind.widths[mass], kind.lengths[mass]);
+    plant.leaf.setScale(kind.scales.at(mass));
+    plant.root.setScale(kind.widths.at(mass), kind.lengths.at(mass));
   }
 }

@@ -99,6 +99,8 @@ export class SludgeGas implements Live {
 }
 
 const VENTS = 3;
+/** Less air or flow than this drives nothing out, L/min or m³/d. */
+const LEAST_DRIVE = 0.01;
 
 /** Gas leaving over the rim where something strips the water: wavy arrows, only while that runs. */
 class Vents implements Live {
@@ -109,13 +111,13 @@ class Vents implements Live {
 
   constructor(kit: Kit, id: string, driver: 'air_L_min' | 'flow_m3_d', x: number, rim: number) {
     this.dials = kit.dials;
-    this.driven = kit.dials.want(id, driver, 0);
+    this.driven = kit.dials.inSteps(id, driver, 0, LEAST_DRIVE);
     for (let i = 0; i < VENTS; i += 1) this.images.push(kit.sheets.bits.image('gas', x + (i - 1) * 22, rim - 2).setVisible(false));
   }
 
   update(moment: Moment): void {
     if (!moment.glance) return;
-    const on = this.dials.at[this.driven] > 0;
+    const on = this.dials.steps[this.driven] > 0;
     if (on === this.on) return;
     this.on = on;
     for (let i = 0; i < VENTS; i += 1) this.images[i].setVisible(on);

@@ -4,9 +4,10 @@ import type { PageState } from '../store/state';
 import { house, moon, sky, sun, type House } from './backdrop';
 import { Clouds } from './clouds';
 import { coverOf, rainOf } from './daylight';
-import { CLOSED_SKY, LightOfDay, MOMENTS, NOON, OPAQUE, OPAQUE_WASH } from './lightOfDay';
+import { CLOSED_SKY, lightsOf, MOMENTS, NOON, OPAQUE, OPAQUE_WASH, type LightOfDay } from './lightOfDay';
 import type { Moment } from './moment';
 import { HARDEST, Rain } from './rain';
+import { Ready } from './ready';
 import type { Sheets } from './sheets';
 import type { Studio } from './studio';
 
@@ -21,8 +22,11 @@ const HELD = 110;
 /** At a glance the sky clears or closes by so many steps: days that fly by must not flash. */
 const SLOW = 1;
 const USUAL_DAY_h = 12;
-/** Light against the usual, of a sky without clouds. */
-const CLEAR = 2;
+/** The sky without clouds: light of its days against the usual. */
+const CLEAR_SKY = Float32Array.of(2);
+/** How much of sun and moon is seen, and how much the wash covers, by their steps. */
+const SEEN = new Ready(0, OPAQUE, (step) => step / OPAQUE);
+const WASHED = new Ready(0, OPAQUE_WASH, (step) => step / OPAQUE_WASH);
 
 /** Shows the sky and the greenhouse, over which all else is drawn. */
 export function showSky(studio: Studio, shape: House, width: number, viewTop: number): void {
@@ -38,10 +42,11 @@ export class Heavens {
   private readonly clouds: Clouds;
   private readonly rain: Rain;
   private readonly wash: GameObjects.Image;
-  private readonly low: number;
-  private readonly climb: number;
-  /** by cloud cover, each worked out when it is first come to */
-  private readonly lights: (LightOfDay | null)[] = Array.from({ length: CLOSED_SKY + 1 }, () => null);
+  /** where the sun stands, by its height */
+  private readonly sunAt: Ready;
+  /** light by cloud cover, and the length of the day that it is for */
+  private lights: readonly LightOfDay[];
+  private dayLength_h = USUAL_DAY_h;
   /** steps of what is shown now: clouds, opacity of the wash, height of the sun, how much of sun and moon is seen */
   private covered = 0;
   private washed = 0;
@@ -53,12 +58,18 @@ export class Heavens {
   private wet = 0;
   private midnight = -1;
   private season: PageState['season'] = null;
+  /** clouds and rain by day, worked out for a season's sky */
+  private sky: Float32Array | null = null;
+  private clouded = new Uint8Array(1);
+  private rained = new Uint8Array(1);
 
-  /** @param width of the picture; viewTop: upper edge of the view */
-  constructor(studio: Studio, sheets: Sheets, shape: House, width: number, viewTop: number) {
+  /** @param width of the picture; viewTop: upper edge of the view; dayLength_h: of the plan that is drawn */
+  constructor(studio: Studio, sheets: Sheets, shape: House, width: number, viewTop: number, dayLength_h: number = USUAL_DAY_h) {
+    this.dayLength_h = dayLength_h;
+    this.lights = lightsOf(dayLength_h);
     const high = Math.round(Math.max(viewTop + 52, shape.eave - CLIMB));
-    this.low = Math.round(shape.eave - RISE);
-    this.climb = high - this.low;
+    const low = Math.round(shape.eave - RISE);
+    this.sunAt = new Ready(0, NOON, (height) => low + ((high - low) * height) / NOON);
     this.sun = studio.show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130))).setOrigin(0.5, 0.5).setX(AT);
     this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5).setPosition(AT, high);
     this.clouds = new Clouds(studio, width, viewTop, Math.max(0, shape.eave - viewTop));
@@ -72,8 +83,11 @@ export class Heavens {
     if (midnight !== this.midnight || moment.view !== this.season) this.lookUp(moment, midnight);
     if (moment.glance && this.wanted !== this.covered) this.cloudOver(moment);
     const dayLength_h = state.plan === null ? USUAL_DAY_h : state.plan.climate.dayLength_h;
-    const known = this.lights[this.covered];
-    const light = known !== null && known.dayLength_h === dayLength_h ? known : this.workOut(dayLength_h);
+    if (dayLength_h !== this.dayLength_h) {
+      this.dayLength_h = dayLength_h;
+      this.lights = lightsOf(dayLength_h);
+    }
+    const light = this.lights[this.covered];
     const held = moment.view === null || state.speed === 'day1' || state.speed === 'days5';
     this.shine(light, held ? HELD : moment.tenths - midnight, moment);
     if (moment.moving) this.clouds.drift(moment.view === null ? 0 : moment.tenths);
@@ -84,9 +98,18 @@ export class Heavens {
   private lookUp(moment: Moment, midnight: number): void {
     this.midnight = midnight;
     this.season = moment.view;
-    const light = moment.view === null || moment.view.sky.length === 0 ? CLEAR : moment.view.sky[Math.min(midnight / MOMENTS, moment.view.sky.length - 1)];
-    this.wanted = Math.round(CLOSED_SKY * coverOf(light));
-    this.wet = Math.round(HARDEST * rainOf(light));
+    const sky = moment.view === null ? CLEAR_SKY : moment.view.sky;
+    if (sky !== this.sky) this.foresee(sky);
+    const day = Math.min((midnight / MOMENTS) | 0, this.clouded.length - 1);
+    this.wanted = this.clouded[day];
+    this.wet = this.rained[day];
+  }
+
+  private foresee(sky: Float32Array): void {
+    this.sky = sky;
+    const days = sky.length === 0 ? CLEAR_SKY : sky;
+    this.clouded = Uint8Array.from(days, (light) => Math.round(CLOSED_SKY * coverOf(light)));
+    this.rained = Uint8Array.from(days, (light) => Math.round(HARDEST * rainOf(light)));
   }
 
   private cloudOver(moment: Moment): void {
@@ -95,29 +118,23 @@ export class Heavens {
     this.clouds.cover(this.covered);
   }
 
-  private workOut(dayLength_h: number): LightOfDay {
-    const light = new LightOfDay(dayLength_h, this.covered);
-    this.lights[this.covered] = light;
-    return light;
-  }
-
   private shine(light: LightOfDay, at: number, moment: Moment): void {
     if (light.height[at] !== this.height) {
       this.height = light.height[at];
-      this.sun.y = this.low + (this.climb * this.height) / NOON;
+      this.sun.y = this.sunAt.at(this.height);
     }
     if (light.sun[at] !== this.sunny) {
       this.sunny = light.sun[at];
-      this.sun.setAlpha(this.sunny / OPAQUE);
+      this.sun.setAlpha(SEEN.at(this.sunny));
     }
     if (light.moon[at] !== this.moony) {
       this.moony = light.moon[at];
-      this.moon.setAlpha(this.moony / OPAQUE);
+      this.moon.setAlpha(SEEN.at(this.moony));
     }
     const off = light.wash[at] - this.washed;
     if (off !== 0) {
       this.washed += moment.part(off);
-      this.wash.setAlpha(this.washed / OPAQUE_WASH);
+      this.wash.setAlpha(WASHED.at(this.washed));
     }
     if (light.wash[at] > 0 && light.colour[at] !== this.wash.tintTopLeft) this.wash.setTint(light.colour[at]);
   }

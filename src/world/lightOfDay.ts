@@ -18,6 +18,18 @@ const SEEN_EARLY = 5;
 
 const share = (value: number): number => Math.max(0, Math.min(1, value));
 
+/** Lights of days of one length under every cover, by their length; kept as long as the page. */
+const known = new Map<number, readonly LightOfDay[]>();
+
+/** The light of days of this length, by the steps of a closed sky. */
+export function lightsOf(dayLength_h: number): readonly LightOfDay[] {
+  const kept = known.get(dayLength_h);
+  if (kept !== undefined) return kept;
+  const made = Array.from({ length: CLOSED_SKY + 1 }, (_, covered) => new LightOfDay(dayLength_h, covered));
+  known.set(dayLength_h, made);
+  return made;
+}
+
 export class LightOfDay {
   /** by moment: colour and opacity of the wash, how high the sun stands, how much of sun and moon is seen */
   readonly colour = new Int32Array(MOMENTS);

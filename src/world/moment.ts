@@ -59,7 +59,7 @@ export class Moment {
   /** What a tween covers in this frame of a way in whole steps; at least one, so that it arrives. */
   part(way: number): number {
     const part = (way * this.easeParts) >> 8;
-    return part !== 0 ? part : Math.sign(way);
+    return part !== 0 || way === 0 ? part : way > 0 ? 1 : -1;
   }
 }
 

@@ -16,6 +16,10 @@ const SEEDLING_REACH = 34;
 /** A name beside a tank in the ground stands so far from its wall, or from its number. */
 const BESIDE = 20;
 const BESIDE_NUMBER = 8;
+/** A dosing tank's name stands so far over it, or close over it in one line, where it would reach under the card of the next thing to do, so high on the page. */
+const OVER_TANK = 24;
+const CLOSE_OVER = 6;
+const CARD_px = 58;
 /** The first stage has the pipe's bend over it. */
 const BEND = 26;
 
@@ -37,7 +41,10 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   });
   for (const side of layout.sides) {
     const words = stageName(all, side.id);
-    if (side.kind === 'baseDosing') wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - 24, room: 100, align: 'center' });
+    if (side.kind === 'baseDosing') {
+      const high = side.rim - OVER_TANK - 2 * line < viewTop + CARD_px / studio.cssScale;
+      wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - (high ? CLOSE_OVER : OVER_TANK), room: high ? Infinity : 100, align: 'center' });
+    }
     else wishes.push({ id: side.id, words, x: Math.min(side.x - BESIDE, side.x + side.w / 2 - tagHalf - BESIDE_NUMBER), y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
   }
   const things = [

@@ -69,7 +69,7 @@ export class Picture {
     const shape = houseOf(layout.width, layout.top, viewTop);
     showSky(studio, shape, layout.width, viewTop);
     yield;
-    this.heavens = new Heavens(studio, kit.sheets, shape, layout.width, viewTop);
+    this.heavens = new Heavens(studio, kit.sheets, shape, layout.width, viewTop, this.input.plan.climate.dayLength_h);
     yield;
     this.showGround();
     yield;

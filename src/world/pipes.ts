@@ -7,6 +7,7 @@ import { LAST, NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import type { PipeRun } from './plumbing';
+import { FAR, Ready } from './ready';
 import { BandColour, LEVEL_STEP, levelSteps } from './water';
 
 const RADIUS = 13;
@@ -18,13 +19,16 @@ const SLOWEST = 10;
 const FASTEST = 84;
 /** Flows are read in steps of this; less is none. */
 export const FLOW_STEP_m3_d = 0.01;
-/** Flows that differ by so many steps or fewer look alike. */
-const ALIKE = 20;
+/** Two to this power of such steps look alike. */
+const ALIKE = 4;
 
 /** Speed of the dashes in a pipe, units/s; 0 only where nothing flows. */
 export function dashSpeed(flow_m3_d: number): number {
   return flow_m3_d > 0 ? Math.max(SLOWEST, Math.min(FASTEST, flow_m3_d * SPEED_PER_m3_d)) : 0;
 }
+
+/** Speeds by steps that look alike, up to the fastest. */
+const SPEEDS = new Ready(0, Math.ceil(FASTEST / SPEED_PER_m3_d / FLOW_STEP_m3_d) >> ALIKE, (alike) => dashSpeed(Math.max(1, alike << ALIKE) * FLOW_STEP_m3_d));
 
 function bendPath(b: Bend): string {
   return `M${b.x - b.inX * b.radius} ${b.y - b.inY * b.radius}Q${b.x} ${b.y} ${b.x + b.outX * b.radius} ${b.y + b.outY * b.radius}`;
@@ -40,7 +44,7 @@ export class Pipe implements Live {
   private readonly dials: Dials;
   private readonly flow: number;
   private readonly band: number;
-  private flowSeen = 0;
+  private alike = -1;
   private speed = 0;
   private offset = 0;
   private flowing: boolean | null = null;
@@ -84,11 +88,12 @@ export class Pipe implements Live {
   update(moment: Moment): void {
     if (this.colour.towards(this.dials.bands[this.band], moment)) this.paint();
     const flow = this.dials.steps[this.flow];
-    if (Math.abs(flow - this.flowSeen) > ALIKE || (flow > 0) !== (this.flowSeen > 0)) {
-      this.flowSeen = flow;
-      this.speed = dashSpeed(flow * FLOW_STEP_m3_d);
-    }
     const flowing = flow > 0;
+    const alike = flow >> ALIKE;
+    if (flowing && alike !== this.alike) {
+      this.alike = alike;
+      this.speed = SPEEDS.at(alike);
+    }
     if (flowing !== this.flowing) {
       for (let i = 0; i < this.dashes.length; i += 1) this.dashes[i].setVisible(flowing);
       if (flowing) this.place();
@@ -135,6 +140,10 @@ export class Pour implements Live {
   private on: boolean | null = null;
   private height = 0;
   private levelSeen = NO_FIGURE;
+  /** for each step of the level that it falls onto: how high it falls, how tall it is drawn, where the ring lies */
+  private readonly heights: Ready;
+  private readonly tall: Ready;
+  private readonly rings: Ready;
   private long: boolean | null = null;
   private readonly dials: Dials;
   private readonly flow: number;
@@ -149,6 +158,13 @@ export class Pour implements Live {
     this.body = kit.studio.patch(x - 4.5, top).setDisplaySize(9, 1).setAlpha(0.85).setTint(this.colour.tint);
     for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x + (i - 1) * 2.4, top).setRotation(Math.PI / 2));
     this.ring = kit.sheets.bits.image('ring', x, rest);
+    const here = Math.round(-rest / LEVEL_STEP);
+    const { body } = this;
+    const bottom = (told: number): number => -told * LEVEL_STEP;
+    const ready = (make: (told: number) => number): Ready => new Ready(here - FAR, here + FAR, make);
+    this.heights = ready((told) => Math.max(2, bottom(told) - top));
+    this.tall = ready((told) => Math.max(2, bottom(told) - top) / body.height);
+    this.rings = ready((told) => bottom(told) + 2);
   }
 
   update(moment: Moment): void {
@@ -174,10 +190,9 @@ export class Pour implements Live {
   /** Falls as far as the water that it falls onto. */
   private reach(told: number): void {
     this.levelSeen = told;
-    const bottom = -told * LEVEL_STEP;
-    this.height = Math.max(2, bottom - this.top);
-    this.body.scaleY = this.height / this.body.height;
-    this.ring.y = bottom + 2;
+    this.height = this.heights.at(told);
+    this.body.scaleY = this.tall.at(told);
+    this.ring.y = this.rings.at(told);
     this.long = null;
   }
 

@@ -48,7 +48,7 @@ export class Rain {
   /** @param wanted strokes of the day */
   update(wanted: number, moment: Moment): void {
     if (wanted !== this.shown && moment.glance) this.become(moment.moving ? this.shown + Math.max(-SLOWLY, Math.min(SLOWLY, wanted - this.shown)) : wanted);
-    if (this.shown > 0) this.fall(moment);
+    this.fall(moment);
   }
 
   private become(shown: number): void {
@@ -56,8 +56,9 @@ export class Rain {
     this.shown = shown;
   }
 
+  /** On dry days one stroke falls unseen: what is done in each frame is compiled, and makes nothing anew when it rains. */
   private fall(moment: Moment): void {
-    for (let k = 0; k < this.shown; k += 1) {
+    for (let k = 0; k < this.shown || k < 1; k += 1) {
       const up = this.way[k] * (1 - ((this.offset[k] + (moment.gasTime * FALL) / this.way[k]) % 1));
       const image = this.images[k];
       image.y = this.foot[k] - up;

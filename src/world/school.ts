@@ -1,22 +1,25 @@
 // The fish of a tank: a few stand for all. Their size follows mass, their place and pallor follow what ails them.
 import type { GameObjects, Textures } from 'phaser';
 import { scatter } from './draw/curves';
-import { fishDistress } from './marks';
+import { distressAt, fishDistress } from './marks';
 import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
 import { lately } from './happenings';
 import { speciesIn } from './living';
+import { FAR, Ready } from './ready';
 import { BEAT_FRAMES, FISH_BAKED, fishFrame } from './sheets';
 import type { Surfaced } from './gas';
 import type { ComfortBand, Plan } from './terms';
-import { levelSteps } from './water';
+import { LEVEL_STEP, levelSteps } from './water';
 
 /** At most so many fish are drawn; each stands for an equal share of those stocked. */
 export const MOST_FISH = 12;
 /** A fish of this mass is drawn at this scale of its art; length grows with the cube root of mass. */
 const REFERENCE_g = 50;
 const REFERENCE_SCALE = 0.35;
+const SMALLEST = 0.22;
+const LARGEST = 0.8;
 /** The dead are drawn for this long, and never more of them than this; places along the tank. */
 const SHOWN_DEAD_h = 12;
 const MOST_DEAD = 4;
@@ -44,8 +47,15 @@ export function fishShown(alive: number, stocked: number): number {
 
 /** Scale of the art for a fish of this mass, g. */
 export function fishScale(mass_g: number): number {
-  return Math.max(0.22, Math.min(0.8, REFERENCE_SCALE * Math.cbrt(Math.max(1, mass_g) / REFERENCE_g)));
+  return Math.max(SMALLEST, Math.min(LARGEST, REFERENCE_SCALE * Math.cbrt(Math.max(1, mass_g) / REFERENCE_g)));
 }
+
+/** What may trouble them, the steps in which it is read, and what stands for it where no season tells: want of oxygen, then ammonia, free and in all. */
+const TROUBLES = [{ variable: 'O2_mg_L', size: 0.1, otherwise: 99 }, { variable: 'NH3_mgN_L', size: 0.005, otherwise: 0 }, { variable: 'TAN_mgN_L', size: 0.1, otherwise: 0 }] as const;
+const HUNDREDTHS = new Ready(0, 100, (step) => step / 100);
+/** Scales by mass in its steps; a fish as heavy as the last is drawn as large as any. */
+const HEAVIEST = Math.ceil((REFERENCE_g * (LARGEST / REFERENCE_SCALE) ** 3) / MASS_STEP_g);
+const SCALES = new Ready(0, HEAVIEST, (step) => fishScale(step * MASS_STEP_g));
 
 /** Depth and middle of each fish's round, spread so that any first few of them fill the tank evenly. */
 const LANES = [5, 9, 1, 7, 3, 11, 0, 6, 10, 2, 8, 4] as const;
@@ -66,14 +76,14 @@ export class School implements Live {
   private plan: Plan | null = null;
   private readonly dials: Dials;
   /** where the dials tell of them, number, mass and welfare in steps */
-  private readonly places: { number: number; mass: number; level: number; welfare: number; oxygen: number; free: number; total: number };
+  private readonly places: { number: number; mass: number; level: number; welfare: number };
   /** scale of the art, and what it was worked out for: steps of mass, number, steps of the water's level */
   private scale = 1;
+  private room: Ready | null = null;
   private scaledFor = { mass: NO_FIGURE, number: NO_FIGURE, level: NO_FIGURE };
   private welfare = PARTS;
-  /** steps of what may trouble them, and for what they were last judged */
-  private readonly judged: readonly number[];
-  private readonly judgedFor = new Int32Array(3).fill(NO_FIGURE);
+  /** where the dials tell what may trouble them, and how much it does at each of its steps, by these bands */
+  private readonly troubles: { steps: number; distress: Uint8Array }[];
   private judgedBy: readonly ComfortBand[] = [];
   /** how much ammonia troubles them, 0–1 */
   private ammonia = 0;
@@ -83,9 +93,8 @@ export class School implements Live {
 
   constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
     this.dials = kit.dials;
-    const want = (variable: string, otherwise: number): number => kit.dials.want(id, variable, otherwise);
-    this.places = { number: kit.dials.inSteps(id, 'number', UNTOLD, 1), mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g), level: levelSteps(kit, id, water.level), welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS), oxygen: want('O2_mg_L', 99), free: want('NH3_mgN_L', 0), total: want('TAN_mgN_L', 0) };
-    this.judged = [kit.dials.step(this.places.oxygen, 0.1), kit.dials.step(this.places.free, 0.005), kit.dials.step(this.places.total, 0.1)];
+    this.places = { number: kit.dials.inSteps(id, 'number', UNTOLD, 1), mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g), level: levelSteps(kit, id, water.level), welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS) };
+    this.troubles = TROUBLES.map(({ variable, size, otherwise }) => ({ steps: kit.dials.inSteps(id, variable, otherwise, size), distress: fishDistress([], variable, size) }));
     const random = scatter(41);
     for (const species of kit.sheets.living.species) {
       this.kinds.push(species);
@@ -127,15 +136,19 @@ export class School implements Live {
   /** Fish are drawn as large as their mass makes them, and as their number leaves room for. */
   private fit(mass: number): void {
     const { scaledFor } = this;
-    const most = Math.max(this.stocked, this.alive);
+    const most = this.stocked > this.alive ? this.stocked : this.alive;
     const level = this.dials.steps[this.places.level];
-    if (mass === scaledFor.mass && most === scaledFor.number && Math.abs(level - scaledFor.level) <= 1) return;
+    const apart = level - scaledFor.level;
+    if (mass === scaledFor.mass && most === scaledFor.number && apart <= 1 && apart >= -1) return;
+    if (most !== scaledFor.number || this.room === null) this.room = this.roomFor(most, level);
     scaledFor.mass = mass;
     scaledFor.number = most;
     scaledFor.level = level;
-    this.scale = Math.min(fishScale(mass < 0 ? this.mass_g : mass * MASS_STEP_g), this.roomiest(most));
+    const grown = mass < 0 ? fishScale(this.mass_g) : SCALES.at(mass < HEAVIEST ? mass : HEAVIEST);
+    const room = this.room.at(level);
+    this.scale = grown < room ? grown : room;
     this.sides.fill(0);
-    this.lay();
+    if (this.lying > 0) this.lay();
   }
 
   /** What ails them, and how many died of late. */
@@ -149,24 +162,27 @@ export class School implements Live {
     const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? died : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
     if (count === this.lying) return;
     this.lying = count;
+    this.lay();
     for (let i = 0; i < MOST_DEAD; i += 1) this.dead[i].setVisible(i < count);
   }
 
-  /** How far they are from ease, worked out again when the water or those who judge it have changed. */
+  /** How far they are from ease. */
   private judge(moment: Moment): void {
-    const { places, judgedFor } = this;
-    const { at, steps } = this.dials;
-    let same = moment.comfort === this.judgedBy;
-    for (let i = 0; i < judgedFor.length; i += 1) {
-      const step = moment.view === null ? NO_FIGURE : steps[this.judged[i]];
-      same &&= step === judgedFor[i];
-      judgedFor[i] = step;
+    const { troubles } = this;
+    if (moment.comfort !== this.judgedBy) {
+      this.judgedBy = moment.comfort;
+      for (let i = 0; i < troubles.length; i += 1) troubles[i].distress = fishDistress(moment.comfort, TROUBLES[i].variable, TROUBLES[i].size);
     }
-    if (same) return;
-    this.judgedBy = moment.comfort;
     const told = moment.view !== null;
-    this.distress = told ? fishDistress(moment.comfort, 'O2_mg_L', at, places.oxygen) / 100 : 0;
-    this.ammonia = told ? Math.max(fishDistress(moment.comfort, 'NH3_mgN_L', at, places.free), fishDistress(moment.comfort, 'TAN_mgN_L', at, places.total)) / 100 : 0;
+    const free = this.distressBy(1);
+    const total = this.distressBy(2);
+    this.distress = HUNDREDTHS.at(told ? this.distressBy(0) : 0);
+    this.ammonia = HUNDREDTHS.at(told ? (free > total ? free : total) : 0);
+  }
+
+  private distressBy(trouble: number): number {
+    const { steps, distress } = this.troubles[trouble];
+    return distressAt(distress, this.dials.steps[steps]);
   }
 
   /** Belly up, as large as they lived. */
@@ -186,10 +202,10 @@ export class School implements Live {
     }
   }
 
-  /** Largest scale at which so many fish still have room to be told apart. */
-  private roomiest(number: number): number {
+  /** Largest scale at which so many fish still have room to be told apart, by the steps of the water's level. */
+  private roomFor(number: number, level: number): Ready {
     const shown = Math.max(1, fishShown(number, number));
-    return Math.max(LEAST_SCALE, Math.sqrt((FILLED * this.w * (this.floor - this.water.level)) / (shown * FISH_AREA)));
+    return new Ready(level - FAR, level + FAR, (step) => Math.max(LEAST_SCALE, Math.sqrt((FILLED * this.w * Math.max(0, this.floor + step * LEVEL_STEP)) / (shown * FISH_AREA))));
   }
 
   private stock(plan: Plan): void {

@@ -8,6 +8,7 @@ import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import type { Load } from './loads';
 import type { Live, Moment } from './moment';
+import { Ready } from './ready';
 import { SPECKS } from './sheets';
 import { Stepped } from './stepped';
 import type { Surfaced } from './gas';
@@ -81,14 +82,19 @@ export class Sludge implements Live {
   private readonly dials: Dials;
   private readonly fill: number;
   private filled = NO_FIGURE;
+  /** layers of each step of the fill, and where the surface lies over so many */
+  private readonly layersOf: Int16Array;
+  private readonly tops: Ready;
   /** layers that lie there, and those that are shown */
   private goal = 0;
   private layers = 0;
 
-  constructor(kit: Kit, private readonly bed: Bed) {
+  constructor(kit: Kit, bed: Bed) {
     this.top = bed.floor;
     this.dials = kit.dials;
     this.fill = kit.dials.inSteps(bed.id, bed.variable, 0, LEAST_FILL);
+    this.layersOf = Int16Array.from({ length: Math.round(1 / LEAST_FILL) + 1 }, (_, fill) => (fill <= 1 ? 0 : Math.round((bed.floor - bed.topOf(fill * LEAST_FILL)) / LAYER)));
+    this.tops = new Ready(0, Math.max(...this.layersOf), (layers) => bed.floor - layers * LAYER);
     this.picture = new Stepped(kit.studio, { x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 }, (pen, step) => sludge(pen, bed, bed.floor - step * LAYER));
   }
 
@@ -96,14 +102,15 @@ export class Sludge implements Live {
     const fill = this.dials.steps[this.fill];
     if (fill !== this.filled) {
       this.filled = fill;
-      this.goal = fill <= 1 ? 0 : Math.round((this.bed.floor - this.bed.topOf(Math.min(1, fill * LEAST_FILL))) / LAYER);
+      const { layersOf } = this;
+      this.goal = layersOf[fill < 0 ? 0 : fill < layersOf.length ? fill : layersOf.length - 1];
     }
     if (this.goal !== this.layers) this.settle(moment);
   }
 
   private settle(moment: Moment): void {
     this.layers += moment.part(this.goal - this.layers);
-    this.top = this.bed.floor - this.layers * LAYER;
+    this.top = this.tops.at(this.layers);
     this.picture.show(this.layers);
   }
 }

@@ -1,11 +1,11 @@
 // A drawing that changes in steps, such as sludge that rises: each step is drawn when it is first shown, and kept.
-import type { GameObjects } from 'phaser';
+import type { GameObjects, Textures } from 'phaser';
 import type { Pen } from './draw/pen';
 import type { Rect, Studio } from './studio';
 
 export class Stepped {
   readonly image: GameObjects.Image;
-  private readonly keys = new Map<number, string>();
+  private readonly frames = new Map<number, Textures.Frame>();
   private shown: number | null = null;
 
   /** Takes its place in the picture now, over all that was put there before. */
@@ -17,12 +17,13 @@ export class Stepped {
   show(step: number): void {
     if (step === this.shown) return;
     this.shown = step;
-    this.image.setTexture(this.keys.get(step) ?? this.make(step));
+    // all are as large as each other, so nothing need be measured again
+    this.image.setFrame(this.frames.get(step) ?? this.make(step), false, false);
   }
 
-  private make(step: number): string {
-    const { key } = this.studio.bake(this.space, (pen) => this.draw(pen, step));
-    this.keys.set(step, key);
-    return key;
+  private make(step: number): Textures.Frame {
+    const frame = this.studio.frameOf(this.studio.bake(this.space, (pen) => this.draw(pen, step)));
+    this.frames.set(step, frame);
+    return frame;
   }
 }

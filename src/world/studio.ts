@@ -134,6 +134,11 @@ export class Studio {
     return this.image(plate.x, plate.y, plate.key).setOrigin(0, 0).setScale(plate.scale);
   }
 
+  /** What an image is given to show a plate in the place of another of the same size. */
+  frameOf(plate: Plate): Textures.Frame {
+    return this.scene.textures.getFrame(plate.key);
+  }
+
   /** A plain white patch whose upper left corner stands here; its size and colour are set by who asks for it. */
   patch(x: number, y: number): GameObjects.Image {
     return this.image(x, y, this.white).setOrigin(0, 0);

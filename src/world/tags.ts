@@ -1,13 +1,14 @@
 // Number tags: every tank prints what the lens shows, with a tick, triangle or diamond where someone lives in that water.
 import type { GameObjects, Textures } from 'phaser';
 import type { Mark } from '../store/state';
-import { LENSES } from '../store/lenses';
+import { LENSES, type Lens } from '../store/lenses';
 import { figure } from '../words/units';
 import { INK } from './draw/palette';
 import type { Pen } from './draw/pen';
 import { NO_FIGURE, TRACE, type Dials } from './dials';
-import { markOf } from './marks';
+import { Limits } from './marks';
 import type { Live, Moment } from './moment';
+import type { ComfortBand } from './terms';
 import type { Sheet, SheetEntry, Studio } from './studio';
 
 const SIZE = 28;
@@ -135,6 +136,10 @@ export class Tag implements Live {
   private pulse_s = 0;
   private readonly water: number;
   private readonly judged = new Map<string, number>();
+  /** what the number is judged by, worked out for these bands and this lens */
+  private limits = new Limits([], '', [], this.judged);
+  private comfort: readonly ComfortBand[] | null = null;
+  private lens: Lens | null = null;
 
   constructor(private readonly tags: TagSheet, private readonly dials: Dials, id: string, private readonly kind: string, private readonly x: number, private readonly y: number) {
     this.water = dials.water(id);
@@ -156,7 +161,8 @@ export class Tag implements Live {
     if (!moment.glance) return;
     const figures = this.dials.figures[this.water];
     const { decimals } = moment.lens;
-    const mark = figures !== NO_FIGURE ? markOf(moment.comfort, this.kind, moment.lens.judged, this.dials.at, this.judged) : null;
+    if (moment.comfort !== this.comfort || moment.lens !== this.lens) this.judgeBy(moment);
+    const mark = figures !== NO_FIGURE ? this.limits.mark(this.dials.at) : null;
     if (figures === this.figures && decimals === this.decimals && mark === this.shownMark) return;
     if (mark === 'act' && this.shownMark !== 'act' && this.shownMark !== null) {
       this.tags.newest = this;
@@ -167,6 +173,12 @@ export class Tag implements Live {
     this.shownMark = mark;
     this.text = this.tags.wordsOf(figures, decimals);
     this.compose();
+  }
+
+  private judgeBy({ comfort, lens }: Moment): void {
+    this.comfort = comfort;
+    this.lens = lens;
+    this.limits = new Limits(comfort, this.kind, lens.judged, this.judged);
   }
 
   /** A mark that has just turned red swells twice, then stands still. */

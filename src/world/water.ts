@@ -8,33 +8,30 @@ import type { Dials } from './dials';
 import type { Surfaced } from './gas';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
+import { FAR, Ready } from './ready';
 
-/** Parts of red, green and blue closer than this to their goal are there. */
-const SAME = 0.5;
+/** Steps of red, green and blue that a colour on its way takes for each of theirs, as a power of two. */
+const FINER = 4;
 
 /** Colour that slides towards a band of the scale. */
 export class BandColour {
   /** the colour now, 0xRRGGBB */
   tint: number = WATER_BANDS[PALE_BAND];
   private goal: number = WATER_BANDS[PALE_BAND];
-  private readonly parts = new Float64Array(3);
+  private readonly parts = new Int32Array(3);
 
   /** Moves on towards a band. @returns whether the colour has changed */
-  towards(band: number, moment: { ease: number }): boolean {
+  towards(band: number, moment: Pick<Moment, 'part'>): boolean {
     const goal = WATER_BANDS[band];
     if (goal === this.tint) return false;
     const { parts } = this;
-    if (this.goal === this.tint) for (let i = 0; i < 3; i += 1) parts[i] = (this.tint >> (8 * i)) & 255;
+    if (this.goal === this.tint) for (let i = 0; i < 3; i += 1) parts[i] = ((this.tint >> (8 * i)) & 255) << FINER;
     this.goal = goal;
     let tint = 0;
-    let there = true;
     for (let i = 0; i < 3; i += 1) {
-      const to = (goal >> (8 * i)) & 255;
-      parts[i] += (to - parts[i]) * moment.ease;
-      there &&= Math.abs(to - parts[i]) < SAME;
-      tint |= Math.round(parts[i]) << (8 * i);
+      parts[i] += moment.part((((goal >> (8 * i)) & 255) << FINER) - parts[i]);
+      tint |= (parts[i] >> FINER) << (8 * i);
     }
-    if (there) tint = goal;
     const changed = tint !== this.tint;
     this.tint = tint;
     return changed;
@@ -84,30 +81,29 @@ class Surface {
   private readonly white: GameObjects.Image;
   private readonly ink: GameObjects.Image;
   private readonly sign: GameObjects.Image | null;
+  private readonly whiteAt: Ready;
+  private readonly inkAt: Ready;
+  private readonly signAt: Ready | null;
 
-  constructor(kit: Kit, pool: Pool) {
+  constructor(kit: Kit, pool: Pool, rise: Rise) {
     const add = (colour: string, thick: number): GameObjects.Image => kit.studio.patch(pool.x, pool.level).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
     this.white = add('#ffffff', 3);
     this.ink = add(INK.ink, 1.6);
-    this.sign = null;
-    if (pool.sign !== undefined) {
-      const x = pool.x + pool.sign;
-      this.sign = kit.studio.show(kit.studio.bake({ x: x - 10, y: pool.level - 15, w: 20, h: 26 }, (pen) => levelSign(pen, x, pool.level - 1)));
-    }
-    this.move(pool.level, pool.level);
+    this.whiteAt = rise.ready((level) => level + 0.6);
+    this.inkAt = rise.ready((level) => level - 0.8);
+    const x = pool.x + (pool.sign ?? 0);
+    const sign = pool.sign === undefined ? null : kit.studio.show(kit.studio.bake({ x: x - 10, y: pool.level - 15, w: 20, h: 26 }, (pen) => levelSign(pen, x, pool.level - 1)));
+    const over = sign === null ? 0 : sign.y - pool.level;
+    this.sign = sign;
+    this.signAt = sign === null ? null : rise.ready((level) => level + over);
+    this.move(0);
   }
 
-  private readonly signTop = { y: 0, level: NaN };
-
-  move(level: number, rest: number): void {
-    this.white.y = level + 0.6;
-    this.ink.y = level - 0.8;
-    if (this.sign === null) return;
-    if (Number.isNaN(this.signTop.level)) {
-      this.signTop.level = rest;
-      this.signTop.y = this.sign.y;
-    }
-    this.sign.y = this.signTop.y + level - this.signTop.level;
+  /** @param below steps below the rest */
+  move(below: number): void {
+    this.white.y = this.whiteAt.at(below);
+    this.ink.y = this.inkAt.at(below);
+    if (this.sign !== null && this.signAt !== null) this.sign.y = this.signAt.at(below);
   }
 }
 
@@ -118,14 +114,27 @@ class Rise {
   /** bounds, in steps below the rest */
   private readonly highest: number;
   private readonly lowest: number;
-  private below = 0;
+  private readonly levels: Ready;
+  below = 0;
 
   /** @param highest, lowest bounds of the level, y in the picture */
   constructor(kit: Kit, private readonly dials: Dials, private readonly pool: Pool, highest: number, lowest: number) {
     this.told = levelSteps(kit, pool.id, pool.level);
     this.rest = dials.steps[this.told];
-    this.highest = Math.ceil((highest - pool.level) / LEVEL_STEP);
-    this.lowest = Math.floor((lowest - pool.level) / LEVEL_STEP);
+    this.highest = Math.max(-FAR, Math.ceil((highest - pool.level) / LEVEL_STEP)) | 0;
+    this.lowest = Math.min(FAR, Math.floor((lowest - pool.level) / LEVEL_STEP)) | 0;
+    this.levels = this.ready((level) => level);
+  }
+
+  /** What goes with the level, worked out for each step that it can take. */
+  ready(make: (level: number) => number): Ready {
+    const { pool } = this;
+    return new Ready(this.highest, this.lowest, (below) => make(pool.level + below * LEVEL_STEP));
+  }
+
+  /** The level as it lies ready: what the water keeps as its own would be made anew for each reader. */
+  get levelNow(): number {
+    return this.levels.at(this.below);
   }
 
   /** Moves the level on. @returns whether it has moved */
@@ -135,7 +144,7 @@ class Rise {
     const goal = pool.still || pool.full ? 0 : told < this.highest ? this.highest : told > this.lowest ? this.lowest : told;
     if (goal === this.below) return false;
     this.below += moment.part(goal - this.below);
-    water.level = pool.level + this.below * LEVEL_STEP;
+    water.level = this.levels.at(this.below);
     return true;
   }
 }
@@ -152,8 +161,12 @@ export class StraightWater implements Live {
   private readonly surface: Surface;
   private readonly dials: Dials;
   private readonly rise: Rise;
+  /** for each level: scale of what lies in the water, of what stands dry, and of the light */
+  private readonly deep: Ready;
+  private readonly dryHigh: Ready | null;
+  private readonly lit: Ready;
 
-  constructor(kit: Kit, private readonly pool: Pool, private readonly points: 1 | 3 = 1) {
+  constructor(kit: Kit, pool: Pool, private readonly points: 1 | 3 = 1) {
     this.level = pool.level;
     this.dials = kit.dials;
     this.rise = new Rise(kit, kit.dials, pool, Math.max(pool.behind ? pool.level : -Infinity, pool.rim === undefined ? -Infinity : pool.rim + 1), pool.floor - 3);
@@ -166,7 +179,13 @@ export class StraightWater implements Live {
     }
     this.light = kit.studio.show(kit.studio.bake({ x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level }, (pen) => light(pen, pool.x, pool.level, pool.w, pool.floor - pool.level, pool.seed)));
     this.light.setDisplaySize(pool.w, pool.floor - pool.level);
-    this.surface = new Surface(kit, pool);
+    this.surface = new Surface(kit, pool, this.rise);
+    const depth = (level: number): number => Math.max(1, pool.floor - level);
+    const { dry, light: shone, bodies: [body] } = this;
+    this.deep = this.rise.ready((level) => depth(level) / body.height);
+    this.lit = this.rise.ready((level) => depth(level) / shone.height);
+    const { rim } = pool;
+    this.dryHigh = dry === null || rim === undefined ? null : this.rise.ready((level) => Math.max(1, level - rim) / dry.height);
     this.place();
     this.paint();
   }
@@ -179,16 +198,16 @@ export class StraightWater implements Live {
   }
 
   private place(): void {
-    const { pool } = this;
-    const depth = Math.max(1, pool.floor - this.level);
+    const { below } = this.rise;
+    const level = this.rise.levelNow;
     for (let i = 0; i < this.bodies.length; i += 1) {
-      this.bodies[i].y = this.level;
-      this.bodies[i].scaleY = depth / this.bodies[i].height;
+      this.bodies[i].y = level;
+      this.bodies[i].scaleY = this.deep.at(below);
     }
-    if (this.dry !== null && pool.rim !== undefined) this.dry.scaleY = Math.max(1, this.level - pool.rim) / this.dry.height;
-    this.light.y = this.level;
-    this.light.scaleY = depth / this.light.height;
-    this.surface.move(this.level, pool.level);
+    if (this.dry !== null && this.dryHigh !== null) this.dry.scaleY = this.dryHigh.at(below);
+    this.light.y = level;
+    this.light.scaleY = this.lit.at(below);
+    this.surface.move(below);
   }
 
   private paint(): void {
@@ -216,14 +235,14 @@ export class ShapedWater implements Live {
     const space = { x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level };
     this.body = kit.studio.show(kit.studio.bake(space, (pen) => pen.path(path, { fill: '#fff' }))).setTint(this.colour.tint);
     kit.studio.show(kit.studio.bake(space, (pen) => pen.within(path, () => light(pen, space.x, space.y, space.w, space.h, pool.seed))));
-    this.surface = pool.full ? null : new Surface(kit, pool);
+    this.surface = pool.full ? null : new Surface(kit, pool, this.rise);
   }
 
   update(moment: Moment): void {
     if (this.rise.on(this, moment)) {
       const cut = (this.level - this.pool.level) / this.body.scaleY;
       this.body.setCrop(0, cut, this.body.width, this.body.height - cut);
-      this.surface?.move(this.level, this.pool.level);
+      this.surface?.move(this.rise.below);
     }
     if (this.colour.towards(this.dials.bands[this.band], moment)) this.body.setTint(this.colour.tint);
   }

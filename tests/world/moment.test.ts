@@ -1,9 +1,12 @@
 // The moment the picture shows, and the mark that a number earns.
 import { describe, expect, it } from 'vitest';
 import { LENSES } from '../../src/store/lenses';
+import { markAgainst } from '../../src/store/troubles';
 import type { ComfortBand } from '../../src/worker/messages';
-import { fishDistress, markOf } from '../../src/world/marks';
+import { distressAt, fishDistress, Limits } from '../../src/world/marks';
+import { WATER_BANDS } from '../../src/world/draw/palette';
 import { Moment } from '../../src/world/moment';
+import { BandColour } from '../../src/world/water';
 import type { PageState } from '../../src/store/state';
 import { loopOf, seasonOf } from './loops';
 
@@ -64,7 +67,7 @@ describe('a mark', () => {
   const NAMES = ['TAN_mgN_L', 'NH3_mgN_L', 'O2_mg_L', 'H2S_ug_L'];
   const places = new Map(NAMES.map((name, i) => [name, i]));
   const at = (values: Record<string, number>): Float64Array => Float64Array.from(NAMES, (name) => values[name] ?? 0);
-  const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<typeof markOf> => markOf(bands, kind, judged, at(values), places);
+  const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<Limits['mark']> => new Limits(bands, kind, judged, places).mark(at(values));
 
   it('is the worst of the quantities behind the lens', () => {
     expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.01 })).toBe('fine');
@@ -77,13 +80,46 @@ describe('a mark', () => {
     expect(mark('raftBed', ['O2_mg_L'], { O2_mg_L: 4.5 })).toBe('fine');
   });
 
+  it('is the one that the panels show, at every limit and between', () => {
+    for (let value = 0; value < 8; value += 0.05) {
+      for (const band of bands) {
+        const limits = new Limits([band], band.applies === 'fish' ? 'fishTank' : 'raftBed', [band.variable], places);
+        expect(limits.mark(at({ [band.variable]: value }))).toBe(markAgainst(band, value));
+      }
+    }
+    expect(new Limits([], 'fishTank', ['O2_mg_L'], places).mark(at({}))).toBeNull();
+  });
+
   it('is not set where nobody lives, however high the value', () => {
     expect(mark('radialFlowSettler', LENSES.ammonia.judged, { TAN_mgN_L: 90 })).toBeNull();
   });
 
   it('of distress rises from the watch limit to the act limit', () => {
-    expect([8, 5, 4, 3, 1].map((O2) => fishDistress(bands, 'O2_mg_L', at({ O2_mg_L: O2 }), 2))).toEqual([0, 0, 50, 100, 100]);
-    expect([1, 3, 9].map((TAN) => fishDistress(bands, 'TAN_mgN_L', at({ TAN_mgN_L: TAN }), 0))).toEqual([0, 50, 100]);
-    expect(fishDistress(bands, 'H2S_ug_L', at({ H2S_ug_L: 50 }), 3)).toBe(0);
+    const distress = (variable: string, size: number, value: number): number => distressAt(fishDistress(bands, variable, size), Math.round(value / size));
+    expect([8, 5, 4, 3, 1, -2].map((O2) => distress('O2_mg_L', 0.1, O2))).toEqual([0, 0, 50, 100, 100, 100]);
+    expect([1, 3, 9, 900].map((TAN) => distress('TAN_mgN_L', 0.1, TAN))).toEqual([0, 50, 100, 100]);
+    expect(distress('H2S_ug_L', 0.1, 50)).toBe(0);
+  });
+});
+
+describe('the colour of a water', () => {
+  it('slides to the band that it is told, without leaving the way, and stays there', () => {
+    const moment = new Moment();
+    moment.dt = 0.05;
+    moment.take(page);
+    const colour = new BandColour();
+    for (const band of [8, 0, 5, 5, 2]) {
+      const goal = WATER_BANDS[band];
+      const red = (tint: number): number => tint >> 16;
+      let before = Math.abs(red(colour.tint) - red(goal));
+      for (let frames = 0; frames < 200; frames += 1) {
+        colour.towards(band, moment);
+        const off = Math.abs(red(colour.tint) - red(goal));
+        expect(off).toBeLessThanOrEqual(before);
+        before = off;
+      }
+      expect(colour.tint).toBe(goal);
+      expect(colour.towards(band, moment)).toBe(false);
+    }
   });
 });

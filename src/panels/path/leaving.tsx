@@ -1,10 +1,11 @@
-// Asks once before another lesson takes the place of a season that is under way and was acted in: what was done there would be gone.
+// Asks once before a season that is under way and was acted in is left, for another lesson or by the browser's Back button: what was done there would be gone.
 import { createContext, useContext, type ReactNode } from 'react';
 import { underWay } from '../../store/branches';
 import type { PageState } from '../../store/state';
 import { say } from '../../words/say';
 import { momentOf } from '../../words/units';
 import { useAskFirst, type Guard, type Question } from '../askFirst';
+import { useBackAsks } from './backButton';
 
 const LeaveContext = createContext<Guard>((go) => go());
 
@@ -20,5 +21,6 @@ const question = ({ lesson, lived_h }: PageState): Question => ({
 
 export function LeaveGuard({ children }: { children: ReactNode }) {
   const { guard, dialog } = useAskFirst(underWay, question);
+  useBackAsks(guard);
   return <LeaveContext.Provider value={guard}>{children}{dialog}</LeaveContext.Provider>;
 }

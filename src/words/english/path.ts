@@ -29,9 +29,9 @@ export const pathWords = {
   'path.noLessons': 'This copy of the page holds no lessons of its own.',
 
   'leave.title': 'Leave this season?',
-  'leave.body': 'You have acted in the season of “{title}” and lived it to day {day}. Another lesson takes its place, and what you did is not kept.',
+  'leave.body': 'You have acted in the season of “{title}” and lived it to day {day}. If you leave now, what you did is not kept.',
   'leave.stay': 'Stay with this season',
-  'leave.go': 'Open the other lesson',
+  'leave.go': 'Leave this season',
 
   'file.button': 'File check',
   'file.title': 'File check: {name}',

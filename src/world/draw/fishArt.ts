@@ -20,7 +20,7 @@ const TILAPIA: FishForm = {
     for (const x of [14, 2, -10, -22]) {
       const a = move([x, -19 + Math.abs(x - 6) * 0.28]);
       const b = move([x - 3, 3]);
-      pen.path(`M${a[0]} ${a[1] + 2}Q${a[0] - 4} ${(a[1] + b[1]) / 2} ${b[0]} ${b[1]}`, { ink: INK.fishDark, width: 4, alpha: 0.5 * fade });
+      pen.path(`M${a[0]} ${a[1] + 2}Q${a[0] - 4} ${(a[1] + b[1]) / 2} ${b[0]} ${b[1]}`, { ink: INK.fishDark, width: 3.4, alpha: 0.5 * fade });
     }
   },
 };

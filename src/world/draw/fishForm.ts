@@ -6,6 +6,12 @@ import { smooth, type Point } from './curves';
 /** Space a fish takes in its own units. */
 export const FISH_FRAME = { x: -72, y: -46, w: 140, h: 88 } as const;
 
+/** A cream edge all round, and a light flank: they keep a fish apart from water of any tone, in grey print and from far away too. */
+const HALO = '#FFF8E8';
+const HALO_WIDTH = 8;
+const FLANK: readonly Point[] = [[26, 0], [0, -5], [-34, 0]];
+const FLANK_WIDTH = 9;
+
 /** How a species is built: outlines of its parts at rest, its colours, and the marks on its side. */
 export interface FishForm {
   body: Point[]; belly: Point[]; tail: Point[]; sideFin: Point[];
@@ -37,9 +43,9 @@ export function fishOf(form: FishForm, pen: Pen, bend: number, unwell: boolean):
   const { ink } = colours;
   const body = outline(form.body);
   const tail = outline(form.tail, false);
-  const fin = mix(flesh, colours.dark, unwell ? 0.12 : 0.25);
-  pen.path(body + tail, { ink: '#FFF8E8', width: 7, alpha: 0.75 });
-  pen.path(tail, { fill: mix(flesh, colours.dark, unwell ? 0.15 : 0.35), ink, width: 2.2 });
+  const fin = mix(flesh, colours.dark, unwell ? 0.08 : 0.18);
+  pen.path(body + tail + form.fins.map((points) => outline(points)).join(''), { ink: HALO, width: HALO_WIDTH, alpha: 0.95 });
+  pen.path(tail, { fill: mix(flesh, colours.dark, unwell ? 0.08 : 0.18), ink, width: 2.2 });
   for (let i = -2; i <= 2; i += 1) {
     const a = move([-40, i * 2]);
     const b = move([-54, i * 6.4]);
@@ -48,7 +54,11 @@ export function fishOf(form: FishForm, pen: Pen, bend: number, unwell: boolean):
   for (const points of form.fins) pen.path(outline(points), { fill: fin, ink, width: 2 });
   pen.path(body, { fill: flesh });
   pen.path(outline(form.belly), { fill: belly });
-  pen.within(body, () => form.marks(pen, move, unwell ? 0.55 : 1));
+  pen.within(body, () => {
+    const [[fromX, fromY], [overX, overY], [toX, toY]] = FLANK.map(move);
+    pen.path(`M${fromX} ${fromY}Q${overX} ${overY} ${toX} ${toY}`, { ink: mix(belly, '#FFFFFF', 0.4), width: FLANK_WIDTH, alpha: 0.62 });
+    form.marks(pen, move, unwell ? 0.55 : 1);
+  });
   pen.path(body, { ink, width: 2.4 });
   pen.path(form.gill, { ink, width: 1.7 });
   pen.path(outline(form.sideFin), { fill: mix(belly, flesh, 0.4), ink, width: 1.7 });

@@ -8,6 +8,7 @@ import type { Kit } from '../kit';
 import { type StageBox } from '../layout';
 import type { Live, Moment } from '../moment';
 import { FLOW_STEP_m3_d } from '../pipes';
+import { Ready } from '../ready';
 
 /** Thickness of a hull's shell. */
 export const SHELL = 7;
@@ -63,6 +64,10 @@ export function gaugeFace(pen: Pen, x: number, y: number, r: number): void {
 export const GAUGE = 11;
 /** Blockage is read in steps of this. */
 const CLOG_STEP = 0.002;
+const BLOCKED = Math.round(1 / CLOG_STEP);
+/** A clean filter's needle stands a quarter of the way up while water runs, in steps. */
+const RUNNING = Math.round(BLOCKED / 3);
+const TURNS = new Ready(0, RUNNING + BLOCKED, (step) => -1.5 + (3 * step) / (RUNNING + BLOCKED));
 
 /** Needle of a gauge: it swings right as the filter blocks and falls back left where nothing flows. */
 export class Gauge implements Live {
@@ -72,9 +77,9 @@ export class Gauge implements Live {
   private readonly flow: number;
   private seen = NO_FIGURE;
   private flowed = false;
+  /** turn of the needle, in steps */
   private goal = 0;
   private shown = 0;
-  private moving = false;
 
   constructor(kit: Kit, id: string, x: number, y: number) {
     this.dials = kit.dials;
@@ -90,15 +95,10 @@ export class Gauge implements Live {
     if (clog !== this.seen || flows !== this.flowed) {
       this.seen = clog;
       this.flowed = flows;
-      this.goal = flows ? 0.25 + 0.75 * Math.max(0, Math.min(1, clog * CLOG_STEP)) : 0;
-      this.moving = true;
+      this.goal = flows ? RUNNING + (clog < 0 ? 0 : clog > BLOCKED ? BLOCKED : clog) : 0;
     }
-    if (this.moving) this.swing(moment);
-  }
-
-  private swing(moment: Moment): void {
-    this.moving = Math.abs(this.goal - this.shown) >= CLOG_STEP;
-    this.shown += (this.goal - this.shown) * moment.ease;
-    this.needle.rotation = -1.5 + 3 * this.shown;
+    if (this.goal === this.shown) return;
+    this.shown += moment.part(this.goal - this.shown);
+    this.needle.rotation = TURNS.at(this.shown);
   }
 }
