@@ -18,7 +18,7 @@ const FACTOR = 3;
 /** Those that also answer by the pH to what they keep a derivative to (phosphorus buffers), and the more so the less that derivative counts: they are held to it at a pinned pH. */
 const PINNED: ReadonlySet<ProcessName> = new Set(['sloughAmmoniaOxidisers', 'sloughNitriteOxidisers', 'sloughHeterotrophs', 'lysisAmmoniaOxidisers', 'lysisNitriteOxidisers', 'lysisHeterotrophs']);
 /** Reactants that run out: their derivative is taken for steeper than it is where little is left, up to the chord down to nothing. */
-const STEEPER: Readonly<Partial<Record<ProcessName, readonly number[]>>> = { heterotrophsAerobic: [SS, O2], heterotrophsAnoxic: [SS, NO3], sulfideOxidation: [O2] };
+const STEEPER: Readonly<Partial<Record<ProcessName, readonly number[]>>> = { heterotrophsAerobic: [SS, O2, TAN], heterotrophsAnoxic: [SS, NO3, TAN], sulfideOxidation: [O2] };
 /** Oxygen's transfer keeps what the fish take of it, carbon's what nitrifiers build of it: columns that touch one component alone can bear it (gas.ts). */
 const KEEPS_FOR: Readonly<Partial<Record<ProcessName, readonly ProcessName[]>>> = { oxygenTransfer: ['fishGrowth', 'fishExpenditure', 'fishBasal'] };
 /** processes whose code is network/solidsMoves.ts */

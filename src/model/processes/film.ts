@@ -24,8 +24,8 @@ export const filmDefinitions: readonly Definition[] = [
 /** g N/m³ of ammonia nitrogen at which growth finds half the nitrogen it wants: it vanishes with its own reactant. */
 const TAN_TO_GROW = 0.01;
 
-/** Saturation of a rate by its reactant; odd below zero, where a trial step may stand for a moment and must be led back as smoothly as it came. */
-const saturation = (x: number, half: number): number => x / (half + Math.abs(x));
+/** Saturation of a rate by its reactant. Below zero, where a trial step may stand for a moment, it runs backwards, as smoothly and at most a third as fast: without that, or as fast as forwards, steps come to swing round zero. */
+const saturation = (x: number, half: number): number => x / (half + (x > 0 ? x : -3 * x));
 
 /** Product of three such; with more than one below zero nothing runs, lest two wants look like plenty. */
 const together = (a: number, b: number, c: number): number => (a < 0 ? b < 0 || c < 0 : b < 0 && c < 0) ? 0 : a * b * c;
@@ -38,8 +38,8 @@ const steepness = (x: number, half: number, scarce: number): number => {
   const share = x / scarce;
   return (half + x / (1 + share * share)) / ((half + x) * (half + x));
 };
-/** g/m³ under which oxygen, organics and nitrate count as scarce. */
-const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7;
+/** g/m³ under which oxygen, organics, nitrate and ammonia count as scarce. */
+const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7, SCARCE_TAN = 0.1;
 
 /** Rates of every film process in the cell, and of sulfide in the open water; per day. */
 export function filmRates(w: Workspace, k: Kinetics): void {
@@ -61,7 +61,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
 
   // Heterotrophs first: they take their oxygen at the film's outside.
   const tanKeeps = saturation(y[o + TAN] * v, TAN_TO_GROW);
-  const tanSlope = TAN_TO_GROW / ((tan + TAN_TO_GROW) * (tan + TAN_TO_GROW)) * v;
+  const tanSlope = steepness(tan, TAN_TO_GROW, SCARCE_TAN) * v;
   const fSS = saturation(y[o + SS] * v, k.hetSubstrate);
   const fO = saturation(y[o + O2] * v, k.hetO2);
   const hetFull = (k.hetGrowth / k.hetYield) * het;
