@@ -1,6 +1,7 @@
 // ROS2-W: Verwer's two-stage, second-order, L-stable Rosenbrock-W method, γ = 1 − 1/√2 (Verwer, Spee, Blom & Hundsdorfer 1999).
 // Order two for any approximate Jacobian W. It knows steps, errors and outcomes, and no chemistry.
 import { hermite } from './hermite';
+import { addScaled, addTwoScaled } from './vectors';
 
 export const GAMMA = 1 - 1 / Math.sqrt(2);
 
@@ -113,22 +114,15 @@ export class Rosenbrock2 {
   /** One trial step into `trial`; returns its error norm (Infinity where W could not be factorised). */
   private attempt(t: number, h: number, y: Float64Array): number {
     const { system, f0, f1, u1, u2, rhs, trial } = this;
-    const n = system.size;
     const d = 1 / (h * GAMMA);
     if (!system.factor(d)) return Infinity;
     rhs.set(f0);
     system.solve(rhs, u1, 0);
-    const perGamma = 1 / GAMMA;
-    for (let i = 0; i < n; i++) trial[i] = y[i] + u1[i] * perGamma;
+    addScaled(trial, y, u1, 1 / GAMMA);
     system.slope(t + h, trial, f1, 1);
-    const twice = 2 * d;
-    for (let i = 0; i < n; i++) rhs[i] = f1[i] - twice * u1[i];
+    addScaled(rhs, f1, u1, -2 * d);
     system.solve(rhs, u2, 1);
-    const a = 3 / (2 * GAMMA), b = 1 / (2 * GAMMA);
-    for (let i = 0; i < n; i++) {
-      trial[i] = y[i] + a * u1[i] + b * u2[i];
-      rhs[i] = b * (u1[i] + u2[i]);
-    }
+    addTwoScaled(trial, rhs, y, u1, u2, 3 / (2 * GAMMA), 1 / (2 * GAMMA));
     return system.norm(rhs, y, trial);
   }
 }

@@ -3,6 +3,7 @@
 // The link that runs back (the return) is closed afterwards (closeLoop.ts).
 import type { Alone } from '../cell';
 import { FAST, FLOWING, O2, STATES } from '../components';
+import { addStretch, multiplyStretch } from '../../numerics/vectors';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import { BLOCK, FACTORS, ORDER, WIDTH, factorBlock, solveBlock } from './fastBlock';
 import { closeLoop, findEchoes } from './closeLoop';
@@ -105,7 +106,7 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     for (let l = 0; l < into.length; l++) {
       const { from, rate, shear } = into[l];
       const a = from * STATES;
-      for (let i = 0; i < FLOWING; i++) rhs[o + i] += rate * u[a + i];
+      addStretch(rhs, o, u, a, rate, FLOWING);
       if (shear > 0) breakCoarse(into[l], rate, u, a, rhs, o);
     }
     // Alone, since their sinks take oxygen, nitrate and the like from the dense block.
@@ -120,7 +121,7 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     // Solids, coarse first, each alone: what fish and films gave them is in their right-hand sides by now.
     solveMoves(cell, data.moves, 1 / cell.volume, rhs, inverse, o, delta, ro);
     solveLoneAfter(cell, g, go, rhs, inverse, o, delta, ro);
-    for (let i = o + FAST; i < o + STATES; i++) u[i] = rhs[i] * inverse[i];
+    multiplyStretch(u, rhs, inverse, o + FAST, o + STATES);
   }
   for (let l = 0; l < data.outlets.length; l++) {
     const { from, rate } = data.outlets[l];

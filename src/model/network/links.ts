@@ -1,4 +1,5 @@
 // What water carries along the links of a loop.
+import { addStretch, exchangeStretch } from '../../numerics/vectors';
 import { CF, FLOWING, STATES } from '../components';
 import type { LoopData, Link } from './loopData';
 
@@ -12,11 +13,10 @@ export function carryAll(data: LoopData, y: Float64Array, out: Float64Array, out
     const first = into.length > 0 ? into[0] : null;
     const rate = first ? first.rate : 0;
     const a = first ? first.from * STATES : o;
-    for (let i = 0; i < FLOWING; i++) out[o + i] = rate * y[a + i] - off * y[o + i];
-    for (let i = o + FLOWING; i < o + STATES; i++) out[i] = 0;
+    exchangeStretch(out, y, o, a, rate, off, FLOWING);
+    out.fill(0, o + FLOWING, o + STATES);
     for (let l = 1; l < into.length; l++) {
-      const from = into[l].from * STATES;
-      for (let i = 0; i < FLOWING; i++) out[o + i] += into[l].rate * y[from + i];
+      addStretch(out, o, y, into[l].from * STATES, into[l].rate, FLOWING);
     }
     for (let l = 0; l < into.length; l++) if (into[l].shear > 0) breakCoarse(into[l], into[l].rate, y, into[l].from * STATES, out, o);
   }

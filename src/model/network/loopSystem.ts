@@ -1,6 +1,7 @@
 // The loop as a stiff system for the integrator: slope, factor, solve, and the books kept at every accepted step.
 import { ALK, FLOWING, STATES } from '../components';
 import type { StiffSystem } from '../../numerics/rosenbrock';
+import { addThreeStretch, firstBelowZero } from '../../numerics/vectors';
 import { PROCESSES } from '../processes/catalogue';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
@@ -45,7 +46,7 @@ export class LoopSystem implements StiffSystem {
   accepted(h: number, _t: number, y: Float64Array): void {
     this.addExtents(0.5 * h);
     this.book(h);
-    for (let i = 0; i < y.length; i++) if (y[i] < 0) this.mend(y, i);
+    for (let i = firstBelowZero(y, 0); i < y.length; i = firstBelowZero(y, i + 1)) this.mend(y, i);
   }
 
   /** A component below zero: what drew on it is undone, what water carried off comes back, and only what is left is clipped. */
@@ -67,10 +68,7 @@ export class LoopSystem implements StiffSystem {
     for (let c = 0; c < cells.length; c++) {
       const { stretches } = cells[c].work;
       const ro = c * PROCESSES;
-      for (let k = 0; k < stretches.length; k += 2) {
-        const end = ro + stretches[k + 1];
-        for (let i = ro + stretches[k]; i < end; i++) extents[i] += half * (r0[i] + r1[i] + delta[i]);
-      }
+      for (let k = 0; k < stretches.length; k += 2) addThreeStretch(extents, r0, r1, delta, half, ro + stretches[k], ro + stretches[k + 1]);
     }
   }
 
