@@ -1,9 +1,9 @@
 // The right-hand side: rates of every process in every cell, times the matrix, plus what the links carry.
-import { ALK, O2, STATES } from '../components';
+import { ALK, IC, O2, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import { doseRates } from '../processes/dosing';
-import { filmRates } from '../processes/film';
+import { filmRates, saturation } from '../processes/film';
 import { fishRates } from '../processes/fish';
 import { CARBON_TO_GROW, gasRates } from '../processes/gas';
 import { hydrolysisRates } from '../processes/hydrolysis';
@@ -52,7 +52,7 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
     left *= alkalinity > 0 ? alkalinity / (k.alkalinity + alkalinity) : 0;
   }
   // Nitrifiers build themselves of inorganic carbon: without any they stand still.
-  w.nitrifying = left * w.carbon / (CARBON_TO_GROW + w.carbon);
+  w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, CARBON_TO_GROW);
 }
 
 /** All rates of the cells that the workspaces are in. Goes process by process, not cell by cell: the code of all of them does not fit a processor's nearest cache, that of one does. */

@@ -25,7 +25,7 @@ export const filmDefinitions: readonly Definition[] = [
 const TAN_TO_GROW = 0.01;
 
 /** Saturation of a rate by its reactant. Below zero, where a trial step may stand for a moment, it runs backwards, as smoothly and at most a third as fast: without that, or as fast as forwards, steps come to swing round zero. */
-const saturation = (x: number, half: number): number => x / (half + (x > 0 ? x : -3 * x));
+export const saturation = (x: number, half: number): number => x / (half + (x > 0 ? x : -3 * x));
 
 /** Product of three such; with more than one below zero nothing runs, lest two wants look like plenty. */
 const together = (a: number, b: number, c: number): number => (a < 0 ? b < 0 || c < 0 : b < 0 && c < 0) ? 0 : a * b * c;
@@ -81,13 +81,15 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   // Nitrifiers.
   const fA = saturation(y[o + TAN] * v, k.aobTAN);
   const fAO = filmO2 / (k.aobO2 + filmO2);
-  const aobMax = (k.aobGrowth / k.aobYield) * aob * w.nitrifying;
-  const ammonia = aobMax * fA * fAO;
+  const aobFull = (k.aobGrowth / k.aobYield) * aob;
+  const aobMax = aobFull * w.nitrifying;
+  const ammonia = aobFull * together(fA, fAO, w.nitrifying);
   r[ro + ID.nitritation] = ammonia;
   const fN2 = saturation(y[o + NO2] * v, k.nobNO2);
   const fNO = filmO2 / (k.nobO2 + filmO2);
-  const nobMax = (k.nobGrowth / k.nobYield) * nob * w.nitrifying * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3));
-  const nitrite = nobMax * fN2 * fNO;
+  const nobFull = (k.nobGrowth / k.nobYield) * nob * (k.nobFreeAmmonia / (k.nobFreeAmmonia + tan * w.nh3));
+  const nobMax = nobFull * w.nitrifying;
+  const nitrite = nobFull * together(fN2, fNO, w.nitrifying);
   r[ro + ID.nitriteOxidation] = nitrite;
 
   // Film beyond capacity, and decay, leave as fine solids; without phosphorus or sulfate to build those, as dissolved organics.
