@@ -19,19 +19,23 @@ export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Arra
   const b0 = s3 - 2 * s2 + s;
   const b1 = s3 - s2;
   for (let i = 0; i < out.length; i++) {
-    const rise = y1[i] - y0[i];
-    if (rise === 0 && f0[i] === 0 && f1[i] === 0) {
-      out[i] = y1[i];
+    const begin = y0[i];
+    const end = y1[i];
+    const rise = end - begin;
+    let first = f0[i];
+    let last = f1[i];
+    if (rise === 0 && first === 0 && last === 0) {
+      out[i] = end;
       continue;
     }
-    let first = h * f0[i];
-    let last = h * f1[i];
+    first *= h;
+    last *= h;
     if (Math.abs(rise - 0.5 * (first + last)) > AGREE * (Math.abs(first) + Math.abs(last))) {
       first = within(first, 3 * rise);
       last = within(last, 3 * rise);
     }
-    const value = y0[i] + a1 * rise + b0 * first + b1 * last;
-    out[i] = value > 0 ? value : y0[i] < 0 || y1[i] < 0 ? value : 0;
+    const value = begin + a1 * rise + b0 * first + b1 * last;
+    out[i] = value > 0 ? value : begin < 0 || end < 0 ? value : 0;
   }
 }
 

@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { FAST, NAMES, NO2, NO3, O2, SS, STATES, TAN } from '../../src/model/components';
 import { applyColumns, isWrittenOut } from '../../src/model/network/columns';
-import { BLOCK, placeInBlock } from '../../src/model/network/fastBlock';
+import { placeInBlock } from '../../src/model/network/fastBlock';
 import { spreadBlock, writeBlock } from '../../src/model/network/keptColumns';
+import { BLOCK } from '../../src/model/network/places';
 import { ID, PROCESSES, PROCESS_NAMES, SLOTS } from '../../src/model/processes/catalogue';
 import { DEFINITIONS } from '../../src/model/processes/definitions';
 import { livedLoop } from './tinyLoop';

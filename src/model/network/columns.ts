@@ -3,26 +3,12 @@
 import type { Cell } from '../cell';
 import {
   ALK, BA, BH, BN, CA, CF, CH4, CLOG, CS, FE, FF, FI, FS, IC, K, LEAF, MF, MG, MI, MS, N2, NO2, NO3, O2, OP, P, PO, PS, QCA, QFE, QK, QN, QP, ROOT,
-  S2, SF, SL, SO4, SS, STATES, TAN, UF, US,
+  S2, SF, SL, SO4, SS, TAN, UF, US,
 } from '../components';
 import { ID } from '../processes/catalogue';
-
-/** Where a process's column begins in the matrix's table. */
-const at = (p: number): number => p * STATES;
-
-const A = at(ID.nitritation), N = at(ID.nitriteOxidation), H = at(ID.heterotrophsAerobic), D = at(ID.heterotrophsAnoxic);
-// The three guilds are of one stuff, so one column serves for the sum of their rates.
-const G = at(ID.sloughHeterotrophs), L = at(ID.lysisHeterotrophs);
-const S = at(ID.sulfideOxidation), M = at(ID.methaneOxidation);
-const QUICK = at(ID.hydrolysisCoarseFast), TOUGH = at(ID.hydrolysisCoarseSlow);
-const CAUGHT_QUICK = at(ID.hydrolysisCaughtFast), CAUGHT_TOUGH = at(ID.hydrolysisCaughtSlow);
-const BED_QUICK = at(ID.hydrolysisSludgeFast), BED_TOUGH = at(ID.hydrolysisSludgeSlow);
-const BA_O = at(ID.sludgeAerobic), BA_N = at(ID.sludgeAnoxic), BA_S = at(ID.sludgeSulfate), BA_M = at(ID.sludgeMethane), BA_G = at(ID.sludgeMethaneGas);
-const PS_O = at(ID.poreSulfideByOxygen), PS_N = at(ID.poreSulfideByNitrate);
-const NH3 = at(ID.ammoniaTransfer);
-const UN = at(ID.uptakeNitrate), UT = at(ID.uptakeAmmonium), UP = at(ID.uptakePhosphate), UK = at(ID.uptakePotassium), UC = at(ID.uptakeCalcium);
-const GROW = at(ID.leafGrowth);
-const CLUMP_QUICK = at(ID.clumpDenitrificationFast), CLUMP_TOUGH = at(ID.clumpDenitrificationSlow);
+import {
+  A, BA_G, BA_M, BA_N, BA_O, BA_S, BED_QUICK, BED_TOUGH, CAUGHT_QUICK, CAUGHT_TOUGH, CLUMP_QUICK, CLUMP_TOUGH, D, G, GROW, H, L, M, N, NH3, PS_N, PS_O, QUICK, S, TOUGH, UC, UK, UN, UP, UT,
+} from './places';
 
 const inRange = (p: number, first: number, last: number): boolean => p >= first && p <= last;
 

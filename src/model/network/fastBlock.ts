@@ -1,18 +1,11 @@
 // The dense block of eight in each cell's W. Six answer to one another; alkalinity answers to them but only the transfer of
 // carbon dioxide answers to it, and to carbon nothing else does. So six are solved together, then alkalinity, then carbon.
 import { ALK, IC, NO2, NO3, O2, S2, SS, TAN } from '../components';
-import { factorise } from '../../numerics/dense';
+import { factoriseSix } from '../../numerics/six';
+import { ALK_INVERSE, ALK_ROW, CORE, IC_INVERSE, IC_ROW, WIDTH } from './places';
 
 /** Rows and columns of a block stand in this order; a component's place in it. */
 export const ORDER: readonly number[] = [O2, TAN, NO2, NO3, S2, SS, ALK, IC];
-export const WIDTH = ORDER.length;
-export const BLOCK = WIDTH * WIDTH;
-const CORE = 6;
-const ALK_ROW = 6 * WIDTH, IC_ROW = 7 * WIDTH;
-
-/** Numbers kept of a factorised block: the core's factors, and the inverted diagonals of alkalinity and carbon. */
-export const FACTORS = CORE * CORE + 2;
-const ALK_INVERSE = CORE * CORE, IC_INVERSE = ALK_INVERSE + 1;
 
 /**
  * Where the derivative of one component's slope to another stands in a block.
@@ -41,7 +34,7 @@ export function factorBlock(w: Float64Array, wo: number, lu: Float64Array, lo: n
   if (held) for (let j = 0; j < CORE; j++) lu[lo + j] = j === 0 ? d : 0;
   lu[lo + ALK_INVERSE] = 1 / (d + own[o + ALK] - w[wo + ALK_ROW + 6]);
   lu[lo + IC_INVERSE] = 1 / (d + own[o + IC] - w[wo + IC_ROW + 7]);
-  return factorise(lu, lo, CORE);
+  return factoriseSix(lu, lo);
 }
 
 /** Solves for the eight: right-hand sides from rhs, answers to u, both from the cell's own `o`; `held` pins oxygen's right-hand side to zero. */

@@ -1,33 +1,13 @@
 // The kept derivatives of the processes that columns.ts writes out, put to work the same way: what they give to the dense block
 // of W, and what the block's solution says each process does. A test holds this code to the table.
 import type { Cell } from '../cell';
-import { ALK, BA, BH, BN, FF, FS, IC, N2, NA, NO2, NO3, O2, P, PO, PS, QN, S2, SO4, SS, STATES, TAN } from '../components';
+import { ALK, BA, BH, BN, FF, FS, IC, N2, NA, NO2, NO3, O2, P, PO, PS, QN, S2, SO4, SS, TAN } from '../components';
 import { ID, SLOTS } from '../processes/catalogue';
 import { applyPoreOrganics, applyPoreSulfide } from './columns';
-
-/** Where a process's column begins in the matrix's table, and its kept derivatives among a cell's. */
-const at = (p: number): number => p * STATES;
-const kept = (p: number): number => p * SLOTS;
-
-const A = at(ID.nitritation), N = at(ID.nitriteOxidation), H = at(ID.heterotrophsAerobic), D = at(ID.heterotrophsAnoxic), S = at(ID.sulfideOxidation);
-// The three guilds are of one stuff, so one column each serves for what they let go.
-const G = at(ID.sloughHeterotrophs), L = at(ID.lysisHeterotrophs);
-const V = at(ID.ammoniaTransfer), UN = at(ID.uptakeNitrate), UT = at(ID.uptakeAmmonium);
-// Slots in the order of each definition's `fast`.
-const A_TAN = kept(ID.nitritation), A_O2 = A_TAN + 1;
-const N_NO2 = kept(ID.nitriteOxidation), N_O2 = N_NO2 + 1;
-const H_SS = kept(ID.heterotrophsAerobic), H_O2 = H_SS + 1, H_TAN = H_SS + 2;
-const D_SS = kept(ID.heterotrophsAnoxic), D_NO3 = D_SS + 1, D_TAN = D_SS + 2;
-const S_S2 = kept(ID.sulfideOxidation), S_O2 = S_S2 + 1;
-// Shares of growth that leave, and the derivative to oxygen.
-const A_SLOUGH = kept(ID.sloughAmmoniaOxidisers) + 1, A_LYSIS = kept(ID.lysisAmmoniaOxidisers) + 1, A_STIFLED = A_SLOUGH + 1;
-const N_SLOUGH = kept(ID.sloughNitriteOxidisers) + 1, N_LYSIS = kept(ID.lysisNitriteOxidisers) + 1, N_STIFLED = N_SLOUGH + 1;
-const H_SLOUGH = kept(ID.sloughHeterotrophs) + 1, H_LYSIS = kept(ID.lysisHeterotrophs) + 1, H_STIFLED = H_SLOUGH + 1;
-const AIR_O2 = kept(ID.oxygenTransfer), AIR_IC = kept(ID.carbonDioxideTransfer), AIR_ALK = AIR_IC + 1, AIR_S2 = kept(ID.hydrogenSulfideTransfer), AIR_TAN = kept(ID.ammoniaTransfer);
-const UN_NO3 = kept(ID.uptakeNitrate), UT_TAN = kept(ID.uptakeAmmonium);
-
-/** Rows of a block, in the order of fastBlock.ts: oxygen, ammonia, nitrite, nitrate, sulfide, organics, alkalinity, carbon. Columns are an eighth of these. */
-const oxygen = 0, ammonia = 8, nitrite = 16, nitrate = 24, sulfide = 32, organics = 40, alkalinity = 48, carbon = 56;
+import {
+  A, A_LYSIS, A_O2, A_SLOUGH, A_STIFLED, A_TAN, AIR_ALK, AIR_IC, AIR_O2, AIR_S2, AIR_TAN, D, D_NO3, D_SS, D_TAN, G, H, H_LYSIS, H_O2, H_SLOUGH, H_SS, H_STIFLED, H_TAN, L, N, N_LYSIS, N_NO2, N_O2,
+  N_SLOUGH, N_STIFLED, NH3, S, S_O2, S_S2, UN, UN_NO3, UT, UT_TAN, alkalinity, ammonia, carbon, nitrate, nitrite, organics, oxygen, sulfide,
+} from './places';
 
 /** Writes a cell's block of W; what does not stand here is left as it is. @param m the matrix's table */
 export function writeBlock(cell: Cell, m: Float64Array, g: Float64Array, go: number, w: Float64Array, wo: number): void {
@@ -65,7 +45,7 @@ export function writeBlock(cell: Cell, m: Float64Array, g: Float64Array, go: num
   w[wo + nitrite + 1] = m[A + NO2] * a;
   w[wo + nitrate + 1] = m[D + NO3] * d;
   w[wo + organics + 1] = la * a + eats * (h + d);
-  w[wo + alkalinity + 1] = aA * a + hA * h + dA * d + m[V + ALK] * stripped + m[UT + ALK] * taken;
+  w[wo + alkalinity + 1] = aA * a + hA * h + dA * d + m[NH3 + ALK] * stripped + m[UT + ALK] * taken;
   w[wo + carbon + 1] = aC * a + hC * h + dC * d;
   // To nitrite.
   const oxidised = g[go + N_NO2];

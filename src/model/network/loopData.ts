@@ -5,7 +5,7 @@ import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import type { Saturation } from '../processes/gas';
 import type { Kinetics } from '../processes/kineticsAt';
-import { BLOCK, FACTORS } from './fastBlock';
+import { BLOCK, FACTORS } from './places';
 import type { Matrix } from './matrix';
 import type { MoveNumbers } from './solidsMoves';
 

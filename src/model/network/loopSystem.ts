@@ -91,11 +91,12 @@ export class LoopSystem implements StiffSystem {
       let sum = 0;
       const o = c * STATES;
       for (let i = o; i < o + STATES; i++) {
-        if (error[i] === 0) continue; // what this cell does not have
+        const strays = error[i];
+        if (strays === 0) continue; // what this cell does not have
         // The larger of the two sizes, without a branch that no processor can foretell.
         const a = Math.abs(before[i]);
         const b = Math.abs(after[i]);
-        const e = error[i] / (tolerance[i] + half * (a + b + Math.abs(a - b)));
+        const e = strays / (tolerance[i] + half * (a + b + Math.abs(a - b)));
         const square = e * e;
         sum += square;
         if (square > largest) largest = square;
