@@ -71,12 +71,8 @@ export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float
 /** The active processes of a cell by how they are applied; made by network/workLists.ts. Places are relative to the cell's own. */
 export interface WorkLists {
   all: Int32Array;
-  /** the same as stretches of ids, first and end by turns */
-  stretches: Int32Array;
   /** rates to slope rows, for processes whose columns no code writes out */
   apply: FlatSum;
-  /** processes with derivatives to the dense block */
-  slotted: Int32Array;
   /** what is in a fish's gut, solved alone before all that it feeds, or null; all other components solved alone have code of their own */
   gut: Alone | null;
   /** whether solids are caught here, so that they rot here too */
@@ -84,7 +80,7 @@ export interface WorkLists {
 }
 
 const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
-export const NO_WORK: WorkLists = { all: new Int32Array(0), stretches: new Int32Array(0), apply: NO_SUM, slotted: new Int32Array(0), gut: null, holds: false };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, gut: null, holds: false };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

@@ -1,4 +1,4 @@
-// A six-by-six system factorised, written out: no pivoting, for matrices with a dominant diagonal; what numerics/dense.ts does for any size.
+// A six-by-six system factorised, written out: no pivoting, for matrices with a dominant diagonal.
 
 /** No pivot may be smaller. */
 const LEAST = 1e-300;

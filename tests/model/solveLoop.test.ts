@@ -1,6 +1,6 @@
 // The solver down the loop against one large dense system put together here from the table, the kept derivatives and the links.
 import { describe, expect, it } from 'vitest';
-import { backSubstitute, factorise } from '../../src/numerics/dense';
+import { backSubstitute, factorise } from '../numerics/dense';
 import { stream } from '../../src/numerics/streams';
 import { CF, ELEMENTS, FLOWING, O2, P, STATES } from '../../src/model/components';
 import { contentOf } from '../../src/model/ledger';

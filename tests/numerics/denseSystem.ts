@@ -1,5 +1,5 @@
 // A small stiff system with any Jacobian it is told to use, for the integrator's tests: the solver of its own is the project's dense one.
-import { backSubstitute, factorise } from '../../src/numerics/dense';
+import { backSubstitute, factorise } from './dense';
 import type { StiffSystem } from '../../src/numerics/rosenbrock';
 
 export interface Problem {

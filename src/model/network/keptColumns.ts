@@ -2,11 +2,11 @@
 // of W, and what the block's solution says each process does. A test holds this code to the table.
 import type { Cell } from '../cell';
 import { ALK, BA, BH, BN, FF, FS, IC, N2, NA, NO2, NO3, O2, P, PO, PS, QN, S2, SO4, SS, TAN } from '../components';
-import { ID, SLOTS } from '../processes/catalogue';
+import { ID } from '../processes/catalogue';
 import { applyPoreOrganics, applyPoreSulfide } from './columns';
 import {
-  A, A_LYSIS, A_O2, A_SLOUGH, A_STIFLED, A_TAN, AIR_ALK, AIR_IC, AIR_O2, AIR_S2, AIR_TAN, D, D_NO3, D_SS, D_TAN, G, H, H_LYSIS, H_O2, H_SLOUGH, H_SS, H_STIFLED, H_TAN, L, N, N_LYSIS, N_NO2, N_O2,
-  N_SLOUGH, N_STIFLED, NH3, S, S_O2, S_S2, UN, UN_NO3, UT, UT_TAN, alkalinity, ammonia, carbon, nitrate, nitrite, organics, oxygen, sulfide,
+  A, A_LYSIS, A_O2, A_SLOUGH, A_STIFLED, A_TAN, AIR_ALK, AIR_IC, AIR_O2, AIR_S2, AIR_TAN, BED_G, BED_LEAK, BED_M, BED_N, BED_O, BED_S, D, D_NO3, D_SS, D_TAN, G, H, H_LYSIS, H_O2, H_SLOUGH, H_SS, H_STIFLED, H_TAN, L, N, N_LYSIS, N_NO2, N_O2,
+  N_SLOUGH, N_STIFLED, NH3, PS_BY_N, PS_BY_O, PS_GAS, PS_OUT, PS_UP, S, S_O2, S_S2, UN, UN_NO3, UT, UT_TAN, alkalinity, ammonia, carbon, nitrate, nitrite, organics, oxygen, sulfide,
 } from './places';
 
 /** Writes a cell's block of W; what does not stand here is left as it is. @param m the matrix's table */
@@ -127,30 +127,35 @@ export function spreadBlock(cell: Cell, m: Float64Array, g: Float64Array, go: nu
   rhs[o + QN] += nitrateTaken + ammoniumTaken;
 }
 
-// The sinks of pore organics and of pore sulfide stand one after another in the catalogue; each keeps one derivative.
-const FIRST_PO = ID.sludgeAerobic, LAST_PO = ID.sludgeLeak, FIRST_PS = ID.poreSulfideDiffusion, LAST_PS = ID.poreSulfideGasOut;
-
-/** What one cell's pore water does in one solve. */
-const moved = new Float64Array(LAST_PS + 1);
+/** What one cell's pore water does in one solve, by process. */
+const moved = new Float64Array(ID.poreSulfideGasOut + 1);
 
 /** What the sinks of pore water put on its diagonals. */
 export function poreDiagonals(g: Float64Array, go: number, own: Float64Array, o: number): void {
-  for (let p = FIRST_PO; p <= LAST_PO; p++) own[o + PO] += g[go + p * SLOTS];
-  for (let p = FIRST_PS; p <= LAST_PS; p++) own[o + PS] += g[go + p * SLOTS];
+  own[o + PO] += g[go + BED_O] + g[go + BED_N] + g[go + BED_S] + g[go + BED_M] + g[go + BED_G] + g[go + BED_LEAK];
+  own[o + PS] += g[go + PS_UP] + g[go + PS_BY_O] + g[go + PS_BY_N] + g[go + PS_GAS] + g[go + PS_OUT];
 }
 
 /** Solves pore organics, then the pore sulfide they feed, and hands on what they give to the rows solved after them. */
 export function solvePore(m: Float64Array, g: Float64Array, go: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
   const organics = rhs[o + PO];
   const u = organics * inverse[o + PO];
-  for (let p = FIRST_PO; p <= LAST_PO; p++) moved[p] = g[go + p * SLOTS] * u;
+  delta[ro + ID.sludgeAerobic] += moved[ID.sludgeAerobic] = g[go + BED_O] * u;
+  delta[ro + ID.sludgeAnoxic] += moved[ID.sludgeAnoxic] = g[go + BED_N] * u;
+  delta[ro + ID.sludgeSulfate] += moved[ID.sludgeSulfate] = g[go + BED_S] * u;
+  delta[ro + ID.sludgeMethane] += moved[ID.sludgeMethane] = g[go + BED_M] * u;
+  delta[ro + ID.sludgeMethaneGas] += moved[ID.sludgeMethaneGas] = g[go + BED_G] * u;
+  delta[ro + ID.sludgeLeak] += moved[ID.sludgeLeak] = g[go + BED_LEAK] * u;
   applyPoreOrganics(m, moved, 0, rhs, o);
   // Their own sinks are in the diagonals already.
   rhs[o + PO] = organics;
   const sulfide = rhs[o + PS];
   const v = sulfide * inverse[o + PS];
-  for (let p = FIRST_PS; p <= LAST_PS; p++) moved[p] = g[go + p * SLOTS] * v;
+  delta[ro + ID.poreSulfideDiffusion] += moved[ID.poreSulfideDiffusion] = g[go + PS_UP] * v;
+  delta[ro + ID.poreSulfideByOxygen] += moved[ID.poreSulfideByOxygen] = g[go + PS_BY_O] * v;
+  delta[ro + ID.poreSulfideByNitrate] += moved[ID.poreSulfideByNitrate] = g[go + PS_BY_N] * v;
+  delta[ro + ID.poreSulfideGas] += moved[ID.poreSulfideGas] = g[go + PS_GAS] * v;
+  delta[ro + ID.poreSulfideGasOut] += moved[ID.poreSulfideGasOut] = g[go + PS_OUT] * v;
   applyPoreSulfide(m, moved, 0, rhs, o);
   rhs[o + PS] = sulfide;
-  for (let p = FIRST_PO; p <= LAST_PS; p++) delta[ro + p] += moved[p];
 }

@@ -2,7 +2,6 @@
 import { ALK, FLOWING, STATES } from '../components';
 import type { StiffSystem } from '../../numerics/rosenbrock';
 import { addThreeStretch, firstBelowZero } from '../../numerics/vectors';
-import { PROCESSES } from '../processes/catalogue';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
@@ -62,14 +61,10 @@ export class LoopSystem implements StiffSystem {
     y[i] = 0;
   }
 
-  /** Extents of the processes that can run, in the stretches of the catalogue in which they stand. */
+  /** Extents of all processes; those that cannot run have rates of zero since the last cut. */
   private addExtents(half: number): void {
-    const { cells, extents, r0, r1, delta } = this.data;
-    for (let c = 0; c < cells.length; c++) {
-      const { stretches } = cells[c].work;
-      const ro = c * PROCESSES;
-      for (let k = 0; k < stretches.length; k += 2) addThreeStretch(extents, r0, r1, delta, half, ro + stretches[k], ro + stretches[k + 1]);
-    }
+    const { extents, r0, r1, delta } = this.data;
+    addThreeStretch(extents, r0, r1, delta, half, 0, extents.length);
   }
 
   private book(h: number): void {

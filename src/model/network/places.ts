@@ -29,6 +29,10 @@ export const AIR_O2 = 180, AIR_IC = 183, AIR_ALK = 184, AIR_S2 = 186, AIR_TAN = 
 export const BURNT_CH4 = 33, AIR_CH4 = 189, AIR_N2 = 195, DECAY_OP = 243, KILL_OP = 246;
 export const UN_NO3 = 207, UT_TAN = 210, UP_P = 213, UK_K = 216, UC_CA = 219, UF_FE = 222;
 
+/** Pore organics by oxygen, nitrate, sulfate, to methane, to gas, out; pore sulfide rising, by oxygen, by nitrate, with gas, out with gas. */
+export const BED_O = 66, BED_N = 69, BED_S = 72, BED_M = 75, BED_G = 78, BED_LEAK = 81;
+export const PS_UP = 84, PS_BY_O = 87, PS_BY_N = 90, PS_GAS = 93, PS_OUT = 96;
+
 // --- rows of a dense block, in the order of fastBlock.ts; columns are an eighth of these
 export const oxygen = 0, ammonia = 8, nitrite = 16, nitrate = 24, sulfide = 32, organics = 40, alkalinity = 48, carbon = 56;
 

@@ -44,12 +44,5 @@ function sort(matrix: Matrix, active: Int32Array): WorkLists {
   for (const p of slotted) for (const [, row] of column(matrix, p)) if (row === PO || row === PS || row === GUT) throw new Error(`process ${p} of the dense block gives to a component solved before it`);
   const eating = active.filter((p) => matrix.alone[p] === GUT);
   const gut: Alone | null = eating.length > 0 ? { row: GUT, processes: eating, moves: flat(Array.from(eating).flatMap((p) => column(matrix, p)).filter(([, at]) => at !== GUT)) } : null;
-  return { all: active, stretches: stretchesOf(active), apply: flat(unwritten.flatMap((p) => column(matrix, p))), slotted, gut, holds: active.includes(ID.hydrolysisCaughtFast) };
-}
-
-/** Ids that stand one after another, as first and end by turns. */
-function stretchesOf(active: Int32Array): Int32Array {
-  const ids = Array.from(active).sort((a, b) => a - b);
-  const ends = ids.flatMap((p, i) => [...(ids[i - 1] === p - 1 ? [] : [p]), ...(ids[i + 1] === p + 1 ? [] : [p + 1])]);
-  return Int32Array.from(ends);
+  return { all: active, apply: flat(unwritten.flatMap((p) => column(matrix, p))), gut, holds: active.includes(ID.hydrolysisCaughtFast) };
 }

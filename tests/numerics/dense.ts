@@ -1,4 +1,4 @@
-// Small dense linear systems, many at a time, in one flat array. No pivoting: for matrices with a dominant diagonal.
+// Small dense linear systems of any size, what the tests solve by: no pivoting, for matrices with a dominant diagonal.
 
 /**
  * Factorises an n×n matrix in place (row-major from `o`) into L and U, the diagonal of U stored inverted.
