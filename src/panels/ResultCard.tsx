@@ -68,11 +68,11 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
             )}
           </div>
           <div>
-            <h3>{say('result.how')}</h3>
-            <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
-            <ResultPredictions lesson={lesson} />
             <h3>{say('result.next')}</h3>
             <p>{say('result.nextLook')}</p>
+            <ResultPredictions lesson={lesson} />
+            <h3>{say('result.how')}</h3>
+            <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />
           </div>
           <div>
             <h3>{say('result.beside')}</h3>

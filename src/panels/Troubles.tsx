@@ -14,7 +14,9 @@ export function Troubles() {
   usePage((state) => state.season);
   usePage((state) => state.mode);
   const now_h = useMoment();
-  const room = useMedia('(min-width: 1200px)') ? 3 : 2;
+  const wide = useMedia('(min-width: 1600px)');
+  const usual = useMedia('(min-width: 1200px)');
+  const room = wide ? 3 : usual ? 2 : 1;
   if (page.plan === null) return null;
   const plan = page.plan;
   const troubles = troublesNow({ plan, season: page.season, comfort: page.comfort, mode: page.mode, now_h });

@@ -55,7 +55,8 @@ function excess(trouble: Trouble): number {
   return value > 0 ? limit / value : Infinity;
 }
 
-const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch', spilled: 'act', pumpDry: 'act' };
+/** Events that are troubles for a day, or as long as they last. */
+export const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch', spilled: 'act', pumpDry: 'act' };
 
 function eventTroubles(state: Pick<PageState, 'plan' | 'now_h'>, view: SeasonView): EventTrouble[] {
   const found = new Map<string, EventTrouble>();

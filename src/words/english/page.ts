@@ -17,6 +17,8 @@ export const pageWords = {
   'trouble.powerOff': 'The power is off',
   'trouble.sludgeFull': '{stage} is full of sludge',
   'trouble.filterBlocked': '{stage} is blocked',
+  'trouble.spilled': 'Water ran over the rim of {stage}',
+  'trouble.pumpDry': 'The return pump ran dry: {stage} held too little water',
 
   // events on the season bar
   'event.stocked': 'Fish stocked',
