@@ -19,7 +19,7 @@ const ARRIVES_ms = 3500;
  * What the picture may leave for the collector, B/s, by its own code and by all that it calls, collected objects counted. Measured with 256 B between
  * samples after the browser has compiled what runs often. While a season runs, code that changes of the season call up is still compiled now and
  * then, and the browser's own notes on that count too. In a season that is paused, with fish, bubbles and water moving, nothing is left, but for
- * one such note now and then (4.8 kB in one function, once in three samples of half a minute).
+ * one such note now and then (seen: 4.8 kB in one function in half a minute).
  */
 const LEFT_B_s = { running: 200, paused: 200 };
 const WARM_ms = 90_000;
