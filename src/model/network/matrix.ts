@@ -1,14 +1,12 @@
-// The stoichiometric matrix laid flat for the inner loop: state rows first, outside reservoirs apart, and which derivatives are kept.
-import { ALL, FAST, STATES } from '../components';
+// The stoichiometric matrix laid flat for the inner loop: state rows first, outside reservoirs apart, and which components are solved alone.
+import { ALL, STATES } from '../components';
 import type { Column } from '../continuity';
 import { PROCESSES } from '../processes/catalogue';
 import { DEFINITIONS } from '../processes/definitions';
 
 export interface Matrix {
-  /** entries of process p are start[p] … start[p+1]−1: state rows and coefficients; within them the dense rows come first, up to dense[p] */
-  start: Int32Array; dense: Int32Array; rows: Int32Array; coefficients: Float64Array;
-  /** processes with derivatives to the dense block: how many, and to which rows (SLOTS a process) */
-  slots: Int32Array; slotRows: Int32Array;
+  /** entries of process p are start[p] … start[p+1]−1: state rows and coefficients */
+  start: Int32Array; rows: Int32Array; coefficients: Float64Array;
   /** component solved alone by a process, or −1 */
   alone: Int32Array;
   /** the coefficients once more as [processes][states], for the columns written out in columns.ts */
@@ -19,26 +17,19 @@ export interface Matrix {
 
 export function layMatrix(columns: readonly Column[]): Matrix {
   const start = new Int32Array(PROCESSES + 1);
-  const dense = new Int32Array(PROCESSES);
   const rows: number[] = [];
   const coefficients: number[] = [];
-  const slots = new Int32Array(PROCESSES);
-  const slotRows = new Int32Array(PROCESSES * 3);
   const alone = new Int32Array(PROCESSES).fill(-1);
   const table = new Float64Array(PROCESSES * STATES);
   columns.forEach((column, p) => {
     start[p] = rows.length;
     const entries = Array.from(column.rows, (row, i) => [row, column.coefficients[i]] as const).filter(([row]) => row < STATES);
     for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); table[p * STATES + row] = coefficient; }
-    dense[p] = start[p] + entries.filter(([row]) => row < FAST).length;
     const definition = DEFINITIONS[p];
-    const fast = definition.fast ?? [];
-    slots[p] = fast.length;
-    fast.forEach((row, k) => { slotRows[p * 3 + k] = row; });
     if (definition.alone !== undefined) alone[p] = definition.alone;
   });
   start[PROCESSES] = rows.length;
-  return { start, dense, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), slots, slotRows, alone, table, columns };
+  return { start, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), alone, table, columns };
 }
 
 /** Amounts of one extent vector as components, outside reservoirs included: Σ column × extent. */

@@ -2,6 +2,7 @@
 import type { Alone, FlatSum, WorkLists } from '../cell';
 import { CF, GUT, PO, PS, UI } from '../components';
 import { ID } from '../processes/catalogue';
+import { DEFINITIONS } from '../processes/definitions';
 import { isWrittenOut } from './columns';
 import type { Matrix } from './matrix';
 
@@ -37,7 +38,7 @@ export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
 
 function sort(matrix: Matrix, active: Int32Array): WorkLists {
   for (const p of active) if (matrix.alone[p] >= CF && matrix.alone[p] <= UI && !isMove(p)) throw new Error(`process ${p} is solved alone but has no code for it`);
-  const slotted = active.filter((p) => matrix.slots[p] > 0);
+  const slotted = active.filter((p) => DEFINITIONS[p].fast !== undefined);
   const unwritten = Array.from(active).filter((p) => !isMove(p) && !isWrittenOut(p));
   for (const p of slotted) if (!isWrittenOut(p)) throw new Error(`process ${p} keeps derivatives but has no code for them`);
   // What is solved before the dense block must not receive from it.
