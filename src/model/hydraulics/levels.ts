@@ -45,14 +45,16 @@ export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number):
   /** Level that a flow through stage i asks for, were its own rim without end; stages below spill at theirs. */
   function asked(i: number, flow: number): number {
     if (i === last) return stages[last].overflow_m;
-    return over(i, flow, i + 1 === last || most[i + 1] >= flow ? asked(i + 1, flow) : stages[i + 1].rim_m);
+    if (i + 1 === last) return over(i, flow, asked(last, flow));
+    // One that passes nothing at all, its lip or the next water above its rim, stands at that rim.
+    return over(i, flow, most[i + 1] >= flow ? Math.min(asked(i + 1, flow), stages[i + 1].rim_m) : stages[i + 1].rim_m);
   }
 
   // The pump's whole flow as far up as the stages below pass it; where one does not, what it does pass is sought.
   const whole: number[] = stages.map(() => stages[last].overflow_m);
   for (let i = last - 1; i >= 0; i--) {
     whole[i] = over(i, flow_m3_d, i + 1 === last || most[i + 1] >= flow_m3_d ? whole[i + 1] : stages[i + 1].rim_m);
-    if (whole[i] > stages[i].rim_m) most[i] = largestWhere(flow_m3_d, (flow) => asked(i, flow) <= stages[i].rim_m);
+    if (whole[i] > stages[i].rim_m) most[i] = largestWhere(flow_m3_d, (flow) => stages[i].rim_m - asked(i, flow));
   }
 
   const out: Levels = { level_m: [], arriving_m3_d: [], passes: [], spill_m3_d: [], short_m: [] };

@@ -26,7 +26,7 @@ export function pumpHead_m(curve: PumpCurve, flow_m3_d: number): number {
  */
 export function operatingFlow_m3_d(curve: PumpCurve, staticLift_m: number, loss: Loss): number {
   if (!(curve.maxFlow_m3_h > 0) || staticLift_m >= curve.maxHead_m) return 0;
-  return largestWhere(curve.maxFlow_m3_h * HOURS_PER_DAY, (flow) => pumpHead_m(curve, flow) >= staticLift_m + loss(flow));
+  return largestWhere(curve.maxFlow_m3_h * HOURS_PER_DAY, (flow) => pumpHead_m(curve, flow) - staticLift_m - loss(flow));
 }
 
 /**

@@ -44,6 +44,20 @@ describe('a link with too little fall', () => {
     expect(short_m.slice(1)).toEqual([0, 0, 0]);
   });
 
+  it('stands above one whose lip lies over its own rim as above a full tank, which spills what comes', () => {
+    const stages = loop(0, 0.05 + need / 2);
+    stages[1] = { ...stages[1], overflow_m: stages[1].rim_m + 0.2 };
+    const { level_m, arriving_m3_d, spill_m3_d } = runningLevels(stages, FLOW);
+    expect(level_m[1]).toBe(stages[1].rim_m);
+    expect(arriving_m3_d[2]).toBe(0);
+    expect(spill_m3_d[1]).toBe(arriving_m3_d[1]);
+    expect(spill_m3_d[0] + spill_m3_d[1]).toBeCloseTo(FLOW, 9);
+    // What the fall between the two rims carries goes over.
+    expect(arriving_m3_d[1]).toBeGreaterThan(1);
+    expect(arriving_m3_d[1]).toBeLessThan(FLOW);
+    expect(stages[1].rim_m + linkLoss_m(arriving_m3_d[1])).toBeCloseTo(stages[0].rim_m, 9);
+  });
+
   it('3 cm short under a rim of 3 cm, backs up and spills at its own rim and nowhere else', () => {
     const stages = loop(0.05 - need + 0.03, 0.03);
     const { level_m, spill_m3_d, passes, short_m } = runningLevels(stages, FLOW);

@@ -80,10 +80,24 @@ describe('a dry pump', () => {
   });
 });
 
-describe('halving', () => {
-  it('finds the edge of what holds, and both ends', () => {
-    expect(largestWhere(10, (x) => x * x <= 2)).toBeCloseTo(Math.SQRT2, 8);
-    expect(largestWhere(10, () => true)).toBe(10);
-    expect(largestWhere(10, () => false)).toBe(0);
+describe('the edge of what holds', () => {
+  it('is found, at both ends too', () => {
+    expect(largestWhere(10, (x) => 2 - x * x)).toBeCloseTo(Math.SQRT2, 8);
+    expect(largestWhere(10, () => 1)).toBe(10);
+    expect(largestWhere(10, () => -1)).toBe(0);
+  });
+  it('is found at a jump, at a kink and where the margin is all but flat, from the side that holds', () => {
+    for (const edge of [1e-6, 0.3, 7.7, 9.999999]) {
+      for (const margin of [(x: number) => (x <= edge ? 1 : -1e6), (x: number) => (x <= edge ? edge - x : 1e9 * (edge - x)), (x: number) => (edge - x) ** 7]) {
+        const found = largestWhere(10, margin);
+        expect(margin(found)).toBeGreaterThanOrEqual(0);
+        expect(Math.abs(found - edge)).toBeLessThan(1e-8);
+      }
+    }
+  });
+  it('is found for a pump in a dozen tries', () => {
+    let tries = 0;
+    largestWhere(40, (flow) => { tries++; return 2 * (1 - (flow / 40) ** 2) - 0.9 - 0.001 * flow ** 1.8; });
+    expect(tries).toBeLessThanOrEqual(12);
   });
 });
