@@ -62,9 +62,6 @@ export interface Cell {
   work: WorkLists;
 }
 
-/** The sinks of one component that is solved by itself, and what they move to other rows. */
-export interface Alone { row: number; processes: Int32Array; moves: FlatSum }
-
 /** A sum laid flat: target[at[i]] += coefficients[i] × source[from[i]], for all i. */
 export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float64Array }
 
@@ -73,14 +70,12 @@ export interface WorkLists {
   all: Int32Array;
   /** rates to slope rows, for processes whose columns no code writes out */
   apply: FlatSum;
-  /** what is in a fish's gut, solved alone before all that it feeds, or null; all other components solved alone have code of their own */
-  gut: Alone | null;
   /** whether solids are caught here, so that they rot here too */
   holds: boolean;
 }
 
 const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
-export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, gut: null, holds: false };
+export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, holds: false };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {

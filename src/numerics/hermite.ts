@@ -9,16 +9,18 @@ const AGREE = 0.25;
  * keeps the curve between its ends (Fritsch & Carlson 1980).
  * @param at share of the step, 0–1
  * @param h step length
- * @param out receives the interpolated state, not below zero (a reading, never fed back)
+ * @param places that are asked for
+ * @param out receives the interpolated state there, not below zero (a reading, never fed back)
  */
-export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Array, y1: Float64Array, f1: Float64Array, out: Float64Array): void {
+export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Array, y1: Float64Array, f1: Float64Array, places: Int32Array, out: Float64Array): void {
   const s = at;
   const s2 = s * s;
   const s3 = s2 * s;
   const a1 = 3 * s2 - 2 * s3;
   const b0 = s3 - 2 * s2 + s;
   const b1 = s3 - s2;
-  for (let i = 0; i < out.length; i++) {
+  for (let k = 0; k < places.length; k++) {
+    const i = places[k];
     const begin = y0[i];
     const end = y1[i];
     const rise = end - begin;

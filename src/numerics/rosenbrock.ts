@@ -35,16 +35,17 @@ export type Output = (index: number, y: Float64Array) => void;
 export class Rosenbrock2 {
   private f0: Float64Array; private fEnd: Float64Array; private readonly f1: Float64Array;
   private readonly u1: Float64Array; private readonly u2: Float64Array; private readonly rhs: Float64Array;
-  private readonly trial: Float64Array; private readonly before: Float64Array; private readonly reading: Float64Array;
+  private now: Float64Array; private trial: Float64Array; private readonly reading: Float64Array;
 
-  constructor(private readonly system: StiffSystem) {
+  /** @param asked places of the state that output reads; the others keep what they had in what it is given. Left out: all */
+  constructor(private readonly system: StiffSystem, private readonly asked: Int32Array = Int32Array.from({ length: system.size }, (_, i) => i)) {
     const make = (): Float64Array => new Float64Array(system.size);
     this.f0 = make(); this.f1 = make(); this.fEnd = make(); this.u1 = make(); this.u2 = make(); this.rhs = make();
-    this.trial = make(); this.before = make(); this.reading = make();
+    this.now = make(); this.trial = make(); this.reading = make();
   }
 
   /**
-   * Advances y from t0 to t1 in place; the last step lands on t1.
+   * Advances y from t0 to t1; the last step lands on t1, and only then is y written.
    * @param times output times in (t0, t1), ascending; answered by cubic Hermite interpolation
    * @throws Error where the step falls below control.minStep or the state stops being finite
    */
@@ -58,18 +59,19 @@ export class Rosenbrock2 {
     const span = t1 - t0;
     let rejected = false;
     let known = false;
+    this.now.set(y);
     while (t < t1 - span * 1e-12) {
       const left = t1 - t;
       if (h > control.maxStep) h = control.maxStep;
       if (h > left * 0.999) h = left;
       else if (h > left * 0.55) h = left * 0.5;
       if (!known) {
-        system.slope(t, y, this.f0, 0);
+        system.slope(t, this.now, this.f0, 0);
         outcome.evaluations++;
       }
       known = false;
       for (;;) {
-        const error = this.attempt(t, h, y);
+        const error = this.attempt(t, h);
         outcome.evaluations++;
         const ok = error <= 1;
         const factor = error > 0 ? 0.85 / Math.sqrt(error) : 3;
@@ -80,16 +82,17 @@ export class Rosenbrock2 {
           outcome.lastStep = h;
           const begin = t;
           t = h === left ? t1 : t + h;
-          this.before.set(y);
-          y.set(this.trial);
-          system.accepted(h, t, y);
+          const before = this.now;
+          this.now = this.trial;
+          this.trial = before;
+          system.accepted(h, t, this.now);
           if (next < times.length && times[next] < t) {
-            // The slope at the end is also the next step's first.
-            system.slope(t, y, this.fEnd, 0);
+            // The slope at the end is also the next step's first; after the last there is none, and nothing asks for W.
+            system.slope(t, this.now, this.fEnd, t === t1 ? 1 : 0);
             outcome.evaluations++;
             known = true;
             while (next < times.length && times[next] < t) {
-              hermite((times[next] - begin) / h, h, this.before, this.f0, y, this.fEnd, this.reading);
+              hermite((times[next] - begin) / h, h, before, this.f0, this.now, this.fEnd, this.asked, this.reading);
               output(next, this.reading);
               next++;
             }
@@ -107,22 +110,23 @@ export class Rosenbrock2 {
         if (!(h > control.minStep)) throw new Error(`step fell below ${control.minStep} d at t = ${t} d`);
       }
     }
+    y.set(this.now);
     for (let i = 0; i < n; i++) if (!Number.isFinite(y[i])) throw new Error(`state ${i} is not finite at t = ${t1} d`);
     return outcome;
   }
 
   /** One trial step into `trial`; returns its error norm (Infinity where W could not be factorised). */
-  private attempt(t: number, h: number, y: Float64Array): number {
-    const { system, f0, f1, u1, u2, rhs, trial } = this;
+  private attempt(t: number, h: number): number {
+    const { system, f0, f1, u1, u2, rhs, now, trial } = this;
     const d = 1 / (h * GAMMA);
     if (!system.factor(d)) return Infinity;
     rhs.set(f0);
     system.solve(rhs, u1, 0);
-    addScaled(trial, y, u1, 1 / GAMMA);
+    addScaled(trial, now, u1, 1 / GAMMA);
     system.slope(t + h, trial, f1, 1);
     addScaled(rhs, f1, u1, -2 * d);
     system.solve(rhs, u2, 1);
-    addTwoScaled(trial, rhs, y, u1, u2, 3 / (2 * GAMMA), 1 / (2 * GAMMA));
-    return system.norm(rhs, y, trial);
+    addTwoScaled(trial, rhs, now, u1, u2, 3 / (2 * GAMMA), 1 / (2 * GAMMA));
+    return system.norm(rhs, now, trial);
   }
 }

@@ -1,4 +1,4 @@
-// Sums over state vectors and stretches of them, seven entries at a time: so short a loop's own upkeep costs as much as what it sums.
+// Sums over state vectors and stretches of them, seven or eight entries at a time: so short a loop's own upkeep costs as much as what it sums.
 
 /** out = a + c b. All of one length. */
 export function addScaled(out: Float64Array, a: Float64Array, b: Float64Array, c: number): void {
@@ -79,7 +79,7 @@ export function exchangeStretch(to: Float64Array, y: Float64Array, o: number, a:
 /** out = a × b entry by entry, from one place up to another. */
 export function multiplyStretch(out: Float64Array, a: Float64Array, b: Float64Array, from: number, to: number): void {
   let i = from;
-  for (; i < to - 6; i += 7) {
+  for (; i < to - 7; i += 8) {
     out[i] = a[i] * b[i];
     out[i + 1] = a[i + 1] * b[i + 1];
     out[i + 2] = a[i + 2] * b[i + 2];
@@ -87,6 +87,7 @@ export function multiplyStretch(out: Float64Array, a: Float64Array, b: Float64Ar
     out[i + 4] = a[i + 4] * b[i + 4];
     out[i + 5] = a[i + 5] * b[i + 5];
     out[i + 6] = a[i + 6] * b[i + 6];
+    out[i + 7] = a[i + 7] * b[i + 7];
   }
   for (; i < to; i++) out[i] = a[i] * b[i];
 }
@@ -104,6 +105,21 @@ export function addThreeStretch(out: Float64Array, r: Float64Array, s: Float64Ar
     out[i + 6] += c * (r[i + 6] + s[i + 6] + t[i + 6]);
   }
   for (; i < to; i++) out[i] += c * (r[i] + s[i] + t[i]);
+}
+
+/** Empties a stretch, from one place up to another: short ones cost a call of the engine's own more than it saves. */
+export function emptyStretch(out: Float64Array, from: number, to: number): void {
+  let i = from;
+  for (; i < to - 6; i += 7) {
+    out[i] = 0;
+    out[i + 1] = 0;
+    out[i + 2] = 0;
+    out[i + 3] = 0;
+    out[i + 4] = 0;
+    out[i + 5] = 0;
+    out[i + 6] = 0;
+  }
+  for (; i < to; i++) out[i] = 0;
 }
 
 /** Place of the first entry below zero at or after `from`; the length where there is none. */

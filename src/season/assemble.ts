@@ -13,6 +13,8 @@ export interface Assembly {
   cells: Cell[];
   stages: StageEntry[];
   steps: Step[];
+  /** m that the water coming to each cell drops, by cell */
+  falls: Float64Array;
   /** the cells of the loop in flow order, beginning at the fish tank (or a rig's first stage) */
   order: number[];
   /** the cell that is topped up: the first of the pump's tank */
@@ -47,8 +49,11 @@ export function assemble(plan: Plan): Assembly {
   });
   const mineral = plan.side.find((side): side is MineralisationSide => side.kind === 'mineralisationTank') ?? null;
   if (mineral) addStage(cells, stages, mineral, stageType('mineralisationTank'), true);
+  const steps = plan.rig ? rigSteps(order) : loopSteps(plan, stages, order);
+  const falls = new Float64Array(cells.length);
+  for (const { to, fall } of steps) if (to >= 0) falls[to] = fall;
   return {
-    cells, stages, order, steps: plan.rig ? rigSteps(order) : loopSteps(plan, stages, order),
+    cells, stages, order, steps, falls,
     sump: pumpTank(plan, stages) ?? stages.find((stage) => stage.kind === 'sump')?.first ?? -1,
     mineral, dosing: plan.side.find((side): side is BaseDosingSide => side.kind === 'baseDosing') ?? null,
   };

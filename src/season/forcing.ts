@@ -34,15 +34,16 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
   const flowOf = setFlows(runtime, state);
   const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
-  data.r0.fill(0); data.r1.fill(0); data.g.fill(0); data.delta.fill(0);
+  const ofHour = airShare(plan, state, day * 24 + hour);
   for (const stage of assembly.stages) {
+    const flow = stage.side ? 0 : flowOf(stage.id);
+    const air = (ofHour * (state.air[stage.id] ?? 0) * stage.count) / stage.cells;
+    const settings = settingsOf(state, stage);
     for (let c = stage.first; c < stage.first + stage.cells; c++) {
       const cell = assembly.cells[c];
-      cell.flow = stage.side ? 0 : flowOf(stage.id);
-      const fall = assembly.steps.find((step) => step.to === c)?.fall ?? 0;
-      const air = (airShare(plan, state, day * 24 + hour) * (state.air[stage.id] ?? 0) * stage.count) / stage.cells;
-      setGasForcing(cell, values, runtime.at.gas, air, fall, cell.flow);
-      setSolidsForcing(cell, stage.type, state.y, offsetOf(c), values, state.gas[c], settingsOf(state, stage));
+      cell.flow = flow;
+      setGasForcing(cell, values, runtime.at.gas, air, assembly.falls[c], cell.flow);
+      setSolidsForcing(cell, stage.type, state.y, offsetOf(c), values, state.gas[c], settings);
       setActivities(runtime, state.y, c);
       if (cell.bed) {
         const pH = 3 - log10(data.h[c]);
@@ -57,12 +58,17 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
     }
   }
   setDosing(runtime, state, hour);
+  let changed = false;
   for (const cell of assembly.cells) {
     const active = activeProcesses(cell, data.matrix.alone);
     if (active === cell.active) continue;
     cell.active = active;
     cell.work = workLists(data.matrix, active);
+    changed = true;
   }
+  // What cannot run any longer leaves no rate behind, nor a derivative.
+  data.r0.fill(0); data.r1.fill(0);
+  if (changed) { data.g.fill(0); data.delta.fill(0); }
   fixDiagonals(data);
 }
 

@@ -14,11 +14,11 @@ import { evaporate, take } from './transfers';
 import type { SeasonEvent } from './trajectory';
 
 /** The day's books: deaths, ripe beds, evaporation, extents, warnings. */
-export function closeDay(runtime: Runtime, state: RunState, day: number, extents: Float64Array, cumulated: ReadonlyMap<string, number>, events: SeasonEvent[]): void {
+export function closeDay(runtime: Runtime, state: RunState, day: number, extents: Float64Array, cumulated: ReadonlyMap<FishState, number>, events: SeasonEvent[]): void {
   const { assembly, values, data } = runtime;
   shareGrowth(runtime, state);
   for (const fish of state.fish) {
-    const left = survivors(fish.number, cumulated.get(groupName(fish)) ?? 0);
+    const left = survivors(fish.number, cumulated.get(fish) ?? 0);
     const lost = fish.number - left;
     const o = offsetOf(fish.cell);
     if (fish.number > 0 && state.y[o + FISH] > 0) {
@@ -53,13 +53,10 @@ export function closeDay(runtime: Runtime, state: RunState, day: number, extents
   for (let i = 0; i < extents.length; i++) state.extents[i % PROCESSES] += extents[i];
   for (let i = 0; i < STATES; i++) state.clipped[i] += data.clipped[i];
   for (const amount of data.held) state.held += amount;
-  state.h.set(data.h);
+  state.h.set(data.h1);
   state.constants.set(data.constants);
   warn(runtime, state, day, events);
 }
-
-/** A group's name among the day's sums. */
-export const groupName = (fish: FishState): string => `${fish.tank} ${fish.unit} ${fish.species}`;
 
 /** What the fish of a tank gained in the day is shared among its groups by what each ate and burnt. */
 function shareGrowth(runtime: Runtime, state: RunState): void {

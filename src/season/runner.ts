@@ -8,27 +8,28 @@ import { refreshForcing } from './forcing';
 import { floatFill, hoursToTurn, lose, settle, spilling_m3_d } from './levels';
 import { plant } from './livestock';
 import { meal, wellbeing } from './meals';
-import { closeDay, groupName } from './midnight';
-import { writeRows } from './output';
+import { closeDay } from './midnight';
+import { Rows } from './output';
 import { fishWater } from './reading';
 import type { Reading } from './reading';
-import type { RunState } from './runState';
+import type { FishState, RunState } from './runState';
 import type { Runtime } from './runtime';
 import { dueOn } from './schedule';
 import type { Due } from './schedule';
 import { scoresNow } from './scoring';
 import { cleanByThemselves } from './transfers';
-import { VARIABLES } from './trajectory';
 import type { DayChunk, SeasonEvent } from './trajectory';
 import { liveWarmth } from './warmth';
 
 export class Runner {
   private readonly levels: Float64Array;
+  private readonly rows: Rows;
 
   constructor(readonly runtime: Runtime, readonly state: RunState, design: Design, private readonly plantsWeight: number) {
     const level = new Map(design.stages.map((stage) => [stage.id, stage.level_m]));
     this.levels = Float64Array.from(runtime.assembly.cells, (cell) => level.get(cell.stage) ?? 0);
     runtime.assembly.cells.forEach((cell, c) => { cell.volume = state.volumes[c]; });
+    this.rows = new Rows(runtime);
     this.readLevels();
     runtime.data.h.set(state.h);
     runtime.data.h1.set(state.h);
@@ -37,19 +38,20 @@ export class Runner {
 
   /** Rows of the state as it stands, for the moment before the first day. */
   initialRows(): Float32Array {
-    const out = new Float32Array(this.runtime.assembly.cells.length * VARIABLES.length);
+    const out = new Float32Array(this.rows.width);
     refreshForcing(this.runtime, this.state, 0, 0);
-    writeRows(this.runtime, this.state, this.state.y, this.levels, out, 0);
+    this.rows.fix(this.state, this.levels);
+    this.rows.write(this.state, this.state.y, out, 0);
     return out;
   }
 
   /** Lives one day and returns its chunk. */
   liveDay(): DayChunk {
     const { runtime, state } = this;
-    const { plan, data, assembly } = runtime;
+    const { plan, data } = runtime;
     const day = state.day;
     const events: SeasonEvent[] = [];
-    const hourly = new Float32Array(24 * assembly.cells.length * VARIABLES.length);
+    const hourly = new Float32Array(24 * this.rows.width);
     const due = dueOn(plan, day);
     this.plantOnDay(day, events);
     const before = data.extents;
@@ -58,7 +60,7 @@ export class Runner {
     data.held.fill(0);
     for (const fish of state.fish) fish.eatenToday = 0;
     const cuts = this.cuts(due);
-    const cumulated = new Map<string, number>();
+    const cumulated = new Map<FishState, number>();
     let dayExtents: Float64Array | null = null;
     for (let s = 0; s + 1 < cuts.length; s++) {
       const from = cuts[s];
@@ -76,6 +78,7 @@ export class Runner {
       }
       liveWarmth(runtime, state, day, from, to);
       refreshForcing(runtime, state, day, from);
+      this.rows.fix(state, this.levels);
       this.integrate(day, from, to, hourly, cumulated);
       dayExtents = data.extents;
       this.useEnergy(to - from);
@@ -115,17 +118,16 @@ export class Runner {
     }
   }
 
-  private integrate(day: number, from: number, to: number, hourly: Float32Array, cumulated: Map<string, number>): void {
+  private integrate(day: number, from: number, to: number, hourly: Float32Array, cumulated: Map<FishState, number>): void {
     const { runtime, state } = this;
     const { data, solver, assembly } = runtime;
-    const width = assembly.cells.length * VARIABLES.length;
     const key = Math.floor(from * 4);
     const hours: number[] = [];
     for (let hour = Math.floor(from) + 1; hour <= to; hour++) hours.push(hour);
     const inner = hours.filter((hour) => hour < to);
     const gasBefore = assembly.cells.map((cell) => data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas]);
     const read = (hour: number, y: Float64Array): void => {
-      const readings = writeRows(runtime, state, y, this.levels, hourly, (hour - 1) * width);
+      const readings = this.rows.write(state, y, hourly, (hour - 1) * this.rows.width);
       this.liveFishHour(readings, cumulated);
     };
     const outcome = solver.integrate(day + from / 24, day + to / 24, state.y, { firstStep: state.firstSteps[key], minStep: 1e-9, maxStep: 0.25 }, inner.map((hour) => day + hour / 24), (i, y) => read(inner[i], y));
@@ -137,7 +139,7 @@ export class Runner {
     if (hours.includes(to)) read(to, state.y);
   }
 
-  private liveFishHour(readings: Readonly<Record<number, Reading>>, cumulated: Map<string, number>): void {
+  private liveFishHour(readings: Readonly<Record<number, Reading>>, cumulated: Map<FishState, number>): void {
     const { runtime, state } = this;
     for (const fish of state.fish) {
       const water = fishWater(readings[fish.cell], state.T_C);
@@ -145,8 +147,7 @@ export class Runner {
       fish.welfareNow = welfare(discomforts(f, water, wellbeing(runtime, state, fish)));
       fish.welfareHours += fish.welfareNow * fish.number;
       fish.hours += fish.number;
-      const key = groupName(fish);
-      cumulated.set(key, (cumulated.get(key) ?? 0) + hazard(f, water, fish.welfareNow) / 24);
+      cumulated.set(fish, (cumulated.get(fish) ?? 0) + hazard(f, water, fish.welfareNow) / 24);
     }
   }
 

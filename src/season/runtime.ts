@@ -1,8 +1,5 @@
 // What a season works with and never changes by living: plan, numbers, cells, matrix, weather. Built once from the plan.
-import { contentTable, dryMass } from '../model/content';
-import { closeColumn } from '../model/continuity';
-import type { Column } from '../model/continuity';
-import { ALK, CA, CF, CI, FE, GUT, IC, K, MG, P, SO4, SS, STATES, TAN } from '../model/components';
+import { STATES } from '../model/components';
 import { gasAt, saturationAt } from '../model/forcing/gasForcing';
 import type { GasAt } from '../model/forcing/gasForcing';
 import { debyeHuckelA } from '../model/equilibrium/activity';
@@ -11,12 +8,7 @@ import type { ThermodynamicConstants } from '../model/equilibrium/constants';
 import { LoopSystem } from '../model/network/loopSystem';
 import { makeLoopData } from '../model/network/loopData';
 import type { Link, LoopData } from '../model/network/loopData';
-import { layMatrix } from '../model/network/matrix';
-import type { Matrix } from '../model/network/matrix';
-import { closedColumns } from '../model/processes/definitions';
 import { kineticsAt } from '../model/processes/kineticsAt';
-import { valuesWith } from '../model/parameters/values';
-import type { Values } from '../model/parameters/values';
 import { exp10 } from '../numerics/elementary';
 import { Rosenbrock2 } from '../numerics/rosenbrock';
 import { assemble } from './assemble';
@@ -27,11 +19,14 @@ import type { Assembly } from './assemble';
 import { drawWeather } from './climate';
 import type { Weather } from './climate';
 import type { Plan } from './plan';
+import { placesRead } from './placesRead';
+import { scienceWith } from './science';
+import type { Science } from './science';
 import { setTolerances } from './tolerances';
 import { concentrationsOf } from './water';
 
-export interface Runtime {
-  plan: Plan; values: Values; content: Float64Array[]; dry: Float64Array; matrix: Matrix; uneaten: Column;
+export interface Runtime extends Science {
+  plan: Plan;
   assembly: Assembly; weather: Weather; data: LoopData; system: LoopSystem; solver: Rosenbrock2;
   /** source water, concentrations of the flowing components */
   source: Float64Array;
@@ -50,9 +45,8 @@ export interface Runtime {
 export const TOLERANCE = 4e-3;
 
 export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, number>> = {}, tolerance = TOLERANCE): Runtime {
-  const values = valuesWith(parameters);
-  const content = contentTable(values);
-  const matrix = layMatrix(closedColumns(values, content));
+  const science = scienceWith(parameters);
+  const { values, matrix } = science;
   const assembly = assemble(plan);
   const startT_C = plan.rig?.hold?.T_C ?? plan.climate.water_C ?? plan.climate.air_C.mean;
   const saturation = saturationAt(startT_C);
@@ -71,14 +65,9 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const circuit = circuitOf(plan, assembly, designOf(plan));
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
-  const c = values.matter;
-  // Feed not eaten sinks as coarse solids, mostly fast to rot.
-  const uneaten = closeColumn('uneatenFeed', {
-    fixed: new Map([[GUT, -1], [CF, values.practice.uneatenFast * c.feedCOD], [CI, values.practice.uneatenInert * c.feedCOD]]), unknowns: [SS, TAN, P, K, CA, MG, FE, SO4, IC, ALK],
-  }, content);
   return {
-    plan, values, content, dry: dryMass(values), matrix, uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
-    solver: new Rosenbrock2(system), source: concentrationsOf(plan.source, startT_C, saturation, values),
+    ...science, plan, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
+    solver: new Rosenbrock2(system, placesRead(assembly.cells)), source: concentrationsOf(plan.source, startT_C, saturation, values),
     at: { T_C: NaN, gas: gasAt(startT_C), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
     openWater_m2: assembly.cells.reduce((sum, cell) => sum + cell.surface, 0),
     wall_m2: assembly.cells.reduce((sum, cell) => sum + cell.floor + Math.max(0, cell.floor - cell.surface) + 4 * Math.sqrt(cell.floor) * (cell.volume / cell.floor), 0),

@@ -13,7 +13,7 @@ const season = livedLoop();
 const { matrix, assembly } = season.runtime;
 /** A cell in which everything can run. */
 const bed = assembly.cells.find((cell) => cell.bed) ?? assembly.cells[0];
-const everything = { ...bed, bedThickness: 0.01, stir: 1, sludgeRoom: 1 };
+const everything = { ...bed, bedThickness: 0.01, stir: 1, sludgeRoom: 1, fish: true };
 
 const written = PROCESS_NAMES.filter((name) => isWrittenOut(ID[name]));
 const columnOf = (p: number): Float64Array => matrix.table.slice(p * STATES, (p + 1) * STATES);

@@ -10,7 +10,7 @@ import { DEFINITIONS } from '../../src/model/processes/definitions';
 const COLUMNS: Readonly<Partial<Record<keyof typeof places, ProcessName>>> = {
   A: 'nitritation', N: 'nitriteOxidation', H: 'heterotrophsAerobic', D: 'heterotrophsAnoxic', G: 'sloughHeterotrophs', L: 'lysisHeterotrophs', S: 'sulfideOxidation', M: 'methaneOxidation',
   QUICK: 'hydrolysisCoarseFast', TOUGH: 'hydrolysisCoarseSlow', CAUGHT_QUICK: 'hydrolysisCaughtFast', CAUGHT_TOUGH: 'hydrolysisCaughtSlow', BED_QUICK: 'hydrolysisSludgeFast', BED_TOUGH: 'hydrolysisSludgeSlow',
-  BA_O: 'sludgeAerobic', BA_N: 'sludgeAnoxic', BA_S: 'sludgeSulfate', BA_M: 'sludgeMethane', BA_G: 'sludgeMethaneGas', PS_O: 'poreSulfideByOxygen', PS_N: 'poreSulfideByNitrate', NH3: 'ammoniaTransfer',
+  BA_O: 'sludgeAerobic', BA_N: 'sludgeAnoxic', BA_S: 'sludgeSulfate', BA_M: 'sludgeMethane', BA_G: 'sludgeMethaneGas', PS_O: 'poreSulfideByOxygen', PS_N: 'poreSulfideByNitrate', NH3: 'ammoniaTransfer', EAT: 'fishGrowth', SPEND: 'fishExpenditure', BURN: 'fishBasal',
   UN: 'uptakeNitrate', UT: 'uptakeAmmonium', UP: 'uptakePhosphate', UK: 'uptakePotassium', UC: 'uptakeCalcium', GROW: 'leafGrowth', CLUMP_QUICK: 'clumpDenitrificationFast', CLUMP_TOUGH: 'clumpDenitrificationSlow',
 };
 
@@ -29,6 +29,7 @@ const SLOTTED: Readonly<Partial<Record<keyof typeof places, readonly [ProcessNam
   N_SCARCE: ['sloughNitriteOxidisers', 0], N_SLOUGH: ['sloughNitriteOxidisers', 1], N_STIFLED: ['sloughNitriteOxidisers', 2], N_LYSIS: ['lysisNitriteOxidisers', 1],
   H_SCARCE: ['sloughHeterotrophs', 0], H_SLOUGH: ['sloughHeterotrophs', 1], H_STIFLED: ['sloughHeterotrophs', 2], H_LYSIS: ['lysisHeterotrophs', 1],
   BURNT_CH4: ['methaneOxidation', 0], AIR_CH4: ['methaneTransfer', 0], AIR_N2: ['nitrogenTransfer', 0], DECAY_OP: ['opportunistDecay', 0], KILL_OP: ['opportunistKill', 0],
+  GUT_EAT: ['fishGrowth', 0], GUT_SPEND: ['fishExpenditure', 0],
   UP_P: ['uptakePhosphate', 0], UK_K: ['uptakePotassium', 0], UC_CA: ['uptakeCalcium', 0], UF_FE: ['uptakeIron', 0],
   BED_O: ['sludgeAerobic', 0], BED_N: ['sludgeAnoxic', 0], BED_S: ['sludgeSulfate', 0], BED_M: ['sludgeMethane', 0], BED_G: ['sludgeMethaneGas', 0], BED_LEAK: ['sludgeLeak', 0],
   PS_UP: ['poreSulfideDiffusion', 0], PS_BY_O: ['poreSulfideByOxygen', 0], PS_BY_N: ['poreSulfideByNitrate', 0], PS_GAS: ['poreSulfideGas', 0], PS_OUT: ['poreSulfideGasOut', 0],

@@ -4,7 +4,7 @@ import { hermite } from '../../src/numerics/hermite';
 
 const between = (at: number, h: number, y0: number, f0: number, y1: number, f1: number): number => {
   const out = new Float64Array(1);
-  hermite(at, h, Float64Array.of(y0), Float64Array.of(f0), Float64Array.of(y1), Float64Array.of(f1), out);
+  hermite(at, h, Float64Array.of(y0), Float64Array.of(f0), Float64Array.of(y1), Float64Array.of(f1), Int32Array.of(0), out);
   return out[0];
 };
 

@@ -1,7 +1,7 @@
 // Sums written seven at a time, against the plain loops they stand for, at every length about a multiple of seven.
 import { describe, expect, it } from 'vitest';
 import { stream } from '../../src/numerics/streams';
-import { addScaled, addStretch, addThreeStretch, addTwoScaled, exchangeStretch, firstBelowZero, multiplyStretch } from '../../src/numerics/vectors';
+import { addScaled, addStretch, addThreeStretch, addTwoScaled, emptyStretch, exchangeStretch, firstBelowZero, multiplyStretch } from '../../src/numerics/vectors';
 
 const LENGTHS = [0, 1, 6, 7, 8, 13, 14, 15, 49, 50];
 const draw = stream('vectors', 'test');
@@ -30,6 +30,9 @@ describe('sums over vectors', () => {
     const product = begin.slice();
     multiplyStretch(product, from, sum, 2, 2 + n);
     expect(product).toEqual(begin.map((x, i) => (inside(i, 2) ? from[i] * sum[i] : x)));
+    const emptied = begin.slice();
+    emptyStretch(emptied, 2, 2 + n);
+    expect(emptied).toEqual(begin.map((x, i) => (inside(i, 2) ? 0 : x)));
     const three = begin.slice();
     addThreeStretch(three, from, sum, moved, 0.3, 2, 2 + n);
     expect(three).toEqual(begin.map((x, i) => (inside(i, 2) ? x + 0.3 * (from[i] + sum[i] + moved[i]) : x)));

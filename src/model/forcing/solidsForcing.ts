@@ -50,7 +50,8 @@ export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o
   type.solids(cell, {
     values, fill: sludgeFill(cell, y, o, values), clog: clogging(cell, y, o, values), leaf: cell.bed ? y[o + LEAF] / cell.floor : 0,
     gas: cell.bedArea > 0 ? gas_L_d / cell.bedArea : 0, airPerVolume, fines: fines / cell.volume,
-    mat: (organicDry * (y[o + MF] + y[o + MS]) + inertDry * y[o + MI]) / cell.floor, ...settings,
+    mat: (organicDry * (y[o + MF] + y[o + MS]) + inertDry * y[o + MI]) / cell.floor,
+    outlet: settings.outlet, lamp_W: settings.lamp_W, mesh_um: settings.mesh_um,
   });
 }
 

@@ -46,7 +46,7 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: numbe
     else if (step < -1) step = -1;
     h *= (2 + step) / (2 - step);
     // Newton's error is of the order step²; the slopes lag by one step, which the solver bears.
-    if (step < 2e-4 && step > -2e-4) break;
+    if (step < 2e-3 && step > -2e-3) break;
     if (i > 30) {
       h = solveH(A, { carbon: C, ammonia: N, sulfide: S, phosphate: Q }, k, ko);
       done = true;

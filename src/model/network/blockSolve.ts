@@ -1,12 +1,12 @@
 // Solves (d I − W) u = rhs cell by cell down the loop. W keeps whole process columns times chosen derivatives, so every
 // conserved sum stays conserved. Order in a cell: pore water, a gut, methane, phosphorus and metals alone, the dense block of eight, solids alone by size, then the rest.
 // The link that runs back (the return) is closed afterwards (closeLoop.ts).
-import type { Alone } from '../cell';
 import { FAST, FLOWING, O2, STATES } from '../components';
 import { addStretch, multiplyStretch } from '../../numerics/vectors';
 import { PROCESSES, SLOTS } from '../processes/catalogue';
 import { ORDER, factorBlock, solveBlock } from './fastBlock';
 import { closeLoop, findEchoes } from './closeLoop';
+import { gutDiagonal, solveGut } from './fishColumns';
 import { poreDiagonals, solvePore, spreadBlock, writeBlock } from './keptColumns';
 import { sortLinks } from './loopData';
 import { BLOCK, FACTORS, WIDTH } from './places';
@@ -41,14 +41,10 @@ export function gather(data: LoopData): void {
     const o = c * STATES;
     const go = c * PROCESSES * SLOTS;
     if (cell.bedThickness > 0) poreDiagonals(g, go, own, o);
-    if (cell.work.gut) gutDiagonal(cell.work.gut, g, go, own, o);
+    if (cell.fish) gutDiagonal(g, go, own, o);
     loneDiagonals(cell, data.matrix.table, g, go, own, o);
     writeBlock(cell, data.matrix.table, g, go, w, c * BLOCK);
   }
-}
-
-function gutDiagonal({ row, processes }: Alone, g: Float64Array, go: number, own: Float64Array, o: number): void {
-  for (let a = 0; a < processes.length; a++) own[o + row] += g[go + processes[a] * SLOTS];
 }
 
 /** Factorises for one d. @returns false where a block is singular. */
@@ -70,17 +66,6 @@ export function factorBlocks(data: LoopData, d: number): boolean {
   }
   findEchoes(data, d);
   return true;
-}
-
-/** What a gut gives: to the rows that are solved after it. */
-function solveGut(data: LoopData, c: number, { row, processes, moves }: Alone, rhs: Float64Array): void {
-  const { g, delta } = data;
-  const o = c * STATES;
-  const ro = c * PROCESSES;
-  const u = rhs[o + row] * data.inverse[o + row];
-  for (let a = 0; a < processes.length; a++) delta[ro + processes[a]] += g[(ro + processes[a]) * SLOTS] * u;
-  const { from, at, coefficients } = moves;
-  for (let i = 0; i < from.length; i++) rhs[o + at[i]] += coefficients[i] * g[(ro + from[i]) * SLOTS] * u;
 }
 
 /** What oxygen's right-hand side comes to with all that the processes of the dense block take, where a rig holds it at nothing. */
@@ -112,7 +97,7 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
     }
     // Alone, since their sinks take oxygen, nitrate and the like from the dense block.
     if (cell.bedThickness > 0) solvePore(table, g, go, rhs, inverse, o, delta, ro);
-    if (cell.work.gut) solveGut(data, c, cell.work.gut, rhs);
+    if (cell.fish) solveGut(table, g, go, rhs, inverse, o, delta, ro);
     solveLoneBefore(cell, table, g, go, rhs, inverse, o, delta, ro);
     // The dense block.
     const held = holds ? -rhs[o + O2] : 0;

@@ -3,6 +3,7 @@
 // echo in each cell is the same share for all that is dissolved and does not vanish on the way. Fast reactants (oxygen,
 // sulfide, organics, methane) and solids die out instead, and get no more than the return itself. Either way every sum stays kept.
 import { ALK, FLOWING, N2, OP, STATES, TAN } from '../components';
+import { addStretch } from '../../numerics/vectors';
 import { breakCoarse } from './links';
 import type { LoopData } from './loopData';
 
@@ -50,6 +51,6 @@ export function closeLoop(data: LoopData, d: number, u: Float64Array): void {
 }
 
 function addEcho(to: Float64Array, o: number, share: number): void {
-  for (let i = TAN; i <= ALK; i++) to[o + i] += share * leaves[i];
-  for (let i = N2; i <= OP; i++) to[o + i] += share * leaves[i];
+  addStretch(to, o + TAN, leaves, TAN, share, ALK - TAN + 1);
+  addStretch(to, o + N2, leaves, N2, share, OP - N2 + 1);
 }

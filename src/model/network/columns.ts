@@ -6,6 +6,7 @@ import {
   S2, SF, SL, SO4, SS, TAN, UF, US,
 } from '../components';
 import { ID } from '../processes/catalogue';
+import { applyFish } from './fishColumns';
 import {
   A, BA_G, BA_M, BA_N, BA_O, BA_S, BED_QUICK, BED_TOUGH, CAUGHT_QUICK, CAUGHT_TOUGH, CLUMP_QUICK, CLUMP_TOUGH, D, G, GROW, H, L, M, N, NH3, PS_N, PS_O, QUICK, S, TOUGH, UC, UK, UN, UP, UT,
 } from './places';
@@ -13,7 +14,7 @@ import {
 const inRange = (p: number, first: number, last: number): boolean => p >= first && p <= last;
 
 /** Whether the column of a process is written out here. */
-export const isWrittenOut = (p: number): boolean => inRange(p, ID.nitritation, ID.poreSulfideGasOut) || inRange(p, ID.oxygenTransfer, ID.nitrogenTransfer)
+export const isWrittenOut = (p: number): boolean => inRange(p, ID.nitritation, ID.poreSulfideGasOut) || inRange(p, ID.oxygenTransfer, ID.nitrogenTransfer) || inRange(p, ID.fishGrowth, ID.fishBasal)
   || inRange(p, ID.uptakeNitrate, ID.filterUnclogging) || inRange(p, ID.clumpDenitrificationFast, ID.ironLoss) || inRange(p, ID.stirFast, ID.releaseInert);
 
 /** Adds what all written-out processes of a cell do. Rates begin at `ro`, the cell's slope at `o`; m is the matrix's table. */
@@ -27,6 +28,7 @@ export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: n
   if (cell.stir > 0 && cell.sludgeRoom > 0) applyStir(r, ro, out, o);
   if (cell.work.holds) applyCaught(m, r, ro, out, o);
   if (cell.bed) applyPlants(m, r, ro, out, o);
+  if (cell.fish) applyFish(m, r, ro, out, o);
   const ammonia = r[ro + ID.ammoniaTransfer];
   out[o + O2] += r[ro + ID.oxygenTransfer];
   out[o + IC] -= r[ro + ID.carbonDioxideTransfer];

@@ -1,5 +1,5 @@
 // What water carries along the links of a loop.
-import { addStretch, exchangeStretch } from '../../numerics/vectors';
+import { addStretch, emptyStretch, exchangeStretch } from '../../numerics/vectors';
 import { CF, FLOWING, STATES } from '../components';
 import type { LoopData, Link } from './loopData';
 
@@ -14,7 +14,7 @@ export function carryAll(data: LoopData, y: Float64Array, out: Float64Array, out
     const rate = first ? first.rate : 0;
     const a = first ? first.from * STATES : o;
     exchangeStretch(out, y, o, a, rate, off, FLOWING);
-    out.fill(0, o + FLOWING, o + STATES);
+    emptyStretch(out, o + FLOWING, o + STATES);
     for (let l = 1; l < into.length; l++) {
       addStretch(out, o, y, into[l].from * STATES, into[l].rate, FLOWING);
     }

@@ -33,7 +33,7 @@ export interface LoopData {
   saturation: Saturation;
   /** conditional constants, CONDITIONAL_LENGTH a cell */
   constants: Float64Array;
-  /** warm start of the pH of each cell, at the first and second stage of a step */
+  /** h of each cell at the beginning of a step, and the latest found, which is where the next search starts */
   h: Float64Array; h1: Float64Array;
   /** outside inflow concentrations, FLOWING, g/m³ */
   inflow: Float64Array;

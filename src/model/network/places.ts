@@ -11,6 +11,7 @@ export const BED_QUICK = 980, BED_TOUGH = 1029;
 export const BA_O = 1078, BA_N = 1127, BA_S = 1176, BA_M = 1225, BA_G = 1274;
 export const PS_O = 1421, PS_N = 1470;
 export const NH3 = 3136;
+export const EAT = 3234, SPEND = 3283, BURN = 3332;
 export const UN = 3381, UT = 3430, UP = 3479, UK = 3528, UC = 3577;
 export const GROW = 3675;
 export const CLUMP_QUICK = 3822, CLUMP_TOUGH = 3871;
@@ -27,6 +28,7 @@ export const N_SCARCE = 15, N_SLOUGH = 16, N_STIFLED = 17, N_LYSIS = 25;
 export const H_SCARCE = 18, H_SLOUGH = 19, H_STIFLED = 20, H_LYSIS = 28;
 export const AIR_O2 = 180, AIR_IC = 183, AIR_ALK = 184, AIR_S2 = 186, AIR_TAN = 192;
 export const BURNT_CH4 = 33, AIR_CH4 = 189, AIR_N2 = 195, DECAY_OP = 243, KILL_OP = 246;
+export const GUT_EAT = 198, GUT_SPEND = 201;
 export const UN_NO3 = 207, UT_TAN = 210, UP_P = 213, UK_K = 216, UC_CA = 219, UF_FE = 222;
 
 /** Pore organics by oxygen, nitrate, sulfate, to methane, to gas, out; pore sulfide rising, by oxygen, by nitrate, with gas, out with gas. */

@@ -39,10 +39,10 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.go = stage === 0 ? index * PROCESSES * SLOTS : 0;
   w.perVolume = 1 / w.cell.volume;
   w.pull = 0;
-  const guesses = stage === 0 ? data.h : data.h1;
-  acidBase(w, data.constants, index * CONDITIONAL_LENGTH, guesses[index], data.holdH);
-  guesses[index] = w.h;
-  if (stage === 0) data.h1[index] = w.h;
+  // The latest pH found is the nearest: that of a trial step's end, where the next begins.
+  acidBase(w, data.constants, index * CONDITIONAL_LENGTH, data.h1[index], data.holdH);
+  data.h1[index] = w.h;
+  if (stage === 0) data.h[index] = w.h;
   const k = data.kinetics;
   const low = w.h / k.lowH;
   // 1.016: so that the factor is 1 at pH 7.5

@@ -8,26 +8,28 @@ import { AIR_SUPERFINE } from '../processes/solids';
 /** Dry mass per g COD by part, and what coarse counts in a filter's blockage. */
 export interface MoveNumbers { dry: readonly number[]; coarseClogs: number }
 
-/** Rates of the moves and their effect on the slope. `y` and `out` begin at `o`, rates at `ro`. */
+/** Rates of the moves and their effect on the slope. `y` and `out` begin at `o`, rates at `ro`; rates of what cannot move are left alone. */
 export function moveSolids(cell: Cell, numbers: MoveNumbers, v: number, y: Float64Array, out: Float64Array, o: number, r: Float64Array, ro: number): void {
+  const { dry } = numbers;
   for (let size = 0; size < 3; size++) {
-    const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
-    const caught = (size === 0 ? cell.catch0 : size === 1 ? cell.catch1 : cell.catch2) * v;
-    if (settle === 0 && caught === 0) continue;
-    const weight = size === 0 ? numbers.coarseClogs : 1;
     const first = o + CF + 3 * size;
-    const s = ro + ID.settleCoarseFast + 3 * size;
-    const k = ro + ID.catchCoarseFast + 3 * size;
-    for (let part = 0; part < 3; part++) {
-      const solid = y[first + part];
-      const down = settle * solid;
-      const held = caught * solid;
-      r[s + part] = down;
-      r[k + part] = held;
-      out[first + part] -= down + held;
-      out[o + SF + part] += down;
-      out[o + MF + part] += held;
-      out[o + CLOG] += held * numbers.dry[part] * weight;
+    const fast = y[first], slow = y[first + 1], inert = y[first + 2];
+    const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
+    if (settle > 0) {
+      const s = ro + ID.settleCoarseFast + 3 * size;
+      const a = settle * fast, b = settle * slow, c = settle * inert;
+      r[s] = a; r[s + 1] = b; r[s + 2] = c;
+      out[first] -= a; out[first + 1] -= b; out[first + 2] -= c;
+      out[o + SF] += a; out[o + SF + 1] += b; out[o + SF + 2] += c;
+    }
+    const caught = (size === 0 ? cell.catch0 : size === 1 ? cell.catch1 : cell.catch2) * v;
+    if (caught > 0) {
+      const k = ro + ID.catchCoarseFast + 3 * size;
+      const a = caught * fast, b = caught * slow, c = caught * inert;
+      r[k] = a; r[k + 1] = b; r[k + 2] = c;
+      out[first] -= a; out[first + 1] -= b; out[first + 2] -= c;
+      out[o + MF] += a; out[o + MF + 1] += b; out[o + MF + 2] += c;
+      out[o + CLOG] += (a * dry[0] + b * dry[1] + c * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
     }
   }
   if (cell.shear === 0) return;
@@ -52,30 +54,33 @@ export function moveDiagonal(cell: Cell, v: number, own: Float64Array, o: number
 
 /** Solves the nine solids alone, coarse first, and hands on what their moves give to the rows after them. */
 export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
+  const { dry } = numbers;
   for (let size = 0; size < 3; size++) {
     const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
     const caught = (size === 0 ? cell.catch0 : size === 1 ? cell.catch1 : cell.catch2) * v;
     const shear = size === 0 ? cell.shear : 0;
     if (settle === 0 && caught === 0 && shear === 0) continue;
-    const weight = size === 0 ? numbers.coarseClogs : 1;
     const first = o + CF + 3 * size;
-    const s = ro + ID.settleCoarseFast + 3 * size;
-    const k = ro + ID.catchCoarseFast + 3 * size;
-    for (let part = 0; part < 3; part++) {
-      const u = rhs[first + part] * inverse[first + part];
-      const down = settle * u;
-      const held = caught * u;
-      delta[s + part] += down;
-      delta[k + part] += held;
-      rhs[o + SF + part] += down;
-      rhs[o + MF + part] += held;
-      rhs[o + CLOG] += held * numbers.dry[part] * weight;
-      if (shear > 0) {
-        const broken = shear * u;
-        delta[ro + ID.shearFast + part] += broken;
-        rhs[o + CF + 3 + part] += (1 - AIR_SUPERFINE) * broken;
-        rhs[o + CF + 6 + part] += AIR_SUPERFINE * broken;
-      }
+    const fast = rhs[first] * inverse[first], slow = rhs[first + 1] * inverse[first + 1], inert = rhs[first + 2] * inverse[first + 2];
+    if (settle > 0) {
+      const s = ro + ID.settleCoarseFast + 3 * size;
+      const a = settle * fast, b = settle * slow, c = settle * inert;
+      delta[s] += a; delta[s + 1] += b; delta[s + 2] += c;
+      rhs[o + SF] += a; rhs[o + SF + 1] += b; rhs[o + SF + 2] += c;
+    }
+    if (caught > 0) {
+      const k = ro + ID.catchCoarseFast + 3 * size;
+      const a = caught * fast, b = caught * slow, c = caught * inert;
+      delta[k] += a; delta[k + 1] += b; delta[k + 2] += c;
+      rhs[o + MF] += a; rhs[o + MF + 1] += b; rhs[o + MF + 2] += c;
+      rhs[o + CLOG] += (a * dry[0] + b * dry[1] + c * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
+    }
+    if (shear > 0) {
+      const s = ro + ID.shearFast;
+      const a = shear * fast, b = shear * slow, c = shear * inert;
+      delta[s] += a; delta[s + 1] += b; delta[s + 2] += c;
+      rhs[o + CF + 3] += (1 - AIR_SUPERFINE) * a; rhs[o + CF + 4] += (1 - AIR_SUPERFINE) * b; rhs[o + CF + 5] += (1 - AIR_SUPERFINE) * c;
+      rhs[o + CF + 6] += AIR_SUPERFINE * a; rhs[o + CF + 7] += AIR_SUPERFINE * b; rhs[o + CF + 8] += AIR_SUPERFINE * c;
     }
   }
 }

@@ -1,5 +1,5 @@
 // Sorts a cell's active processes by how the inner loop applies them.
-import type { Alone, FlatSum, WorkLists } from '../cell';
+import type { FlatSum, WorkLists } from '../cell';
 import { CF, GUT, PO, PS, UI } from '../components';
 import { ID } from '../processes/catalogue';
 import { DEFINITIONS } from '../processes/definitions';
@@ -43,7 +43,5 @@ function sort(matrix: Matrix, active: Int32Array): WorkLists {
   for (const p of slotted) if (!isWrittenOut(p)) throw new Error(`process ${p} keeps derivatives but has no code for them`);
   // What is solved before the dense block must not receive from it.
   for (const p of slotted) for (const [, row] of column(matrix, p)) if (row === PO || row === PS || row === GUT) throw new Error(`process ${p} of the dense block gives to a component solved before it`);
-  const eating = active.filter((p) => matrix.alone[p] === GUT);
-  const gut: Alone | null = eating.length > 0 ? { row: GUT, processes: eating, moves: flat(Array.from(eating).flatMap((p) => column(matrix, p)).filter(([, at]) => at !== GUT)) } : null;
-  return { all: active, apply: flat(unwritten.flatMap((p) => column(matrix, p))), gut, holds: active.includes(ID.hydrolysisCaughtFast) };
+  return { all: active, apply: flat(unwritten.flatMap((p) => column(matrix, p))), holds: active.includes(ID.hydrolysisCaughtFast) };
 }

@@ -36,12 +36,9 @@ export const GROUPS: Record<keyof Values, ParameterGroup> = { matter, kinetics, 
  * @throws RangeError where a name is unknown or a value is not finite.
  */
 export function valuesWith(replaced: Readonly<Record<string, number>> = {}): Values {
-  const out: Record<string, Record<string, number>> = {};
-  for (const [group, parameters] of Object.entries(GROUPS)) {
-    const numbers: Record<string, number> = {};
-    for (const [name, parameter] of Object.entries(parameters)) numbers[name] = parameter.value;
-    out[group] = numbers;
-  }
+  // Made whole at once: an object grown name by name is looked up in like a dictionary ever after.
+  const out: Record<string, Record<string, number>> = Object.fromEntries(Object.entries(GROUPS).map(([group, parameters]) => (
+    [group, Object.fromEntries(Object.entries(parameters).map(([name, parameter]) => [name, parameter.value]))])));
   for (const [path, value] of Object.entries(replaced)) {
     const [group = '', name = ''] = path.split('.');
     const numbers = out[group];

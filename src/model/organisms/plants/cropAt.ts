@@ -13,7 +13,19 @@ export interface CropAt {
   ironH: number;
 }
 
+const known = new WeakMap<Values, Map<CropName, CropAt>>();
+
 export function cropAt(values: Values, crop: CropName): CropAt {
+  const ofValues = known.get(values) ?? new Map<CropName, CropAt>();
+  known.set(values, ofValues);
+  const found = ofValues.get(crop);
+  if (found) return found;
+  const made = reckon(values, crop);
+  ofValues.set(crop, made);
+  return made;
+}
+
+function reckon(values: Values, crop: CropName): CropAt {
   const c = values[crop];
   const m = values.matter;
   const room = (full: number, least: number): number => Math.max(full - least, 0.05 * least);
