@@ -66,7 +66,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
   return {
-    ...science, plan, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
+    plan, values, content: science.content, dry: science.dry, matrix, uneaten: science.uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
     solver: new Rosenbrock2(system, placesRead(assembly.cells)), source: concentrationsOf(plan.source, startT_C, saturation, values),
     at: { T_C: NaN, gas: gasAt(startT_C), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
     openWater_m2: assembly.cells.reduce((sum, cell) => sum + cell.surface, 0),
