@@ -8,12 +8,11 @@ import type { Workspace } from '../processes/workspace';
 const PER_N = 1 / ATOM.N, PER_S = 1 / ATOM.S, PER_P = 1 / ATOM.P;
 
 /**
- * Sets w.h, w.nh3, w.h2s, w.co2 and its slopes from the state at w.o.
+ * Sets w.h, w.nh3, w.h2s, w.co2 and its slopes from the state at w.o; the search starts from the w.h that stands there.
  * @param k conditional constants, from `ko`
- * @param pinned h that a rig holds, or 0
  */
-export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: number, pinned: number): void {
-  const { y, o, perVolume: v } = w;
+export function acidBase(w: Workspace, k: Float64Array, ko: number): void {
+  const { y, o, perVolume: v, pinned } = w;
   const C = Math.max(y[o + IC] * v, 0);
   const A = y[o + ALK] * v;
   const N = Math.max(y[o + TAN] * v * PER_N, 0);
@@ -21,7 +20,7 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number, guess: numbe
   const Q = Math.max(y[o + P] * v * PER_P, 0);
   const k1 = k[ko + K1], k12 = k1 * k[ko + K2], kn = k[ko + KN], ks = k[ko + KS], kw = k[ko + KW];
   const p1 = k[ko + KP1], p12 = p1 * k[ko + KP2], p123 = p12 * k[ko + KP3], perGamma = 1 / k[ko + GAMMA1];
-  let h = pinned > 0 ? pinned : guess;
+  let h = pinned > 0 ? pinned : w.h;
   let slope = 0; // d(alkalinity)/d ln h, negative
   let done = pinned > 0;
   for (let i = 0; i < 40; i++) {

@@ -22,7 +22,7 @@ import { moveSolids } from './solidsMoves';
 export function makeWorkspace(data: LoopData): Workspace {
   return {
     cell: data.cells[0], y: data.r0, o: 0, r: data.r0, ro: 0, g: data.g, go: 0, keeps: true, perVolume: 1,
-    h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, carbon: 0, carbonate: 0, k1: 0, k12: 0, nitrifying: 1, pull: 0, light: 0,
+    h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, carbon: 0, carbonate: 0, k1: 0, k12: 0, nitrifying: 1, pull: 0, light: 0, pinned: 0,
   };
 }
 
@@ -40,7 +40,9 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.perVolume = 1 / w.cell.volume;
   w.pull = 0;
   // The latest pH found is the nearest: that of a trial step's end, where the next begins.
-  acidBase(w, data.constants, index * CONDITIONAL_LENGTH, data.h1[index], data.holdH);
+  w.h = data.h1[index];
+  w.pinned = data.holdH;
+  acidBase(w, data.constants, index * CONDITIONAL_LENGTH);
   data.h1[index] = w.h;
   if (stage === 0) data.h[index] = w.h;
   const k = data.kinetics;

@@ -17,6 +17,8 @@ export interface Workspace {
   h: number; nh3: number; h2s: number; co2: number; co2IC: number; co2ALK: number;
   /** inorganic carbon mol/m³, the alkalinity it makes up eq/m³, and the dissociation constants that tie it to CO2 */
   carbon: number; carbonate: number; k1: number; k12: number;
+  /** h that a rig holds, or 0 */
+  pinned: number;
   /** 0–1: what pH and alkalinity leave of nitrification */
   nitrifying: number;
   /** d(oxygen drawn by the sludge bed)/d(oxygen), 1/d; 0 without a bed */
