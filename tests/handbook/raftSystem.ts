@@ -1,7 +1,8 @@
 // The commercial raft system of the University of the Virgin Islands as a season: its plan at a share of the published feed, and what is read off it.
 // Rakocy et al., EcoSymposium paper and slides; Rakocy et al. 2004, ISTA-6 and Acta Hort. Air is not published in L/min: 1.5 hp of blower taken as
 // 2800 L/min for the fish tanks and 1 hp as 1800 for the rafts: chosen, and the harvest depends on it. Light, source water, base caps: assumptions.
-import { GUT, LEAF, STATES, STORES } from '../../src/model/components';
+import { ELEMENTS, GUT, LEAF, N2, STATES, STORES } from '../../src/model/components';
+import { PROCESS_NAMES } from '../../src/model/processes/catalogue';
 import { cropAt } from '../../src/model/organisms/plants/cropAt';
 import { VARIABLES } from '../../src/season/trajectory';
 import type { Plan } from '../../src/season/plan';
@@ -33,6 +34,8 @@ export interface RaftSeason {
   crop_kg_m2_yr: number;
   /** what the rafts take out of the water that passes, g/m²/d, from day 42 on */
   removed: { ammonia: number; nitrogen: number; phosphorus: number };
+  /** share of the nitrogen fed that bacteria made gas of, over the whole season */
+  denitrified: number;
   season: Season;
 }
 
@@ -73,11 +76,14 @@ export function liveRafts(feedShare: number, days: number, change: (plan: Plan) 
   const at = cropAt(runtime.values, kept.loop.find(({ id }) => id === 'rafts')?.crop?.kind ?? 'basil');
   const rooms = [at.roomN, at.roomP, at.roomK, at.roomCa, at.roomFe];
   const total = (component: number): number => Array.from({ length: rafts.cells }, (_, c) => state.y[(rafts.first + c) * STATES + component]).reduce((a, b) => a + b, 0);
+  const NITROGEN = ELEMENTS.indexOf('N');
+  const madeGas = PROCESS_NAMES.reduce((sum, name, p) => (name === 'nitrogenTransfer' ? sum : sum + state.extents[p] * runtime.matrix.table[p * STATES + N2]), 0);
   return {
     feed: offered / days, FCR: offered / gain_kg,
     survival: reached ? whole.takenNumber / STOCKED : NaN, mass_g: reached ? whole.takenMass / whole.takenNumber : NaN, kg_m3: reached ? whole.takenMass / 1000 / TANK_M3 : NaN,
     mean, worst, stores: STORES.map((store, i) => total(store) / (total(LEAF) * rooms[i])), crop_kg_m2_yr: (plants_kg / RAFT_AREA / days) * 365,
     removed: { ammonia: taken('TAN_mgN_L'), nitrogen: taken('TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L'), phosphorus: taken('PO4_mgP_L') },
+    denitrified: madeGas / (state.put[GUT] * runtime.content[GUT][NITROGEN]),
     season,
   };
 }
