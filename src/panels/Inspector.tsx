@@ -11,6 +11,7 @@ import { SignShape } from './icons';
 import { LookButton } from './Look';
 import { useMoment } from './moment';
 import { usePage, usePageStore } from './pageStore';
+import { PumpFacts } from './PumpFacts';
 import { StageControls } from './StageControls';
 import { WaterTable } from './WaterTable';
 import { WhyHere } from './Why';
@@ -58,7 +59,8 @@ export function Inspector() {
       {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
         <>
           <LookButton />
-          {holdsWater ? <Size view={season} stageId={selected} volume_m3={level?.volume_m3} /> : <p className="note">{say('inspect.noWater')}</p>}
+          {holdsWater && <Size view={season} stageId={selected} volume_m3={level?.volume_m3} />}
+          {!holdsWater && (kind === 'returnPump' && design !== null ? <PumpFacts view={season} plan={plan} design={design} /> : <p className="note">{say('inspect.noWater')}</p>)}
           {holdsWater && <WaterTable stageId={selected} />}
           {holdsWater && <WhyHere stageId={selected} />}
           {holdsWater && <Facts view={season} stageId={selected} kind={kind} plan={plan} />}

@@ -51,6 +51,19 @@ export function pumpInForce(plan: Plan, t_h: number): boolean {
   return latest(plan, 'pump', t_h, () => true)?.on ?? true;
 }
 
+/** Whether the mains are on. */
+export function powerInForce(plan: Plan, t_h: number): boolean {
+  return latest(plan, 'power', t_h, () => true)?.on ?? true;
+}
+
+/** Flow that the return pump is set to, m³/h; a pump with a curve of its own is taken at six tenths of its most, as the engine takes it. */
+export function flowInForce(plan: Plan, t_h: number): number {
+  const set = latest(plan, 'flow', t_h, () => true);
+  if (set !== null) return set.flow_m3_h;
+  const pump = plan.loop.find((one) => one.kind === 'returnPump');
+  return pump?.curve ? 0.6 * pump.curve.maxFlow_m3_h : pump?.flow_m3_h ?? 1;
+}
+
 /** Electrical power of a stage's lamp, W. @param usual_W what the lamp draws where the plan says nothing */
 export function lampInForce(plan: Plan, stageId: string, t_h: number, usual_W: number): number {
   return latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W ?? plan.loop.find((one) => one.id === stageId)?.lamp_W ?? usual_W;

@@ -1,4 +1,4 @@
-// What has happened by a moment, out of the season's events: a lamp that shines, a pump that drew air, deaths of late, a spill. Look-ups only.
+// What has happened by a moment, out of the season's events: a lamp that shines, deaths of late, a spill. Look-ups only.
 import type { SeasonView } from '../store/state';
 
 /** The hour shown. */
@@ -25,21 +25,6 @@ export function lampShines(view: SeasonView, stage: string, usual: number, now: 
     }
   }
   return powered && set;
-}
-
-/** Whether the last thing that befell the pump in this tank is that it drew air. Whether it runs again tells the flow. */
-export function drewAir(view: SeasonView, stage: string, now: Now): boolean {
-  const { now_h } = now;
-  for (let d = Math.min(view.days.length - 1, Math.floor(now_h / HOURS)); d >= 0; d -= 1) {
-    const { events } = view.days[d];
-    for (let i = events.length - 1; i >= 0; i -= 1) {
-      const event = events[i];
-      if (event.hour > now_h) continue;
-      if (event.kind === 'pumpDry' && event.stage === stage) return true;
-      if (event.kind === 'pumpOff' || event.kind === 'pumpOn' || event.kind === 'powerOff' || event.kind === 'powerOn') return false;
-    }
-  }
-  return false;
 }
 
 /** Sum of the amounts of one kind of event at a stage within so many hours before now, in whole numbers, rounded up. */

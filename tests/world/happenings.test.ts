@@ -1,9 +1,9 @@
-// What the picture makes of a season's events: a lamp, a pump that drew air, the dead of late, and who lives where.
+// What the picture makes of a season's events: a lamp, the dead of late, and who lives where.
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/season/plan';
 import type { EventKind, SeasonEvent } from '../../src/season/trajectory';
 import type { SeasonView } from '../../src/store/state';
-import { drewAir, lampShines, lately } from '../../src/world/happenings';
+import { lampShines, lately } from '../../src/world/happenings';
 import { cropAt, livingOf, speciesIn } from '../../src/world/living';
 import { seasonOf } from './loops';
 
@@ -24,17 +24,6 @@ describe('a lamp', () => {
 
   it('is dark while the power is off', () => {
     expect(lampShines(view, 'uv', 40, { now_h: 35 })).toBe(false);
-  });
-});
-
-describe('a pump', () => {
-  it('is taken to have drawn air from then on, until somebody turns it', () => {
-    const view = withEvents(event(10, 'pumpDry', 'sump'), event(50, 'pumpOff'));
-    expect([9, 10, 30, 51].map((now_h) => drewAir(view, 'sump', { now_h }))).toEqual([false, true, true, false]);
-  });
-
-  it('in another tank says nothing about this one', () => {
-    expect(drewAir(withEvents(event(10, 'pumpDry', 'elsewhere')), 'sump', { now_h: 20 })).toBe(false);
   });
 });
 

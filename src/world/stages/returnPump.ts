@@ -1,10 +1,10 @@
 // Return pump: stands in the lowest tank; its lamp is lit while water moves. A pump that has run dry is drawn with air in it, and says so.
 import type { GameObjects } from 'phaser';
+import { drewAir } from '../../store/pump';
 import { say } from '../../words/say';
 import { INK } from '../draw/palette';
 import { pump as pumpInk } from '../draw/parts';
 import type { Pen } from '../draw/pen';
-import { drewAir } from '../happenings';
 import type { Dials } from '../dials';
 import type { Kit } from '../kit';
 import type { PumpBox, StageBox } from '../layout';
@@ -22,7 +22,7 @@ class Lamp implements Live {
     if (!moment.glance) return;
     const runs = this.dials.at[this.flow] > 0;
     if (runs !== this.on.visible) this.on.setVisible(runs);
-    const dry = !runs && moment.view !== null && drewAir(moment.view, this.host, moment);
+    const dry = !runs && moment.view !== null && drewAir(moment.view, this.host, moment.now_h);
     if (dry !== this.air.visible) this.air.setVisible(dry);
     this.card.show(dry);
   }
