@@ -58,11 +58,13 @@ export function Inspector() {
       <StageChooser shown={kind === null ? null : selected} />
       {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
         <>
-          <LookButton />
-          {holdsWater && <Size view={season} stageId={selected} volume_m3={level?.volume_m3} />}
+          <div className="where">
+            <LookButton />
+            {holdsWater && <Size view={season} stageId={selected} volume_m3={level?.volume_m3} />}
+          </div>
           {!holdsWater && (kind === 'returnPump' && design !== null ? <PumpFacts view={season} plan={plan} design={design} /> : <p className="note">{say('inspect.noWater')}</p>)}
-          {holdsWater && <WaterTable stageId={selected} />}
           {holdsWater && <WhyHere stageId={selected} />}
+          {holdsWater && <WaterTable stageId={selected} />}
           {holdsWater && <Facts view={season} stageId={selected} kind={kind} plan={plan} />}
           <StageControls stageId={selected} />
           <StageCautions kind={kind} />
