@@ -1,5 +1,6 @@
 // Fish on the bench, as published trials kept them: growth in ammonia and in nitrate, appetite at low oxygen, growth over months, oxygen when the air fails.
 import { FISH } from '../../src/model/components';
+import { fullRation, warmthOfAppetite } from '../../src/model/organisms/fish/comfort';
 import { valuesWith } from '../../src/model/parameters/values';
 import { VARIABLES } from '../../src/season/trajectory';
 import type { Composition, SpeciesKind } from '../../src/season/plan';
@@ -7,6 +8,12 @@ import { readCell } from '../../src/season/reading';
 import type { Reading } from '../../src/season/reading';
 import { keptPlan } from '../season/plans';
 import { fishTankPlan, liveThrough, liveThroughChunks, standingAt } from './bench';
+
+/** % of their mass that rainbow trout want in a day. */
+export function troutRation(T_C: number, mass_g: number): number {
+  const { rainbowTrout } = valuesWith();
+  return 100 * fullRation(rainbowTrout, mass_g) * warmthOfAppetite(rainbowTrout, T_C);
+}
 
 const AMMONIA_START_G = 11;
 

@@ -1,5 +1,7 @@
 // Crops on the bench in full nutrient solution, as published trials kept them: what they grow and what they take up.
 import { LEAF, ROOT, STATES } from '../../src/model/components';
+import { lightGrowth } from '../../src/model/organisms/plants/growth';
+import { valuesWith } from '../../src/model/parameters/values';
 import type { ProcessName } from '../../src/model/processes/catalogue';
 import type { Composition, CropKind } from '../../src/season/plan';
 import type { Season } from '../../src/season/season';
@@ -7,6 +9,14 @@ import { benchPlan, did, liveThrough } from './bench';
 
 const AREA = 3; // m²
 const FULL: Composition = { alkalinity_meq_L: 1, NO3_mgN_L: 100, PO4_mgP_L: 30, K_mg_L: 150, Ca_mg_L: 80, Mg_mg_L: 40, SO4_mgS_L: 20, Fe_mg_L: 2 };
+
+/** g dry/m² of lettuce that lacks nothing, by light alone at 22 °C. @param dli mol/m²/d; @param start g dry/m², van Henten's */
+export function lettuceByLight(dli: number, start = 2.72, days = 35): number {
+  const { lettuce } = valuesWith();
+  let x = start;
+  for (let hour = 0; hour < 24 * days; hour++) x += lightGrowth(lettuce, x, dli, 22) / 24;
+  return x;
+}
 
 export interface BedBench { kind: CropKind; plants_m2: number; days: number; pH: number; O2_mg_L: number; T_C: number; light_mol_m2_d?: number }
 

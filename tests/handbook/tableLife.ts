@@ -6,9 +6,9 @@ import { keptPlan } from '../season/plans';
 import { standingAt } from './bench';
 import { perKilogram } from './feedCases';
 import { fallWith, filmRate, fit, perDegree, withOrganics } from './filmCases';
-import { afterAirFailure, alive, comfortable, eatenAt, gainInAmmonia, gainInNitrate, growthCoefficient, grownTo } from './fishCases';
+import { afterAirFailure, alive, comfortable, eatenAt, gainInAmmonia, gainInNitrate, growthCoefficient, grownTo, troutRation } from './fishCases';
 import { loads } from './loadCases';
-import { lettuceGrown, uptake } from './plantCases';
+import { lettuceByLight, lettuceGrown, uptake } from './plantCases';
 import { liveRafts, PUBLISHED_FEED, RAFT_AREA } from './raftSystem';
 import { jar, kept, week } from './settlerCases';
 import { ripening } from './startCases';
@@ -72,6 +72,7 @@ export function fish(): Check[] {
     { source: 'Monsees et al. 2017', quantity: 'growth lost at 500 mg/L NO3-N, %', expected: 0, ours: 100 * (1 - gainInNitrate(500).gain / gainInNitrate(0).gain), within: 2 },
     { source: 'Torrans 2010', quantity: 'catfish eat less at 1.7 mg/L O2, %', expected: 45, ours: 100 * (1 - eatenAt('channelCatfish', 1.7) / eatenAt('channelCatfish', 8)), within: 5 },
     { source: 'Rakocy et al. 2004', quantity: 'tilapia growth coefficient ×1000', expected: 1.07, ours: 10 * growthCoefficient(79, grownTo({ species: 'tilapia', from_g: 79, T_C: 28, days: 168 }), 168 * 28), share: 0.15 },
+    { source: 'Leitritz & Lewis 1980', quantity: 'trout of 76 g at 10 °C eat, % of mass a day', expected: 1.2, ours: troutRation(10, 76), share: 0.2 },
     { source: 'Feed maker, farms', quantity: 'trout growth coefficient at 11 °C', expected: 0.165, ours: growthCoefficient(10, grownTo({ species: 'rainbowTrout', from_g: 10, T_C: 11, days: 200 }), 2200), within: 0.035 },
     { source: 'Ali 1999', quantity: 'min from 6 to 2 mg/L O2, 20 kg/m³, fasting', expected: 53, ours: minutesLeft(0), share: 0.3 },
     { source: 'Ali 1999', quantity: 'the same, fed 1 %/d (27–41)', expected: 34, ours: minutesLeft(0.01), within: 7 },
@@ -85,6 +86,8 @@ export function crops(): Check[] {
   return [
     { source: 'Goto et al. 1996', quantity: 'lettuce at 2.1 against 8.4 mg/L O2', expected: 1, ours: leaf({ O2_mg_L: 2.1 }) / leaf({ O2_mg_L: 8.4 }), share: 0.05 },
     { source: 'Yoshida et al. 1997', quantity: 'lettuce at 3.2 against 6.4 mg/L O2, 7 d', expected: 1, ours: leaf({ O2_mg_L: 3.2, days: 7 }) / leaf({ O2_mg_L: 6.4, days: 7 }), share: 0.02 },
+    { source: 'van Henten 1994', quantity: 'lettuce after 35 d at 17 mol/m²/d, g dry/m²', expected: 335, ours: lettuceByLight(17), share: 0.1 },
+    { source: 'Cornell handbook', quantity: 'a head then, 38 plants/m², g fresh', expected: 150, ours: lettuceByLight(17) / 38 / valuesWith().lettuce.dryShare, share: 0.1 },
     { source: 'Anderson et al. 2017', quantity: 'lettuce lost at pH 7.0, 35 d, % dry', expected: 18, ours: 100 * (1 - leaf({ pH: 7, days: 35, T_C: 22 }) / leaf({ pH: 5.8, days: 35, T_C: 22 })), within: 5 },
     { source: 'Graber & Junge 2009', quantity: 'tomato N, whole plant, g/m²/d', expected: 0.43 / 0.69, ours: tomato.N, factor: 2 },
     { source: 'Graber & Junge 2009', quantity: 'tomato P/N (0.163–0.212)', expected: 0.187, ours: tomato.P / tomato.N, within: 0.0245 },

@@ -2,10 +2,10 @@
 import type { ParameterGroup } from '../parameter';
 
 export const lettuce = {
-  radiationUse: { value: 4.1, unit: 'g/MJ PAR', low: 3, high: 5, source: '4.1/(1 + DLI/30); Cornell 150 g heads at 17 mol/m²/d in 35 d', flag: 'calibrated' },
+  radiationUse: { value: 4.4, unit: 'g/MJ PAR', low: 3.4, high: 5.4, source: '4.4/(1 + DLI/30): van Henten 1994 over 35 d at 10, 17 and 25 mol/m²/d; Cornell 150 g heads at 17', flag: 'calibrated' },
   radiationHalf: { value: 30, unit: 'mol/m²/d', low: 20, high: 45, source: 'as radiationUse', flag: 'calibrated' },
-  leafAreaPerMass: { value: 0.045, unit: 'm²/g', low: 0.03, high: 0.06, source: 'van Henten 1994: 0.075 m²/g structural, thicker in mature heads', flag: 'derived' },
-  extinction: { value: 0.7, unit: '–', low: 0.5, high: 0.9, source: 'van Henten 1994: 0.9; planophile rosette', flag: 'derived' },
+  leafAreaPerMass: { value: 0.058, unit: 'm²/g', low: 0.045, high: 0.075, source: 'van Henten 1994: 0.075 m²/g of what is structure, a good three quarters of the whole', flag: 'derived' },
+  extinction: { value: 0.84, unit: '–', low: 0.6, high: 0.9, source: 'van Henten 1994: 0.9 × 0.93 of the mass, the rest is root', flag: 'derived' },
   transplant: { value: 0.11, unit: 'g dry/plant', low: 0.05, high: 0.3, source: 'van Henten 1994: 2.7 g/m² at planting', flag: 'derived' },
   ripe: { value: 8.3, unit: 'g dry/plant', low: 6, high: 11, source: 'Cornell: 150 g head at 5.5 % dry matter', flag: 'derived' },
   coldStop: { value: 4, unit: '°C', low: 2, high: 7, source: 'from memory', flag: 'memory' },

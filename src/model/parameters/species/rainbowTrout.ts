@@ -10,7 +10,7 @@ export const rainbowTrout = {
   respirationO2: { value: 1.0, unit: 'g O2/m³', low: 0.5, high: 1.5, source: 'metabolism cannot outrun oxygen; a more demanding fish than tilapia', flag: 'assumption' },
   appetiteFull: { value: 6.0, unit: 'g O2/m³', low: 5, high: 7, source: 'FAO 589 Table 7.1 (memory): > 6; Timmons & Ebeling 6–8', flag: 'derived' },
   appetiteNone: { value: 2.0, unit: 'g O2/m³', low: 1.5, high: 3, source: 'from memory', flag: 'memory' },
-  coldStop: { value: 1, unit: '°C', low: -1, high: 4, source: 'Leitritz & Lewis 1980 still feeds 0.42 of the best ration at 4.4 °C and 0.71 at 10 °C; FAO 589 Table 7.1 (memory) has 10 as its lower limit', flag: 'derived' },
+  coldStop: { value: -1, unit: '°C', low: -3, high: 2, source: 'Leitritz & Lewis 1980 still feeds 0.42 of the best ration at 4.4 °C, 0.54 at 7.2 and 0.71 at 10; FAO 589 Table 7.1 (memory) has 10 as its lower limit', flag: 'derived' },
   optimumLow: { value: 14, unit: '°C', low: 13, high: 15, source: 'FAO 589 Table 7.1 (memory): 14–16', flag: 'memory' },
   optimumHigh: { value: 17, unit: '°C', low: 16, high: 18.5, source: 'FAO 589 Table 7.1 (memory): 14–16; Timmons & Ebeling up to 18; the 1980 chart still rises at 18.3', flag: 'derived' },
   hotStop: { value: 22.5, unit: '°C', low: 21, high: 24, source: 'stops feeding at 21–24 °C, from memory', flag: 'memory' },

@@ -1,0 +1,40 @@
+// The tables of fish and crops in MODEL.md against the recorded values: what a teacher reads is what the model reckons with.
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { valuesWith } from '../../src/model/parameters/values';
+
+const page = readFileSync(new URL('../../src/model/MODEL.md', import.meta.url), 'utf8').split('\n');
+const values = valuesWith() as unknown as Record<string, Record<string, number>>;
+
+/** A row by how its title begins: the parameters in the order of its numbers, and what each is multiplied by to be shown. */
+type Row = readonly [title: string, ...parameters: (string | readonly [string, number])[]];
+
+const FISH = ['tilapia', 'channelCatfish', 'commonCarp', 'rainbowTrout'];
+const FISH_ROWS: readonly Row[] = [
+  ['Eats best at', 'optimumLow', 'optimumHigh'], ['Eats nothing below', 'coldStop', 'hotStop'], ['Dies of cold', 'coldLethal', 'hotLethal'],
+  ['Full ration at 50 g', ['rationAt50g', 100], 'rationExponent'], ['Gain, g per g eaten', 'gain'], ['Eats to the full from', 'appetiteFull', 'appetiteNone'],
+  ['Oxygen: ease ends', 'o2Safe', 'o2Harm', 'o2Lethal'], ['NH3-N: ease ends', 'nh3Safe', 'nh3Harm', 'nh3LC50'], ['H2S: ease ends', ['h2sSafe', 1000], ['h2sLC50', 1000]],
+  ['CO2: ease ends', 'co2Safe', 'co2Harm'], ['Solids: ease ends', 'solidsSafe', 'solidsHarm'], ['Crowding: ease ends', 'density', 'densityHarm'],
+];
+const CROPS = ['lettuce', 'basil', 'chard', 'tomato'];
+const CROP_ROWS: readonly Row[] = [
+  ['Light use', 'radiationUse', 'radiationHalf'], ['Leaf area', 'leafAreaPerMass'], ['Plants per m²', 'plants_m2'], ['Ripe at', 'ripe'], ['Cut: share of the leaf', 'cutShare', 'harvestShare'],
+  ['Dry share', ['dryShare', 100]], ['Grows best at', 'optimumLow', 'optimumHigh', 'coldStop', 'hotStop'], ['Full from pH', 'pHOptimum', ['pHLoss', 100]],
+  ['Full stores', ['quotaN', 100], ['quotaP', 100], ['quotaK', 100], ['quotaCa', 100]], ['Full store of Fe', ['quotaFe', 1e6]], ['Water, L per g', 'waterUse'],
+];
+
+const numbersOf = (cell: string): number[] => (cell.replaceAll('all', '1').replaceAll('−', '-').match(/(?<![\d.–])-?\d+(?:\.\d+)?|(?<=–)\d+(?:\.\d+)?/g) ?? []).map(Number);
+
+describe.each([['fish', FISH, FISH_ROWS], ['crops', CROPS, CROP_ROWS]] as const)('the table of %s', (_, kinds, rows) => {
+  it.each(rows.map(([title, ...parameters]) => ({ title, parameters })))('tells the recorded values: $title', ({ title, parameters }) => {
+    const line = page.find((one) => one.startsWith(`| ${title}`));
+    expect(line, title).toBeDefined();
+    const cells = (line ?? '').split('|').slice(2, 2 + kinds.length);
+    kinds.forEach((kind, k) => {
+      const recorded = parameters.map((parameter) => (typeof parameter === 'string' ? values[kind][parameter] : values[kind][parameter[0]] * parameter[1]));
+      const shown = numbersOf(cells[k]);
+      expect(shown, `${kind}: ${cells[k]}`).toHaveLength(recorded.length);
+      recorded.forEach((value, i) => { expect(shown[i], `${kind}: ${cells[k]}`).toBeCloseTo(value, 9); });
+    });
+  });
+});
