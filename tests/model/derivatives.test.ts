@@ -117,6 +117,9 @@ describe('kept derivatives', () => {
     ['AmmoniaOxidisers', ['nitritation']], ['NitriteOxidisers', ['nitriteOxidation']], ['Heterotrophs', ['heterotrophsAerobic', 'heterotrophsAnoxic']],
   ] as const)('what full films of %s let go follows their growth, and oxygen', (guild, growths) => {
     data.holdH = 3e-5;
+    // A nitrifying film's room shifts a little with what limits it, unless it is as warm as where it was measured: that way is left out.
+    const { kinetics } = data;
+    data.kinetics = { ...kinetics, oxygenRoom: 1 };
     let followed = 0;
     for (const seed of ['a', 'b', 'c']) for (const cell of assembly.cells) for (const row of [O2, TAN, NO2, NO3, SS]) {
       const y = randomState(season, seed);
@@ -140,6 +143,7 @@ describe('kept derivatives', () => {
       }
     }
     data.holdH = 0;
+    data.kinetics = kinetics;
     expect(followed).toBeGreaterThan(10);
   });
 

@@ -38,6 +38,18 @@ const steepness = (x: number, half: number, scarce: number): number => {
   const share = x / scarce;
   return (half + x / (1 + share * share)) / ((half + x) * (half + x));
 };
+/**
+ * What warmth leaves of a nitrifying film's room, against one that its own reactant limits: where oxygen does, cold thins it less.
+ * @param own saturation by the reactant @param oxygen by oxygen: the lesser limits; eighth powers, for in a film one limit gives way to the other sharply
+ * @param oxygenRoom the room of a film that oxygen limits, at this warmth
+ */
+function roomFor(own: number, oxygen: number, oxygenRoom: number): number {
+  const a2 = own * own, o2 = oxygen * oxygen;
+  const a4 = a2 * a2, o4 = o2 * o2;
+  const a8 = a4 * a4;
+  return 1 + (oxygenRoom - 1) * (a8 / (a8 + o4 * o4 + 1e-30));
+}
+
 /** g/m³ under which oxygen, organics, nitrate and ammonia count as scarce. */
 const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7, SCARCE_TAN = 0.1;
 
@@ -98,8 +110,8 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const byP = phosphate / (phosphate + 0.002), byS = sulfate / (sulfate + 0.01), byO = o2 / (o2 + 0.05);
   const builds = byP * byS * byO;
   // A full film lets go what it grows: shares of growth, by its fullness.
-  const fullA = aob > 0 ? k.aobYield * aob / (k.aobCapacity * area * crowding) : 0;
-  const fullN = nob > 0 ? k.nobYield * nob / (k.nobCapacity * area * crowding) : 0;
+  const fullA = aob > 0 ? k.aobYield * aob / (k.aobCapacity * roomFor(fA, fAO, k.oxygenRoom) * area * crowding) : 0;
+  const fullN = nob > 0 ? k.nobYield * nob / (k.nobCapacity * roomFor(fN2, fNO, k.oxygenRoom) * area * crowding) : 0;
   const fullH = het > 0 ? k.hetYield * het / (k.hetCapacity * area) : 0;
   const sloughA = ammonia * fullA + k.aobDecay * aob;
   const sloughN = nitrite * fullN + k.nobDecay * nob;

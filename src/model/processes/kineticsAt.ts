@@ -11,11 +11,12 @@ export function kineticsAt(values: Values, T_C: number) {
   const k = values.kinetics;
   const film = pow(k.nitrifierTheta, T_C - 27.2);
   const capacity = pow(k.filmTheta / k.nitrifierTheta, T_C - 27.2);
+  const oxygenRoom = pow(k.oxygenFilmTheta / k.filmTheta, T_C - 27.2);
   const het = pow(k.hetTheta, T_C - 20);
   return {
     aobGrowth: k.aobGrowth * film, aobYield: k.aobYield, aobDecay: k.aobGrowth * k.aobDecayShare * film, aobCapacity: k.aobCapacity * capacity, aobTAN: k.aobTAN, aobO2: k.aobO2,
     nobGrowth: k.nobGrowth * film, nobYield: k.nobYield, nobDecay: k.nobGrowth * k.nobDecayShare * film, nobCapacity: k.nobCapacity * capacity, nobNO2: k.nobNO2, nobO2: k.nobO2,
-    nobFreeAmmonia: k.nobFreeAmmonia,
+    nobFreeAmmonia: k.nobFreeAmmonia, oxygenRoom,
     lowH: exp(LN10 * (3 - k.nitrifierLowPH)), highH: exp(LN10 * (3 - k.nitrifierHighPH)), alkalinity: k.nitrifierAlkalinity,
     hetGrowth: k.hetGrowth * het, hetYield: k.hetYield, hetDecay: k.hetDecay * het, hetSubstrate: k.hetSubstrate, hetO2: k.hetO2, hetNO3: k.hetNO3, hetAnoxic: k.hetAnoxic,
     hetCapacity: k.hetCapacity, hetShading: k.hetShading, filmTransfer: k.filmTransfer, smothering: k.smothering,
