@@ -1,5 +1,5 @@
 // Where water stands when the loop runs: over its own lip, or backed up by the next tank, or at the rim with the rest on the floor.
-import { largestWhere } from './bisect';
+import { largestWhere } from './edge';
 import { headOverLip_m } from './pipe';
 import type { Loss } from './pump';
 

@@ -1,6 +1,6 @@
 // The pump: its curve, the flow at which curve and pipe meet, its power, and when it draws air.
 import { hydraulics } from '../parameters/hydraulics';
-import { largestWhere } from './bisect';
+import { largestWhere } from './edge';
 import { density_kg_m3 } from './pipe';
 
 const HOURS_PER_DAY = 24;

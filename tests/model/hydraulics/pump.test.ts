@@ -1,6 +1,6 @@
 // The pump: less water the higher it lifts, nothing past its shut-off head, and the power that takes.
 import { describe, expect, it } from 'vitest';
-import { largestWhere } from '../../../src/model/hydraulics/bisect';
+import { largestWhere } from '../../../src/model/hydraulics/edge';
 import { headLoss_m } from '../../../src/model/hydraulics/pipe';
 import { curveFor, drawsAir, electricalPower_W, hydraulicPower_W, leastWater_m3, operatingFlow_m3_d, pumpHead_m } from '../../../src/model/hydraulics/pump';
 
