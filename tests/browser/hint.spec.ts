@@ -47,3 +47,16 @@ for (const [width, height] of [[1280, 720], [1366, 768], [1920, 1080]]) {
     await expect(hintOf(page)).toBeVisible();
   });
 }
+
+test('at 844 by 390 it is folded while a season runs, and unfolds and folds when asked', async ({ page }) => {
+  await page.setViewportSize({ width: 844, height: 390 });
+  await run(page, '08');
+  const unfold = page.getByRole('button', { name: 'What next?' });
+  const [button, world] = [await boxOf(unfold), await boxOf(page.locator('#world'))];
+  expect(button.width).toBeLessThan(world.width / 4);
+  expect(button.height).toBeGreaterThanOrEqual(44);
+  await unfold.click();
+  await expect(hintOf(page)).toContainText('Next:');
+  await page.getByRole('button', { name: 'Fold the hint' }).click();
+  await expect(unfold).toBeVisible();
+});

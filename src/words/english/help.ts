@@ -5,6 +5,8 @@ export const helpWords = {
   'hint.next': 'Next:',
   'hint.ladder': 'If you want help with this lesson:',
   'hint.away': 'Put hints away',
+  'hint.fold': 'Fold the hint',
+  'hint.unfold': 'What next?',
   'hint.place': 'drag a part from the parts shelf into a gap of the picture, or choose a place on its card and press “Place”.',
   'hint.placeMore': 'place the other parts too. Water passes the stages in the order you choose.',
   'hint.placeSome': 'place what is still missing: below it says what the water does without. Not every part is needed.',
