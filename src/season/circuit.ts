@@ -90,9 +90,20 @@ export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: numb
   return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C) };
 }
 
+/** The curve last chosen for each circuit: a setting is seldom changed. */
+const chosen = new WeakMap<Circuit, { setting_m3_d: number; curve: PumpCurve }>();
+
 /** The weakest sensible pump that delivers a flow at the usual level. */
 export function usualCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   if (circuit.curve) return circuit.curve;
+  const last = chosen.get(circuit);
+  if (last?.setting_m3_d === setting_m3_d) return last.curve;
+  const curve = chooseCurve(circuit, setting_m3_d);
+  chosen.set(circuit, { setting_m3_d, curve });
+  return curve;
+}
+
+function chooseCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   const tank = circuit.stages[circuit.stages.length - 1];
   if (!(setting_m3_d > 0)) return NO_PUMP;
   const { stages, riser, top_m } = circuit;
