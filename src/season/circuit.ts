@@ -6,6 +6,7 @@ import { lossOf, usualLink } from '../model/hydraulics/pipe';
 import type { Pipe } from '../model/hydraulics/pipe';
 import { curveFor, electricalPower_W, operatingFlow_m3_d } from '../model/hydraulics/pump';
 import type { PumpCurve } from '../model/hydraulics/pump';
+import { keptBy } from '../model/keptBy';
 import { hydraulics } from '../model/parameters/hydraulics';
 import type { Assembly, StageEntry } from './assemble';
 import type { Design } from './design';
@@ -90,18 +91,10 @@ export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: numb
   return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C) };
 }
 
-/** The curve last chosen for each circuit: a setting is seldom changed. */
-const chosen = new WeakMap<Circuit, { setting_m3_d: number; curve: PumpCurve }>();
+/** The weakest sensible pump that delivers a flow at the usual level, or the pump's own curve. */
+export const usualCurve = (circuit: Circuit, setting_m3_d: number): PumpCurve => circuit.curve ?? chosenCurve(circuit, setting_m3_d);
 
-/** The weakest sensible pump that delivers a flow at the usual level. */
-export function usualCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
-  if (circuit.curve) return circuit.curve;
-  const last = chosen.get(circuit);
-  if (last?.setting_m3_d === setting_m3_d) return last.curve;
-  const curve = chooseCurve(circuit, setting_m3_d);
-  chosen.set(circuit, { setting_m3_d, curve });
-  return curve;
-}
+const chosenCurve = keptBy(chooseCurve);
 
 function chooseCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   const tank = circuit.stages[circuit.stages.length - 1];

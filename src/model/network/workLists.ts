@@ -1,5 +1,6 @@
 // Sorts a cell's active processes by how the inner loop applies them.
 import type { FlatSum, WorkLists } from '../cell';
+import { keptBy } from '../keptBy';
 import { CF, GUT, PO, PS, UI } from '../components';
 import { ID } from '../processes/catalogue';
 import { DEFINITIONS } from '../processes/definitions';
@@ -20,21 +21,11 @@ const flat = (entries: readonly Entry[]): FlatSum => ({
 const column = (matrix: Matrix, p: number): Entry[] =>
   Array.from(matrix.rows.subarray(matrix.start[p], matrix.start[p + 1]), (row, i): Entry => [p, row, matrix.coefficients[matrix.start[p] + i]]);
 
-const known = new WeakMap<Matrix, Map<Int32Array, WorkLists>>();
-
 /**
  * The lists for a set of processes; cells with the same set share them, which keeps them in the processor's cache.
- * @param active ids of the processes that can run in the cell, the same array for the same set
+ * Asked with the matrix and the ids of the processes that can run in the cell, the same array for the same set.
  */
-export function workLists(matrix: Matrix, active: Int32Array): WorkLists {
-  const ofMatrix = known.get(matrix) ?? new Map<Int32Array, WorkLists>();
-  known.set(matrix, ofMatrix);
-  const found = ofMatrix.get(active);
-  if (found) return found;
-  const made = sort(matrix, active);
-  ofMatrix.set(active, made);
-  return made;
-}
+export const workLists = keptBy(sort);
 
 function sort(matrix: Matrix, active: Int32Array): WorkLists {
   for (const p of active) if (matrix.alone[p] >= CF && matrix.alone[p] <= UI && !isMove(p)) throw new Error(`process ${p} is solved alone but has no code for it`);

@@ -1,5 +1,6 @@
 // A crop's own numbers for the inner loop: half saturations, room of its stores, how fast it fills them.
 import { LN10, exp } from '../../../numerics/elementary';
+import { keptBy } from '../../keptBy';
 import type { CropName } from '../../parameters/crops/crops';
 import type { Values } from '../../parameters/values';
 
@@ -13,17 +14,8 @@ export interface CropAt {
   ironH: number;
 }
 
-const known = new WeakMap<Values, Map<CropName, CropAt>>();
-
-export function cropAt(values: Values, crop: CropName): CropAt {
-  const ofValues = known.get(values) ?? new Map<CropName, CropAt>();
-  known.set(values, ofValues);
-  const found = ofValues.get(crop);
-  if (found) return found;
-  const made = reckon(values, crop);
-  ofValues.set(crop, made);
-  return made;
-}
+/** The numbers of a crop, from all numbers of a run. */
+export const cropAt = keptBy(reckon);
 
 function reckon(values: Values, crop: CropName): CropAt {
   const c = values[crop];
