@@ -62,10 +62,15 @@ export function Inspector() {
             <LookButton />
             {holdsWater && <Size view={season} stageId={selected} volume_m3={level?.volume_m3} />}
           </div>
-          {!holdsWater && (kind === 'returnPump' && design !== null ? <PumpFacts view={season} plan={plan} design={design} /> : <p className="note">{say('inspect.noWater')}</p>)}
-          {holdsWater && <WhyHere stageId={selected} />}
-          {holdsWater && <WaterTable stageId={selected} />}
-          {holdsWater && <Facts view={season} stageId={selected} kind={kind} plan={plan} />}
+          {holdsWater && (
+            <>
+              <WhyHere stageId={selected} />
+              <WaterTable stageId={selected} />
+              <Facts view={season} stageId={selected} kind={kind} plan={plan} />
+            </>
+          )}
+          {kind === 'returnPump' && design !== null && <PumpFacts view={season} plan={plan} design={design} />}
+          {!holdsWater && kind !== 'returnPump' && <p className="note">{say('inspect.noWater')}</p>}
           <StageControls stageId={selected} />
           <StageCautions kind={kind} />
         </>

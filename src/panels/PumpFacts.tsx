@@ -13,7 +13,7 @@ export function PumpFacts({ view, plan, design }: { view: SeasonView; plan: Plan
   const tank = stageName([...plan.loop, ...plan.side], pump.tank);
   const facts = [
     [say('pump.flow'), withUnit('flow_m3_d', pump.flow_m3_d)],
-    [say('pump.setting'), withUnit('flow_m3_d', pump.setting_m3_d)],
+    ...(pump.setting_m3_d === null ? [] : [[say('pump.setting'), withUnit('flow_m3_d', pump.setting_m3_d)]]),
     [say('pump.lift'), withUnit('level_m', pump.lift_m)],
     [say('pump.depth'), withUnit('level_m', pump.depth_m)],
     [say('pump.usualDepth'), withUnit('level_m', pump.usualDepth_m)],
@@ -22,7 +22,7 @@ export function PumpFacts({ view, plan, design }: { view: SeasonView; plan: Plan
     <>
       <section className="why" aria-labelledby="why-title">
         <h2 id="why-title">{say('pump.title')}</h2>
-        <p>{say(`pump.${pump.state}`, { tank, flow: withUnit('flow_m3_d', pump.flow_m3_d), setting: withUnit('flow_m3_d', pump.setting_m3_d) })}</p>
+        <p>{say(`pump.${pump.state}`, { tank })}</p>
       </section>
       <dl className="facts" aria-label={say('inspect.facts')}>
         {facts.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}

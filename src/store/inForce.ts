@@ -56,12 +56,11 @@ export function powerInForce(plan: Plan, t_h: number): boolean {
   return latest(plan, 'power', t_h, () => true)?.on ?? true;
 }
 
-/** Flow that the return pump is set to, m³/h; a pump with a curve of its own is taken at six tenths of its most, as the engine takes it. */
-export function flowInForce(plan: Plan, t_h: number): number {
-  const set = latest(plan, 'flow', t_h, () => true);
-  if (set !== null) return set.flow_m3_h;
+/** Flow that the return pump is set to, m³/h; null for one with a curve of its own, which nobody sets. */
+export function flowInForce(plan: Plan, t_h: number): number | null {
   const pump = plan.loop.find((one) => one.kind === 'returnPump');
-  return pump?.curve ? 0.6 * pump.curve.maxFlow_m3_h : pump?.flow_m3_h ?? 1;
+  if (pump?.curve !== undefined) return null;
+  return latest(plan, 'flow', t_h, () => true)?.flow_m3_h ?? pump?.flow_m3_h ?? 1;
 }
 
 /** Electrical power of a stage's lamp, W. @param usual_W what the lamp draws where the plan says nothing */

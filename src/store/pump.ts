@@ -4,13 +4,15 @@ import { flowInForce, powerInForce, pumpInForce } from './inForce';
 import { readingAt } from './readings';
 import type { SeasonView } from './state';
 
-/** Pours as set, pours less, is switched off, has no power, drew air, or cannot lift the water. */
-export type PumpState = 'runs' | 'weak' | 'off' | 'noPower' | 'drewAir' | 'cannotLift';
+/** Pours as set or, with a curve of its own, as that gives; pours less than set; is switched off, has no power, drew air, or cannot lift the water. */
+export type PumpState = 'runs' | 'byCurve' | 'weak' | 'off' | 'noPower' | 'drewAir' | 'cannotLift';
 export interface PumpNow {
   state: PumpState;
   /** the stage that it draws from */
   tank: string;
-  flow_m3_d: number; setting_m3_d: number;
+  flow_m3_d: number;
+  /** null for a pump with a curve of its own */
+  setting_m3_d: number | null;
   /** m from the water it stands in, as planned, up to where the pipe pours out */
   lift_m: number;
   /** m of water over the floor of its tank, now and as planned */
@@ -45,11 +47,12 @@ export function pumpNow(view: SeasonView, plan: Plan, design: DesignCheck, now_h
   const tank = along[along.length - 1];
   const level = design.stages.find((stage) => stage.id === tank);
   if (along.length < 2 || level === undefined) return null;
-  const setting_m3_d = flowInForce(plan, now_h) * HOURS;
+  const set_m3_h = flowInForce(plan, now_h);
+  const setting_m3_d = set_m3_h === null ? null : set_m3_h * HOURS;
   const flow_m3_d = readingAt(view, along[0], 'flow_m3_d', now_h, 'inside');
   const still = !(flow_m3_d > 1e-6);
   const state = !powerInForce(plan, now_h) ? 'noPower' : !pumpInForce(plan, now_h) ? 'off' : still ? (drewAir(view, tank, now_h) ? 'drewAir' : 'cannotLift')
-    : loop[at].curve === undefined && flow_m3_d < WEAK * setting_m3_d ? 'weak' : 'runs';
+    : setting_m3_d === null ? 'byCurve' : flow_m3_d < WEAK * setting_m3_d ? 'weak' : 'runs';
   return {
     state, tank, flow_m3_d, setting_m3_d, lift_m: design.lift_m,
     depth_m: readingAt(view, tank, 'level_m', now_h, 'out') - level.floor_m, usualDepth_m: level.depth_m,

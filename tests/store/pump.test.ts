@@ -27,9 +27,17 @@ describe('the return pump', () => {
     const now = lived(referencePlan({ days: 4 }))(60);
     expect(now.state).toBe('runs');
     expect(now.tank).toBe('sump');
-    expect(now.flow_m3_d / now.setting_m3_d).toBeGreaterThan(0.95);
+    expect(now.flow_m3_d / (now.setting_m3_d ?? NaN)).toBeGreaterThan(0.95);
     expect(now.lift_m).toBeGreaterThan(0.5);
     expect(Math.abs(now.depth_m / now.usualDepth_m - 1)).toBeLessThan(0.15);
+  });
+
+  it('with a curve of its own has no setting to show', () => {
+    const plan = referencePlan({ days: 2 });
+    const now = lived({ ...plan, loop: plan.loop.map((stage) => (stage.kind === 'returnPump' ? { ...stage, curve: { maxHead_m: 3, maxFlow_m3_h: 3 } } : stage)) })(30);
+    expect(now.state).toBe('byCurve');
+    expect(now.setting_m3_d).toBeNull();
+    expect(now.flow_m3_d).toBeGreaterThan(5);
   });
 
   it('is switched off and on again, and what stood high runs down meanwhile', () => {
@@ -60,7 +68,7 @@ describe('the return pump', () => {
   });
 
   it('has words for every state', () => {
-    for (const state of ['runs', 'weak', 'off', 'noPower', 'drewAir', 'cannotLift'] as const) {
+    for (const state of ['runs', 'byCurve', 'weak', 'off', 'noPower', 'drewAir', 'cannotLift'] as const) {
       expect(isWord(`pump.${state}`)).toBe(true);
       expect(say(`pump.${state}`, { tank: 'Sump' })).not.toContain('{');
     }

@@ -122,6 +122,7 @@ export const pageWords = {
   'inspect.facts': 'Right now',
   'pump.title': 'What the pump does',
   'pump.runs': 'It pours what it is set to.',
+  'pump.byCurve': 'It pours what its curve gives against the lift and what pipes and filters take.',
   'pump.weak': 'It pours less than it is set to: a filter or a pipe in its way takes head, or the water it draws from stands lower than when it was chosen.',
   'pump.off': 'It is switched off. Nothing moves water round the loop, and what stood high has run down into {tank}.',
   'pump.noPower': 'The power is off, so it stands still. What stood high has run down into {tank}.',
