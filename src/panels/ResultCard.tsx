@@ -69,7 +69,7 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
           </div>
           <div>
             <h3>{say('result.next')}</h3>
-            <p>{say('result.nextLook')}</p>
+            <p>{say(!lesson.free && earned === all ? 'result.nextTry' : 'result.nextLook')}</p>
             <ResultPredictions lesson={lesson} />
             <h3>{say('result.how')}</h3>
             <Formulas scores={scores} weight={lesson.scoring.plantsWeight} />

@@ -252,6 +252,7 @@ export const pageWords = {
   'result.work': 'Work',
   'result.next': 'What next',
   'result.nextLook': 'Scrub back to the day the trouble began and look at the water, stage by stage.',
+  'result.nextTry': 'Every mark is reached. Go back to build, leave a part out or put it elsewhere, and see what the water answers.',
   'result.look': 'Look at the season',
   'result.back': 'Back to build',
 
