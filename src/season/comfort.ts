@@ -31,7 +31,7 @@ export function comfortOf(plan: Plan): Band[] {
   bands.push(
     { applies: 'roots', variable: 'O2_mg_L', watchBelow: 3.5 * k.rootO2Half, actBelow: 1.8 * k.rootO2Half },
     { applies: 'roots', variable: 'H2S_ug_L', watchAbove: 1000 * k.rootSulfide * fall(0.05), actAbove: 1000 * k.rootSulfide * fall(0.33) },
-    { applies: 'roots', variable: 'rootMat_g_m2', watchAbove: (k.rootHalf * 0.15) / 0.85, actAbove: (k.rootHalf * 0.33) / 0.67 },
+    { applies: 'roots', variable: 'rootMat_g_m2', watchAbove: k.rootHalf * fall(0.05), actAbove: k.rootHalf * fall(0.33) },
     { applies: 'roots', variable: 'rootHealth', watchBelow: 0.8, actBelow: 0.6 },
   );
   const T = plan.climate.water_C ?? plan.climate.air_C.mean;

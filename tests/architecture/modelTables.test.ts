@@ -38,3 +38,30 @@ describe.each([['fish', FISH, FISH_ROWS], ['crops', CROPS, CROP_ROWS]] as const)
     });
   });
 });
+
+/** Processes whose rate is written out: the parameters whose values stand in their row, and what each is multiplied by to be shown. */
+const RATES: readonly (readonly [process: string, ...parameters: (string | readonly [string, number])[]])[] = [
+  ['nitritation', 'aobGrowth', 'aobYield', 'aobTAN', 'aobO2'], ['nitriteOxidation', 'nobGrowth', 'nobYield', 'nobNO2', 'nobO2', 'nobFreeAmmonia'],
+  ['heterotrophsAerobic', 'hetGrowth', 'hetYield', 'hetSubstrate', 'hetO2'], ['heterotrophsAnoxic', 'hetAnoxic', 'hetNO3'], ['sloughAmmoniaOxidisers', 'aobCapacity', 'nobCapacity', 'hetCapacity'],
+  ['sulfideOxidation', 'sulfideFilm', 'sulfideWater'], ['methaneOxidation', 'methaneFilm'], ['hydrolysisCoarseFast', 'hydrolysisFast'], ['hydrolysisCoarseSlow', 'hydrolysisSlow'],
+  ['clumpDenitrificationFast', 'clumpAnoxic', 'clumpHalf', ['hetNO3', 4]], ['sludgeAnoxic', 'sludgeAnoxic'], ['sludgeSulfate', 'sludgeSulfate'], ['sludgeMethane', 'sludgeMethane', ['methaneBubbles', 100]],
+  ['poreSulfideDiffusion', ['sulfideReaction', 1000]], ['poreSulfideGas', 'bubbleEntrain', ['gasReaction', 1000]], ['settleCoarseFast', 'settleCoarse', 'settleFine', 'settleSuperfine'],
+  ['catchCoarseFast', 'rootCoarse', 'rootFine', 'rootSuperfine', 'mediaCatch'], ['shearFast', 'airShear', 'airShearFrom'], ['releaseFast', 'rootRelease', 'rootSlough'],
+  ['rootRelaxation', 'rootRelax'], ['opportunistGrowth', 'opportunistTurnover', 'opportunistOrganics', 'opportunistFines'], ['ironLoss', 'ironLoss', 'ironHighPH'],
+];
+
+describe('the tables of processes', () => {
+  it.each(RATES.map(([process, ...parameters]) => ({ process, parameters })))('write the rate of $process with the recorded values', ({ process, parameters }) => {
+    const line = page.find((one) => one.startsWith('|') && one.split('|')[1].includes(`\`${process}\``)) ?? '';
+    const shown = new Set(numbersOf(line.replaceAll(/`[^`]*`/g, '')));
+    for (const parameter of parameters) {
+      const [name, times] = typeof parameter === 'string' ? [parameter, 1] : parameter;
+      expect([...shown].some((number) => Math.abs(number - values['kinetics'][name] * times) < 1e-9), `${name} ${values['kinetics'][name] * times} in ${line}`).toBe(true);
+    }
+  });
+
+  it('write what halves root health with the recorded values', () => {
+    const shown = numbersOf(page.find((one) => one.startsWith('- **Root health')) ?? '');
+    for (const name of ['rootHalf', 'rootSulfide', 'rootDisease', 'rootO2Half']) expect(shown, name).toContain(values['kinetics'][name]);
+  });
+});

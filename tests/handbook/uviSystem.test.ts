@@ -50,16 +50,24 @@ describe('four staggered tanks of Nile tilapia over 24 weeks, at 17.4 kg of feed
     expect(Math.abs(Math.log2(lived.mean('fish', 'NO2_mgN_L') / 0.7))).toBeLessThan(1);
   });
 
-  it('find nitrate building up beyond what is said', () => {
-    // Said to be 42 mg/L (from memory); the model near 120: caught and settled solids take four tenths of the nitrogen, but not six.
-    expect(lived.mean('fish', 'NO3_mgN_L')).toBeGreaterThan(21);
-    expect(lived.mean('fish', 'NO3_mgN_L')).toBeLessThan(4 * 42);
+  it('find nitrate near 42 mg/L, within a factor of two', () => {
+    // The model 80: what burns deep in the clumps of the mats and on the roots is calibrated on it. Mats cleaned every third day would leave 93.
+    expect(Math.abs(Math.log2(lived.mean('fish', 'NO3_mgN_L') / 42))).toBeLessThan(1);
+  });
+
+  it('find all that dissolves two to three times as concentrated, calcium six times', () => {
+    // Reviews, from memory: phosphorus 8.2, potassium 45, magnesium 6.5, calcium 12 mg/L; the model 18, 112, 14, 71. Magnesium, which no gas takes and
+    // plants hardly, tells that the water of that system was renewed about twice as fast as the 1.5 % a day and the rain do; or its feed held less.
+    for (const [variable, said, most] of [['PO4_mgP_L', 8.2, 3], ['K_mg_L', 45, 3], ['Mg_mg_L', 6.5, 3], ['Ca_mg_L', 12, 7]] as const) {
+      expect(lived.mean('fish', variable) / said, variable).toBeGreaterThan(1);
+      expect(lived.mean('fish', variable) / said, variable).toBeLessThan(most);
+    }
   });
 
   it('lose a third of the nitrogen fed as gas, though no stage is there for it', () => {
-    // No figure is published for this system. To hold nitrate at 42 mg/L half would have to go: what leaves with water and crop is known.
-    expect(lived.denitrified).toBeGreaterThan(0.25);
-    expect(lived.denitrified).toBeLessThan(0.4);
+    // No figure is published for this system. To hold nitrate at 42 mg/L near half would have to go: what leaves with water and crop is known.
+    expect(lived.denitrified).toBeGreaterThan(0.28);
+    expect(lived.denitrified).toBeLessThan(0.42);
   });
 
   it('keep the water of the rafts under 10 mg/L of solids', () => {
@@ -67,25 +75,24 @@ describe('four staggered tanks of Nile tilapia over 24 weeks, at 17.4 kg of feed
   });
 
   it('have more ammonia and nitrogen taken by the rafts than the 0.56 and 0.83 g/m²/d of a lighter trial', () => {
-    // Measured with romaine at a load not stated; the model 1.2 and 1.5 g/m²/d.
+    // Measured with romaine at a load not stated; the model 1.2 and 1.6 g/m²/d.
     expect(lived.removed.ammonia).toBeGreaterThan(0.56);
     expect(lived.removed.nitrogen).toBeGreaterThan(0.83);
     expect(lived.removed.nitrogen).toBeLessThan(3 * 0.83);
   });
 
   it('have some of their phosphorus taken by the rafts', () => {
-    // Published 0.17 g/m²/d, with romaine; the model 0.085.
+    // Published 0.17 g/m²/d, with romaine; the model 0.096.
     expect(lived.removed.phosphorus).toBeGreaterThan(0.06);
   });
 
   it('draw 1.5 % of the water new each day, within a fifth', () => {
-    const { waterUsed_L } = lived.season.summary().scores;
-    expect(apart(waterUsed_L / 1000 / 170 / 110.9, 0.015)).toBeLessThan(0.2);
+    expect(apart(lived.drawn, 0.015)).toBeLessThan(0.2);
   });
 
-  it('bear more than half of the basil that is said', () => {
-    // Published 25 kg/m² a year; the model near 15: solids on the roots cost it, and nothing is short in the leaves.
-    expect(lived.crop_kg_m2_yr).toBeGreaterThan(0.5 * 25);
+  it('bear two thirds of the basil that is said', () => {
+    // Published 25 kg/m² a year; the model near 18: solids on the roots cost it, and nothing is short in the leaves.
+    expect(lived.crop_kg_m2_yr).toBeGreaterThan(0.6 * 25);
     expect(lived.crop_kg_m2_yr).toBeLessThan(1.15 * 25);
     expect(Math.min(...lived.stores)).toBeGreaterThan(0.8);
   });

@@ -15,7 +15,7 @@ function lived(plan: Plan) {
   const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(plan.days).fill(1) });
   return { view, why: (stage: string, day: number, lens: LensId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, lens) };
 }
-const reference = lived(referencePlan({ days: 26 }));
+const reference = lived(referencePlan({ days: 36 }));
 const topics = (told: readonly Why[]): string[] => told.map((why) => why.topic);
 
 describe('what the page knows of processes', () => {
@@ -68,7 +68,7 @@ describe('why', () => {
       expect(told.length).toBeLessThanOrEqual(3);
       expect(told.map(({ weight }) => weight)).toEqual(told.map(({ weight }) => weight).sort((a, b) => b - a));
     }
-    const dosed = (lens: LensId): number => reference.why('sump', 24, lens).find(({ topic }) => topic === 'dosed')?.weight ?? 0;
+    const dosed = (lens: LensId): number => reference.why('sump', 34, lens).find(({ topic }) => topic === 'dosed')?.weight ?? 0;
     expect(dosed('nitrate')).toBeGreaterThan(0);
     expect(dosed('pH')).toBeGreaterThan(1.5 * dosed('nitrate'));
   });

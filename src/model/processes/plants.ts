@@ -63,7 +63,7 @@ export function plantRates(w: Workspace, k: Kinetics): void {
   const mat = rootMat(y, o, k) / ((cell.floor + cell.mediaArea) * k.rootHalf);
   const sulfide = y[o + S2] * v * w.h2s / k.rootSulfide;
   const sick = y[o + OP] * v / k.rootDisease;
-  const target = cell.rootTarget * (cube / (cube + k.rootO2)) / ((1 + mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
+  const target = cell.rootTarget * (cube / (cube + k.rootO2)) / ((1 + mat * mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
   r[ro + ID.rootRelaxation] = (target - y[o + ROOT]) * k.rootRelax;
 }
 
