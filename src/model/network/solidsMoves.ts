@@ -8,28 +8,26 @@ import { AIR_SUPERFINE } from '../processes/solids';
 /** Dry mass per g COD by part, and what coarse counts in a filter's blockage. */
 export interface MoveNumbers { dry: readonly number[]; coarseClogs: number }
 
+/** The three parts of one size, from `first` on, lie down at `to`, each at this rate; their rates go to `at`. */
+function lieDown(rate: number, y: Float64Array, out: Float64Array, first: number, to: number, r: Float64Array, at: number): void {
+  const a = rate * y[first], b = rate * y[first + 1], c = rate * y[first + 2];
+  r[at] = a; r[at + 1] = b; r[at + 2] = c;
+  out[first] -= a; out[first + 1] -= b; out[first + 2] -= c;
+  out[to] += a; out[to + 1] += b; out[to + 2] += c;
+}
+
 /** Rates of the moves and their effect on the slope. `y` and `out` begin at `o`, rates at `ro`; rates of what cannot move are left alone. */
 export function moveSolids(cell: Cell, numbers: MoveNumbers, v: number, y: Float64Array, out: Float64Array, o: number, r: Float64Array, ro: number): void {
   const { dry } = numbers;
   for (let size = 0; size < 3; size++) {
     const first = o + CF + 3 * size;
-    const fast = y[first], slow = y[first + 1], inert = y[first + 2];
     const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
-    if (settle > 0) {
-      const s = ro + ID.settleCoarseFast + 3 * size;
-      const a = settle * fast, b = settle * slow, c = settle * inert;
-      r[s] = a; r[s + 1] = b; r[s + 2] = c;
-      out[first] -= a; out[first + 1] -= b; out[first + 2] -= c;
-      out[o + SF] += a; out[o + SF + 1] += b; out[o + SF + 2] += c;
-    }
+    if (settle > 0) lieDown(settle, y, out, first, o + SF, r, ro + ID.settleCoarseFast + 3 * size);
     const caught = (size === 0 ? cell.catch0 : size === 1 ? cell.catch1 : cell.catch2) * v;
     if (caught > 0) {
       const k = ro + ID.catchCoarseFast + 3 * size;
-      const a = caught * fast, b = caught * slow, c = caught * inert;
-      r[k] = a; r[k + 1] = b; r[k + 2] = c;
-      out[first] -= a; out[first + 1] -= b; out[first + 2] -= c;
-      out[o + MF] += a; out[o + MF + 1] += b; out[o + MF + 2] += c;
-      out[o + CLOG] += (a * dry[0] + b * dry[1] + c * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
+      lieDown(caught, y, out, first, o + MF, r, k);
+      out[o + CLOG] += (r[k] * dry[0] + r[k + 1] * dry[1] + r[k + 2] * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
     }
   }
   if (cell.shear === 0) return;
@@ -52,6 +50,13 @@ export function moveDiagonal(cell: Cell, v: number, own: Float64Array, o: number
   }
 }
 
+/** What three parts, solved, hand on to the rows at `to` at this rate; the processes' own shares go to `at`. */
+function handOn(rate: number, fast: number, slow: number, inert: number, rhs: Float64Array, to: number, delta: Float64Array, at: number): void {
+  const a = rate * fast, b = rate * slow, c = rate * inert;
+  delta[at] += a; delta[at + 1] += b; delta[at + 2] += c;
+  rhs[to] += a; rhs[to + 1] += b; rhs[to + 2] += c;
+}
+
 /** Solves the nine solids alone, coarse first, and hands on what their moves give to the rows after them. */
 export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
   const { dry } = numbers;
@@ -62,18 +67,10 @@ export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Flo
     if (settle === 0 && caught === 0 && shear === 0) continue;
     const first = o + CF + 3 * size;
     const fast = rhs[first] * inverse[first], slow = rhs[first + 1] * inverse[first + 1], inert = rhs[first + 2] * inverse[first + 2];
-    if (settle > 0) {
-      const s = ro + ID.settleCoarseFast + 3 * size;
-      const a = settle * fast, b = settle * slow, c = settle * inert;
-      delta[s] += a; delta[s + 1] += b; delta[s + 2] += c;
-      rhs[o + SF] += a; rhs[o + SF + 1] += b; rhs[o + SF + 2] += c;
-    }
+    if (settle > 0) handOn(settle, fast, slow, inert, rhs, o + SF, delta, ro + ID.settleCoarseFast + 3 * size);
     if (caught > 0) {
-      const k = ro + ID.catchCoarseFast + 3 * size;
-      const a = caught * fast, b = caught * slow, c = caught * inert;
-      delta[k] += a; delta[k + 1] += b; delta[k + 2] += c;
-      rhs[o + MF] += a; rhs[o + MF + 1] += b; rhs[o + MF + 2] += c;
-      rhs[o + CLOG] += (a * dry[0] + b * dry[1] + c * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
+      handOn(caught, fast, slow, inert, rhs, o + MF, delta, ro + ID.catchCoarseFast + 3 * size);
+      rhs[o + CLOG] += (caught * fast * dry[0] + caught * slow * dry[1] + caught * inert * dry[2]) * (size === 0 ? numbers.coarseClogs : 1);
     }
     if (shear > 0) {
       const s = ro + ID.shearFast;
