@@ -50,11 +50,15 @@ export function pumpNow(view: SeasonView, plan: Plan, design: DesignCheck, now_h
   const set_m3_h = flowInForce(plan, now_h);
   const setting_m3_d = set_m3_h === null ? null : set_m3_h * HOURS;
   const flow_m3_d = readingAt(view, along[0], 'flow_m3_d', now_h, 'inside');
-  const still = !(flow_m3_d > 1e-6);
-  const state = !powerInForce(plan, now_h) ? 'noPower' : !pumpInForce(plan, now_h) ? 'off' : still ? (drewAir(view, tank, now_h) ? 'drewAir' : 'cannotLift')
-    : setting_m3_d === null ? 'byCurve' : flow_m3_d < WEAK * setting_m3_d ? 'weak' : 'runs';
+  const stateNow = (): PumpState => {
+    if (!powerInForce(plan, now_h)) return 'noPower';
+    if (!pumpInForce(plan, now_h)) return 'off';
+    if (!(flow_m3_d > 1e-6)) return drewAir(view, tank, now_h) ? 'drewAir' : 'cannotLift';
+    if (setting_m3_d === null) return 'byCurve';
+    return flow_m3_d < WEAK * setting_m3_d ? 'weak' : 'runs';
+  };
   return {
-    state, tank, flow_m3_d, setting_m3_d, lift_m: design.lift_m,
+    state: stateNow(), tank, flow_m3_d, setting_m3_d, lift_m: design.lift_m,
     depth_m: readingAt(view, tank, 'level_m', now_h, 'out') - level.floor_m, usualDepth_m: level.depth_m,
   };
 }
