@@ -1,4 +1,4 @@
-// The tables of fish and crops in MODEL.md against the recorded values: what a teacher reads is what the model reckons with.
+// The tables of fish, crops and processes in MODEL.md against the recorded values: what a teacher reads is what the model reckons with.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { valuesWith } from '../../src/model/parameters/values';

@@ -28,8 +28,6 @@ export interface RaftSeason {
   survival: number; mass_g: number; kg_m3: number;
   /** means from day 42 on, mg/L */
   mean: (stage: string, variable: Variable) => number;
-  /** highest of all hours in the fish tank from the start */
-  worst: (variable: Variable) => number;
   /** share of what the crop's stores of N, P, K, Ca, Fe could hold, at the end */
   stores: number[];
   /** crop cut and standing, fresh, kg/m² a year */
@@ -61,14 +59,8 @@ export function liveRafts(feedShare: number, days: number, change: (plan: Plan) 
     }
     return sum / n;
   };
-  const placeOf = (stage: string): { first: number; cells: number } => stages.find(({ id }) => id === stage) ?? { first: 0, cells: 1 };
+  const placeOf = (stage: string): { first: number; cells: number; volume_m3: number } => stages.find(({ id }) => id === stage) ?? { first: 0, cells: 1, volume_m3: 0 };
   const mean = (stage: string, variable: Variable): number => meanOver(placeOf(stage).first, placeOf(stage).cells, variable);
-  const worst = (variable: Variable): number => {
-    const { first } = placeOf('fish');
-    let most = -Infinity;
-    for (const chunk of chunks) for (let hour = 0; hour < 24; hour++) most = Math.max(most, chunk.hourly[(hour * runtime.assembly.cells.length + first) * width + VARIABLES.indexOf(variable)]);
-    return most;
-  };
   const rafts = placeOf('rafts');
   const last = rafts.first + rafts.cells - 1;
   const flow = 24 * (kept.loop.find(({ kind }) => kind === 'returnPump')?.flow_m3_h ?? 0);
@@ -77,7 +69,7 @@ export function liveRafts(feedShare: number, days: number, change: (plan: Plan) 
   const reached = whole !== undefined && whole.takenNumber > 0;
   const { plants_kg, gain_kg, waterUsed_L } = season.summary().scores;
   const rain = kept.actions.find((action) => action.do === 'exchange' && action.stage === 'rafts');
-  const rain_m3_d = rain?.do === 'exchange' ? rain.fraction * (stages.find(({ id }) => id === 'rafts')?.volume_m3 ?? 0) : 0;
+  const rain_m3_d = rain?.do === 'exchange' ? rain.fraction * rafts.volume_m3 : 0;
   const held_m3 = stages.reduce((sum, { volume_m3 }) => sum + volume_m3, 0);
   const offered = state.put[GUT] / 1000;
   const at = cropAt(runtime.values, kept.loop.find(({ id }) => id === 'rafts')?.crop?.kind ?? 'basil');
@@ -88,7 +80,7 @@ export function liveRafts(feedShare: number, days: number, change: (plan: Plan) 
   return {
     feed: offered / days, FCR: offered / gain_kg,
     survival: reached ? whole.takenNumber / STOCKED : NaN, mass_g: reached ? whole.takenMass / whole.takenNumber : NaN, kg_m3: reached ? whole.takenMass / 1000 / TANK_M3 : NaN,
-    mean, worst, stores: STORES.map((store, i) => total(store) / (total(LEAF) * rooms[i])), crop_kg_m2_yr: (plants_kg / RAFT_AREA / days) * 365,
+    mean, stores: STORES.map((store, i) => total(store) / (total(LEAF) * rooms[i])), crop_kg_m2_yr: (plants_kg / RAFT_AREA / days) * 365,
     removed: { ammonia: taken('TAN_mgN_L'), nitrogen: taken('TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L'), phosphorus: taken('PO4_mgP_L') },
     drawn: (waterUsed_L / 1000 / days - rain_m3_d) / held_m3,
     denitrified: madeGas / (state.put[GUT] * runtime.content[GUT][NITROGEN]),

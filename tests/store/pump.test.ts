@@ -6,10 +6,11 @@ import { checkDesign } from '../../src/season/designCheck';
 import { runSeason } from '../../src/season/season';
 import type { Action, Plan } from '../../src/season/plan';
 import { openingPlan } from '../../src/store/planEdits';
-import { pumpNow, type PumpNow } from '../../src/store/pump';
+import { drewAir, pumpNow, type PumpNow } from '../../src/store/pump';
 import { mergeSeason } from '../../src/store/view';
 import { say, isWord } from '../../src/words/say';
 import { referencePlan } from '../season/plans';
+import { event, withEvents } from '../world/loops';
 
 function lived(plan: Plan): (now_h: number) => PumpNow {
   const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(plan.days).fill(1) });
@@ -78,5 +79,16 @@ describe('the return pump', () => {
     const plan = referencePlan({ days: 2 });
     const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(2).fill(1) });
     expect(pumpNow(view, { ...plan, loop: plan.loop.filter(({ kind }) => kind !== 'returnPump') }, checkDesign(plan), 10)).toBeNull();
+  });
+});
+
+describe('a pump', () => {
+  it('is taken to have drawn air from then on, until somebody turns it', () => {
+    const view = withEvents(event(10, 'pumpDry', 'sump'), event(50, 'pumpOff'));
+    expect([9, 10, 30, 51].map((now_h) => drewAir(view, 'sump', now_h))).toEqual([false, true, true, false]);
+  });
+
+  it('in another tank says nothing about this one', () => {
+    expect(drewAir(withEvents(event(10, 'pumpDry', 'elsewhere')), 'sump', 20)).toBe(false);
   });
 });

@@ -69,6 +69,7 @@ describe('why', () => {
       expect(told.map(({ weight }) => weight)).toEqual(told.map(({ weight }) => weight).sort((a, b) => b - a));
     }
     const dosed = (lens: LensId): number => reference.why('sump', 34, lens).find(({ topic }) => topic === 'dosed')?.weight ?? 0;
+    expect(topics(reference.why('sump', 34, 'pH'))[0]).toBe('dosed');
     expect(dosed('nitrate')).toBeGreaterThan(0);
     expect(dosed('pH')).toBeGreaterThan(1.5 * dosed('nitrate'));
   });

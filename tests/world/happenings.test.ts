@@ -1,19 +1,9 @@
 // What the picture makes of a season's events: a lamp, the dead of late, and who lives where.
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/season/plan';
-import type { EventKind, SeasonEvent } from '../../src/season/trajectory';
-import type { SeasonView } from '../../src/store/state';
 import { lampShines, lately } from '../../src/world/happenings';
 import { cropAt, livingOf, speciesIn } from '../../src/world/living';
-import { seasonOf } from './loops';
-
-const event = (hour: number, kind: EventKind, stage = '', amount = 1): SeasonEvent => ({ hour, kind, stage, amount, byPerson: false });
-
-/** Three days with these events. */
-function withEvents(...events: SeasonEvent[]): SeasonView {
-  const view = seasonOf([{ id: 'sump', kind: 'sump', cells: 1 }], () => 0);
-  return { ...view, days: [0, 1, 2].map((day) => ({ ...view.days[0], day, events: events.filter(({ hour }) => Math.floor(hour / 24) === day) })) };
-}
+import { event, withEvents } from './loops';
 
 describe('a lamp', () => {
   const view = withEvents(event(5, 'lampSet', 'uv', 0), event(20, 'lampSet', 'uv', 55), event(30, 'powerOff'), event(40, 'powerOn'), event(41, 'lampSet', 'other', 3));

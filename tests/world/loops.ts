@@ -2,6 +2,7 @@
 import type { DesignCheck } from '../../src/worker/messages';
 import type { StageSpec } from '../../src/season/plan';
 import { VARIABLES } from '../../src/season/trajectory';
+import type { EventKind, SeasonEvent } from '../../src/season/trajectory';
 import type { SeasonView } from '../../src/store/state';
 
 export const PARTS: Record<string, StageSpec> = {
@@ -47,4 +48,12 @@ export function seasonOf(stages: { id: string; kind: string; cells: number }[], 
     days: [{ day: 0, hourly, extents: new Float64Array(0), scores, events: [] }],
     summary: { days: 1, scores, ledger: [], clipped: 0, steps: 0, rejections: 0 }, sky: Float32Array.of(1),
   };
+}
+
+export const event = (hour: number, kind: EventKind, stage = '', amount = 1): SeasonEvent => ({ hour, kind, stage, amount, byPerson: false });
+
+/** A season of one tank, three days long, in which this happened. */
+export function withEvents(...events: SeasonEvent[]): SeasonView {
+  const view = seasonOf([{ id: 'sump', kind: 'sump', cells: 1 }], () => 0);
+  return { ...view, days: [0, 1, 2].map((day) => ({ ...view.days[0], day, events: events.filter(({ hour }) => Math.floor(hour / 24) === day) })) };
 }
