@@ -18,7 +18,7 @@ import { HintCard } from './run/Hint';
 import { Inspector } from './run/Inspector';
 import { useLookKeys, useSpaceBar, useUndoKeys } from './common/keys';
 import { Later } from './common/Later';
-import { LensPicker } from './run/LensPicker';
+import { TintPicker } from './run/TintPicker';
 import { WholeLoop } from './run/Look';
 import { LoopList } from './build/LoopList';
 import { useMedia } from './common/media';
@@ -74,7 +74,7 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
       <div className="page" data-mode={mode} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
         <BriefBar resultHidden={looking} onShowResult={() => setLooking(false)} />
         {mode === 'build' && (wide ? <aside className="left scroll" aria-label={say('build.shelf')} tabIndex={0}><Shelf /></aside> : <BuildTabs />)}
-        {mode !== 'build' && <LensPicker />}
+        {mode !== 'build' && <TintPicker />}
         <main className="picture">
           <div id="world" role="img" aria-label={say('page.world')} ref={picture} />
           {drawn ? <WholeLoop /> : <p className="card no-picture">{say('look.noPicture')}</p>}

@@ -25,7 +25,7 @@ describe('why, in words', () => {
   });
 
   it('leaves no place unfilled', () => {
-    for (const lens of ['ammonia', 'oxygen', 'pH'] as const) expect(whySentence(why, lens, 3).join('')).not.toMatch(/[{}]/);
+    for (const tint of ['ammonia', 'oxygen', 'pH'] as const) expect(whySentence(why, tint, 3).join('')).not.toMatch(/[{}]/);
   });
 });
 

@@ -1,8 +1,8 @@
-// What moving parts read off the season agrees with what the panels read, for any stage, variable, cell and hour; the lens is coloured by it.
+// What moving parts read off the season agrees with what the panels read, for any stage, variable, cell and hour; the tint is coloured by it.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { VARIABLES } from '../../../src/season/trajectory';
-import { LENSES, type Lens } from '../../../src/page/state/common/lenses';
+import { TINTS, type Tint } from '../../../src/page/state/common/tints';
 import { readingAt } from '../../../src/page/state/run/readings';
 import type { SeasonView } from '../../../src/page/state/common/state';
 import { Dials, LAST, NO_FIGURE, TRACE } from '../../../src/page/picture/kit/dials';
@@ -12,7 +12,7 @@ const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind:
 /** Nitrate tells cell and hour; coarse and fine solids tell themselves apart; the rest is a mixture. */
 const rule = (variable: string, cell: number, sample: number): number => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : variable.length + 2 * cell + Math.sin(sample));
 const season = seasonOf(STAGES, rule);
-const at = (now_h: number, lens: Lens = LENSES.nitrate, view: SeasonView | null = season) => ({ view, lens, now_h });
+const at = (now_h: number, tint: Tint = TINTS.nitrate, view: SeasonView | null = season) => ({ view, tint, now_h });
 
 describe('dials', () => {
   it('tell what the panels tell', () => {
@@ -41,7 +41,7 @@ describe('dials', () => {
     expect(dials.at[known]).toBe(7);
     dials.take(at(5));
     expect([dials.at[known], dials.at[unknown]]).toEqual([5, 9]);
-    dials.take(at(5, LENSES.nitrate, null));
+    dials.take(at(5, TINTS.nitrate, null));
     expect(dials.at[known]).toBe(7);
   });
 
@@ -63,7 +63,7 @@ describe('steps', () => {
     expect([dials.steps[tens], dials.steps[quarters]]).toEqual([3, 120]);
     dials.take(at(7));
     expect([dials.steps[tens], dials.steps[quarters]]).toEqual([11, 428]);
-    dials.take(at(7, LENSES.nitrate, null));
+    dials.take(at(7, TINTS.nitrate, null));
     expect([dials.steps[tens], dials.steps[quarters]]).toEqual([3, 120]);
   });
 
@@ -82,11 +82,11 @@ describe('figures', () => {
   const shown = (value: number, decimals: number): number => {
     const dials = new Dials();
     const place = dials.water('fish');
-    dials.take(at(1, { ...LENSES.nitrate, decimals }, seasonOf(STAGES, () => value)));
+    dials.take(at(1, { ...TINTS.nitrate, decimals }, seasonOf(STAGES, () => value)));
     return dials.figures[place];
   };
 
-  it('are what the lens shows in units of its last decimal', () => {
+  it('are what the tint shows in units of its last decimal', () => {
     expect([shown(12.34, 1), shown(12.36, 0), shown(0, 1)]).toEqual([123, 12, 0]);
   });
 
@@ -99,20 +99,20 @@ describe('figures', () => {
 });
 
 describe('water', () => {
-  it('is coloured in each cell by what the lens shows there, and stays in the last band past its ends', () => {
+  it('is coloured in each cell by what the tint shows there, and stays in the last band past its ends', () => {
     const dials = new Dials();
     const cells = [0, 1, 2, LAST].map((cell) => dials.water('rafts', cell));
     dials.take(at(0));
     expect(cells.map((place) => dials.shown[place])).toEqual([100, 200, 300, 300]);
     expect(cells.map((place) => dials.bands[place])).toEqual([7, 8, 8, 8]);
-    dials.take(at(0, { ...LENSES.nitrate, low: 100, high: 300 }));
+    dials.take(at(0, { ...TINTS.nitrate, low: 100, high: 300 }));
     expect(cells.map((place) => dials.bands[place])).toEqual([0, 4, 8, 8]);
   });
 
   it('shows coarse and fine solids as one', () => {
     const dials = new Dials();
     const whole = dials.water('rafts');
-    dials.take(at(3, LENSES.solids));
+    dials.take(at(3, TINTS.solids));
     expect(dials.shown[whole]).toBe(11);
   });
 
@@ -120,7 +120,7 @@ describe('water', () => {
     const dials = new Dials();
     const fish = dials.water('fish', 0);
     for (const view of [season, null]) {
-      dials.take(at(9, LENSES.nitrate, view));
+      dials.take(at(9, TINTS.nitrate, view));
       expect(Number.isNaN(dials.shown[fish])).toBe(view === null);
     }
     expect(dials.bands[fish]).toBe(1);

@@ -1,6 +1,6 @@
 // The moment the picture shows, and the mark that a number earns.
 import { describe, expect, it } from 'vitest';
-import { LENSES } from '../../../src/page/state/common/lenses';
+import { TINTS } from '../../../src/page/state/common/tints';
 import { markAgainst } from '../../../src/page/state/run/troubles';
 import type { ComfortBand } from '../../../src/worker/messages';
 import { distressAt, fishDistress, Limits } from '../../../src/page/picture/marks/marks';
@@ -13,7 +13,7 @@ import { loopOf, seasonOf } from './loops';
 const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }];
 /** Nitrate tells cell and hour; coarse and fine solids tell themselves apart. */
 const season = seasonOf(STAGES, (variable, cell, sample) => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : 0));
-const page = { season, mode: 'run', plan: { loop: loopOf('fish', 'rafts', 'sump', 'pump') }, comfort: [], lens: 'nitrate', now_h: 4, speed: 'paused', reducedMotion: false } as unknown as PageState;
+const page = { season, mode: 'run', plan: { loop: loopOf('fish', 'rafts', 'sump', 'pump') }, comfort: [], tint: 'nitrate', now_h: 4, speed: 'paused', reducedMotion: false } as unknown as PageState;
 
 describe('a moment', () => {
   const at = (state: Partial<PageState>): Moment => {
@@ -69,10 +69,10 @@ describe('a mark', () => {
   const at = (values: Record<string, number>): Float64Array => Float64Array.from(NAMES, (name) => values[name] ?? 0);
   const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<Limits['mark']> => new Limits(bands, kind, judged, places).mark(at(values));
 
-  it('is the worst of the quantities behind the lens', () => {
-    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.01 })).toBe('fine');
-    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 3, NH3_mgN_L: 0.01 })).toBe('watch');
-    expect(mark('fishTank', LENSES.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.3 })).toBe('act');
+  it('is the worst of the quantities behind the tint', () => {
+    expect(mark('fishTank', TINTS.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.01 })).toBe('fine');
+    expect(mark('fishTank', TINTS.ammonia.judged, { TAN_mgN_L: 3, NH3_mgN_L: 0.01 })).toBe('watch');
+    expect(mark('fishTank', TINTS.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.3 })).toBe('act');
   });
 
   it('follows who lives there: oxygen that troubles fish may suit roots', () => {
@@ -91,7 +91,7 @@ describe('a mark', () => {
   });
 
   it('is not set where nobody lives, however high the value', () => {
-    expect(mark('radialFlowSettler', LENSES.ammonia.judged, { TAN_mgN_L: 90 })).toBeNull();
+    expect(mark('radialFlowSettler', TINTS.ammonia.judged, { TAN_mgN_L: 90 })).toBeNull();
   });
 
   it('of distress rises from the watch limit to the act limit', () => {

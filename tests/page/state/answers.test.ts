@@ -124,13 +124,13 @@ describe('the hour of a question', () => {
     expect(state()).toMatchObject({ question: null, speed: 'paused' });
   });
 
-  it('selects what there is to see and its lens when a prediction comes due', async () => {
+  it('selects what there is to see and its tint when a prediction comes due', async () => {
     const { state } = await running();
     state().setSpeed('paused');
     state().stepDay();
     state().skipQuestion();
     state().stepDay();
-    expect(state()).toMatchObject({ now_h: 48, selected: 'sump', lens: 'oxygen', question: { key: 'first', part: 'explain' } });
+    expect(state()).toMatchObject({ now_h: 48, selected: 'sump', tint: 'oxygen', question: { key: 'first', part: 'explain' } });
     expect(state().answers[0].settled).toMatchObject({ outcome: 'high', value: 7 });
   });
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { endFor, sharedScale } from '../../../src/page/state/presenter/pairScale';
 import { figureAt, figuresOf } from '../../../src/page/state/presenter/pairFigures';
-import { LENSES } from '../../../src/page/state/common/lenses';
+import { TINTS } from '../../../src/page/state/common/tints';
 import type { SeasonView } from '../../../src/page/state/common/state';
 import { mergeSeason } from '../../../src/page/state/run/view';
 import { smallPlan, smallSeason } from './fakeClient';
@@ -18,8 +18,8 @@ describe('the shared scale', () => {
   });
 
   it('is the usual one where that fits, and where it does not begin at nothing', () => {
-    expect(sharedScale('oxygen', [season()])).toBe(LENSES.oxygen);
-    expect(sharedScale('pH', [season()])).toBe(LENSES.pH);
+    expect(sharedScale('oxygen', [season()])).toBe(TINTS.oxygen);
+    expect(sharedScale('pH', [season()])).toBe(TINTS.pH);
   });
 
   it('shrinks to traces, with the decimals they need', () => {
@@ -38,7 +38,7 @@ describe('the figures', () => {
   const measure = { stage: 'sump', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0 } as const;
 
   it('are what is measured and what is looked at, where those differ', () => {
-    const [asked, looked] = figuresOf({ measure, lens: 'ammonia', look: 'fish', plan, seasons: [season(), season()] });
+    const [asked, looked] = figuresOf({ measure, tint: 'ammonia', look: 'fish', plan, seasons: [season(), season()] });
     expect(figureAt(asked, season(), 10)).toBeCloseTo(2, 5);
     expect(figureAt(looked, season(), 10)).toBeCloseTo(1, 5);
   });
@@ -46,15 +46,15 @@ describe('the figures', () => {
   it('are what is measured and what it meant to the living, where it is what is looked at', () => {
     const worse = season();
     worse.days.forEach((chunk) => { chunk.scores = { ...chunk.scores, fishHealth: 20 }; });
-    const [, second] = figuresOf({ measure: { ...measure, stage: 'fish' }, lens: 'ammonia', look: 'fish', plan, seasons: [season(), worse] });
+    const [, second] = figuresOf({ measure: { ...measure, stage: 'fish' }, tint: 'ammonia', look: 'fish', plan, seasons: [season(), worse] });
     expect(second).toEqual({ kind: 'score', score: 'fishHealth' });
     const poorer = season();
     poorer.days.forEach((chunk) => { chunk.scores = { ...chunk.scores, plants_kg: 0.5 }; });
-    expect(figuresOf({ measure: { ...measure, stage: 'fish' }, lens: 'ammonia', look: 'fish', plan, seasons: [season(), poorer] })[1]).toEqual({ kind: 'score', score: 'plants_kg' });
+    expect(figuresOf({ measure: { ...measure, stage: 'fish' }, tint: 'ammonia', look: 'fish', plan, seasons: [season(), poorer] })[1]).toEqual({ kind: 'score', score: 'plants_kg' });
   });
 
   it('may be a score', () => {
-    const [asked] = figuresOf({ measure: { score: 'harvest', statistic: 'last', fromDay: 0 }, lens: 'oxygen', look: 'fish', plan, seasons: [season(), season()] });
+    const [asked] = figuresOf({ measure: { score: 'harvest', statistic: 'last', fromDay: 0 }, tint: 'oxygen', look: 'fish', plan, seasons: [season(), season()] });
     expect(figureAt(asked, season(), 48)).toBe(60);
     expect(figureAt(asked, season(), 3)).toBeNaN();
   });

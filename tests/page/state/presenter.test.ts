@@ -9,7 +9,7 @@ import { fakeClient, smallLesson } from './fakeClient';
 
 const DAYS = 6;
 const pair: Demonstration = {
-  key: 'beds', title: 'With and without the bed', left: 'reference', right: 'bare', leftName: 'With', rightName: 'Without', lens: 'ammonia', look: 'fish', question: 'How much more ammonia?',
+  key: 'beds', title: 'With and without the bed', left: 'reference', right: 'bare', leftName: 'With', rightName: 'Without', tint: 'ammonia', look: 'fish', question: 'How much more ammonia?',
   measure: { stage: 'fish', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0, toDay: 5 },
   choices: [{ key: 'same', text: 'The same', below: 1.5 }, { key: 'more', text: 'More', atLeast: 1.5 }],
   moments: [{ day: 1, hour: 9, say: 'Look.' }, { day: 3, hour: 9, say: 'Look again.' }],
@@ -69,13 +69,13 @@ describe('the list of demonstrations', () => {
 });
 
 describe('a demonstration', () => {
-  it('puts each build on its own side, with one lens, one scale and the same first hour', async () => {
+  it('puts each build on its own side, with one tint, one scale and the same first hour', async () => {
     const { sides, state } = await shown();
     const [left, right] = sides.map((side) => side.getState());
     expect(left.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'rafts', 'sump', 'pump']);
     expect(right.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'sump', 'pump']);
     expect(left.season).not.toBe(right.season);
-    for (const side of [left, right]) expect(side).toMatchObject({ mode: 'run', lens: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
+    for (const side of [left, right]) expect(side).toMatchObject({ mode: 'run', tint: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
     expect(left.scale).toBe(right.scale);
     expect(left.told).toEqual(['fish', 'rafts']);
   });
@@ -107,13 +107,13 @@ describe('a demonstration', () => {
   it('colours both waters by another quantity when asked, on a scale both share, and leaves step and votes alone', async () => {
     const { state, sides } = await shown();
     state().vote(0, 2);
-    state().turnLens(1);
-    expect(sides.map((side) => side.getState().lens)).toEqual(['nitrite', 'nitrite']);
+    state().turnTint(1);
+    expect(sides.map((side) => side.getState().tint)).toEqual(['nitrite', 'nitrite']);
     expect(sides[0].getState().scale).toBe(sides[1].getState().scale);
     expect(state()).toMatchObject({ step: 0, votes: [2, 0] });
-    state().turnLens(-1);
-    state().turnLens(-1);
-    expect(sides[1].getState().lens).toBe('pH');
+    state().turnTint(-1);
+    state().turnTint(-1);
+    expect(sides[1].getState().tint).toBe('pH');
   });
 
   it('shows nothing of the future until it is asked for', async () => {

@@ -1,8 +1,8 @@
-// What a stage changes on the way through, and the lens that a lesson is about, on a season of the model.
+// What a stage changes on the way through, and the tint that a lesson is about, on a season of the model.
 import { describe, expect, it } from 'vitest';
 import { runSeason } from '../../../src/season/season';
 import type { SeasonView } from '../../../src/page/state/common/state';
-import { changesAt, lensOfLesson } from '../../../src/page/state/run/stageWork';
+import { changesAt, tintOfLesson } from '../../../src/page/state/run/stageWork';
 import { referencePlan } from '../../season/plans';
 import { smallLesson } from './fakeClient';
 
@@ -12,7 +12,7 @@ const view: SeasonView = { ...season, sky: new Float32Array(12).fill(1), column:
 
 describe('what changes most at a stage', () => {
   it('is solids where they are caught and carbon dioxide where it is aired out', () => {
-    const first = (kind: string): string | undefined => changesAt(view, plan, plan.loop.find((stage) => stage.kind === kind)?.id ?? '', 11, 1)[0]?.lens;
+    const first = (kind: string): string | undefined => changesAt(view, plan, plan.loop.find((stage) => stage.kind === kind)?.id ?? '', 11, 1)[0]?.tint;
     expect(first('radialFlowSettler')).toBe('solids');
     expect(first('degassingTank')).toBe('carbonDioxide');
     const [caught] = changesAt(view, plan, plan.loop.find((stage) => stage.kind === 'radialFlowSettler')?.id ?? '', 11, 1);
@@ -26,11 +26,11 @@ describe('what changes most at a stage', () => {
   });
 });
 
-describe('the lens of a lesson', () => {
+describe('the tint of a lesson', () => {
   it('is what most of its measures read, ammonia where none says', () => {
     const shows = { stage: 'fish', statistic: 'max', fromDay: 0, atLeastTimes: 2 } as const;
     const mistakes = [{ key: 'a', title: '', order: [], actions: [], shows: [{ ...shows, variable: 'H2S_ug_L' as const }, { ...shows, variable: 'O2_mg_L' as const }] }, { key: 'b', title: '', order: [], actions: [], shows: [{ ...shows, variable: 'H2S_ug_L' as const }] }];
-    expect(lensOfLesson({ ...smallLesson(), mistakes })).toBe('hydrogenSulfide');
-    expect(lensOfLesson(smallLesson())).toBe('ammonia');
+    expect(tintOfLesson({ ...smallLesson(), mistakes })).toBe('hydrogenSulfide');
+    expect(tintOfLesson(smallLesson())).toBe('ammonia');
   });
 });

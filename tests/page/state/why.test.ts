@@ -4,7 +4,7 @@ import { PROCESS_NAMES } from '../../../src/model/processes/catalogue';
 import { runSeason } from '../../../src/season/season';
 import type { Plan } from '../../../src/season/plan';
 import { heldBackBy, lastWholeDay } from '../../../src/page/state/run/daySums';
-import type { LensId } from '../../../src/page/state/common/state';
+import type { TintId } from '../../../src/page/state/common/state';
 import { mergeSeason } from '../../../src/page/state/run/view';
 import { whyAt, type Why } from '../../../src/page/state/run/why';
 import { processFacts } from '../../../src/worker/processFacts';
@@ -13,7 +13,7 @@ import { referencePlan } from '../../season/plans';
 const facts = processFacts();
 function lived(plan: Plan) {
   const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(plan.days).fill(1) });
-  return { view, why: (stage: string, day: number, lens: LensId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, lens) };
+  return { view, why: (stage: string, day: number, tint: TintId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, tint) };
 }
 const reference = lived(referencePlan({ days: 36 }));
 const topics = (told: readonly Why[]): string[] => told.map((why) => why.topic);
@@ -68,7 +68,7 @@ describe('why', () => {
       expect(told.length).toBeLessThanOrEqual(3);
       expect(told.map(({ weight }) => weight)).toEqual(told.map(({ weight }) => weight).sort((a, b) => b - a));
     }
-    const dosed = (lens: LensId): number => reference.why('sump', 34, lens).find(({ topic }) => topic === 'dosed')?.weight ?? 0;
+    const dosed = (tint: TintId): number => reference.why('sump', 34, tint).find(({ topic }) => topic === 'dosed')?.weight ?? 0;
     expect(topics(reference.why('sump', 34, 'pH'))[0]).toBe('dosed');
     expect(dosed('nitrate')).toBeGreaterThan(0);
     expect(dosed('pH')).toBeGreaterThan(1.5 * dosed('nitrate'));

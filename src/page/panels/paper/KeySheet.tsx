@@ -1,8 +1,8 @@
 // The teacher's key: the reference order with reasons from the model's own season, what each mistake does, how predictions and demonstrations come out.
 import type { Lesson, Plan } from '../../state/common/contract';
-import { LENSES } from '../../state/common/lenses';
+import { TINTS } from '../../state/common/tints';
 import type { LessonKey } from '../../state/paper/paper';
-import { changesAt, lensOfLesson, type Change } from '../../state/run/stageWork';
+import { changesAt, tintOfLesson, type Change } from '../../state/run/stageWork';
 import { whyAt } from '../../state/run/why';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
@@ -17,21 +17,21 @@ import { sideWords } from './SideBranches';
 
 const MOST_CHANGES = 2;
 
-function changeWords({ lens, in: before, out: after }: Change): string {
-  const decimals = Math.min(2, LENSES[lens].decimals + 1);
-  const unit = unitOf(LENSES[lens].unitKey);
-  const words = say('paper.key.changed', { what: say(`lens.${lens}`), before: measured(before, decimals), after: measured(after, decimals) });
+function changeWords({ tint, in: before, out: after }: Change): string {
+  const decimals = Math.min(2, TINTS[tint].decimals + 1);
+  const unit = unitOf(TINTS[tint].unitKey);
+  const words = say('paper.key.changed', { what: say(`tint.${tint}`), before: measured(before, decimals), after: measured(after, decimals) });
   return unit === '' ? words : `${words}\u00a0${unit}`;
 }
 
 function Why({ found, stageId, lesson }: { found: LessonKey; stageId: string; lesson: Lesson }) {
   const facts = usePage((page) => page.facts);
   if (facts === null) return null;
-  const lens = lensOfLesson(lesson);
+  const tint = tintOfLesson(lesson);
   const water_m3 = found.season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
-  const told = whyAt(found.season, facts, found.plan, stageId, found.plan.days * 24, lens);
+  const told = whyAt(found.season, facts, found.plan, stageId, found.plan.days * 24, tint);
   if (told.length === 0) return <>{say('paper.key.nothing')}</>;
-  return <>{told.map((why) => <span key={why.topic}>{whySentence(why, lens, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}</>;
+  return <>{told.map((why) => <span key={why.topic}>{whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}</>;
 }
 
 function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Lesson; version: number }) {
@@ -51,7 +51,7 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
               <td>{index < plan.loop.length ? <Ring>{index + 1}</Ring> : null}</td>
               <th scope="row">{stageName(all, stage.id)}{index >= plan.loop.length && <span className="sheet-note"> {say('paper.key.side')}</span>}</th>
               <td>{letters.get(stage.id) ?? '–'}</td>
-              <td>{holds(stage.id) && index < plan.loop.length ? changes.length === 0 ? say('paper.key.little') : changes.map((change) => <span key={change.lens} className="change">{changeWords(change)}</span>) : '–'}</td>
+              <td>{holds(stage.id) && index < plan.loop.length ? changes.length === 0 ? say('paper.key.little') : changes.map((change) => <span key={change.tint} className="change">{changeWords(change)}</span>) : '–'}</td>
               <td>{say(`stage.${stage.kind}.does`)} {plan.side.filter((side) => side.id === stage.id).map((side) => `${sideWords(side, plan.loop)} `)}{holds(stage.id) && <> <Why found={found} stageId={stage.id} lesson={lesson} /></>}</td>
             </tr>
           );

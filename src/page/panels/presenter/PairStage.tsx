@@ -23,9 +23,9 @@ export function Scale() {
   const show = (value: number): string => figure(value, Number.isInteger(value) ? 0 : scale.decimals);
   return (
     <div className="pair-scale">
-      <button type="button" title={say('presenter.turnLens')} onClick={() => store.getState().turnLens(1)}>{say(`lens.${demonstration.lens}`)}{unit === '' ? '' : `, ${unit}`}</button>
+      <button type="button" title={say('presenter.turnTint')} onClick={() => store.getState().turnTint(1)}>{say(`tint.${demonstration.tint}`)}{unit === '' ? '' : `, ${unit}`}</button>
       <span className="pair-end">{show(scale.low)}</span>
-      <div className="ramp" role="img" aria-label={say('lens.scale', { low: show(scale.low), high: show(scale.high), unit }).trim()}>{BANDS.map((n) => <i key={n} style={{ background: `var(--water-${n})` }} />)}</div>
+      <div className="ramp" role="img" aria-label={say('tint.scale', { low: show(scale.low), high: show(scale.high), unit }).trim()}>{BANDS.map((n) => <i key={n} style={{ background: `var(--water-${n})` }} />)}</div>
       <span className="pair-end">{show(scale.high)}</span>
     </div>
   );

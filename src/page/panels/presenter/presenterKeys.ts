@@ -12,8 +12,8 @@ function deedOf(key: string, state: PresenterStore): (() => void) | null {
   if (key === 'PageDown') return () => void state.forth();
   if (key === 'PageUp') return () => state.back();
   if (state.shown === null) return null;
-  if (key === 'ArrowDown') return () => state.turnLens(1);
-  if (key === 'ArrowUp') return () => state.turnLens(-1);
+  if (key === 'ArrowDown') return () => state.turnTint(1);
+  if (key === 'ArrowUp') return () => state.turnTint(-1);
   if (key === 'ArrowRight') return () => state.nudge(1);
   if (key === 'ArrowLeft') return () => state.nudge(-1);
   return null;

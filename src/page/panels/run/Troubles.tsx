@@ -1,5 +1,5 @@
-// What is wrong right now, worst first; choosing one shows its stage, and its quantity if a lens has it.
-import { LENSES, LENS_ORDER } from '../../state/common/lenses';
+// What is wrong right now, worst first; choosing one shows its stage, and its quantity if a tint has it.
+import { TINTS, TINT_ORDER } from '../../state/common/tints';
 import { troublesNow, type Trouble } from '../../state/run/troubles';
 import { say } from '../../../words/say';
 import { MarkShape } from '../common/marks';
@@ -22,8 +22,8 @@ export function Troubles() {
   const troubles = troublesNow({ plan, season: page.season, comfort: page.comfort, mode: page.mode, now_h });
   const show = (trouble: Trouble): void => {
     page.select(trouble.stage);
-    const lens = trouble.kind === 'band' ? LENS_ORDER.find((one) => LENSES[one].judged.includes(trouble.variable)) : undefined;
-    if (lens !== undefined) page.setLens(lens);
+    const tint = trouble.kind === 'band' ? TINT_ORDER.find((one) => TINTS[one].judged.includes(trouble.variable)) : undefined;
+    if (tint !== undefined) page.setTint(tint);
   };
   return (
     <div className="troubles" role="group" aria-label={say('trouble.title')}>

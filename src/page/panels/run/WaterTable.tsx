@@ -1,8 +1,8 @@
-// Water coming in, inside and going out of one stage, for the quantities of the eight lenses.
-import { LENSES, LENS_ORDER } from '../../state/common/lenses';
+// Water coming in, inside and going out of one stage, for the quantities of the eight tints.
+import { TINTS, TINT_ORDER } from '../../state/common/tints';
 import { bandApplies, markAt } from '../../state/run/troubles';
 import { waterOf } from '../../state/common/selectors';
-import type { LensId, Mark } from '../../state/common/state';
+import type { TintId, Mark } from '../../state/common/state';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { measured, unitOf } from '../../../words/units';
@@ -11,40 +11,40 @@ import { useMoment } from '../common/moment';
 import { usePage, usePageStore } from '../common/pageStore';
 
 /** Decimals of a table cell: one more than the tag in the picture, so that small changes on the way can be seen. */
-const decimalsOf = (lens: LensId): number => Math.min(2, LENSES[lens].decimals + 1);
+const decimalsOf = (tint: TintId): number => Math.min(2, TINTS[tint].decimals + 1);
 
 function Arrow({ change }: { change: 'rises' | 'falls' | 'same' }) {
   const shape = change === 'rises' ? 'M0 -7L-6 1H-2V7H2V1H6Z' : change === 'falls' ? 'M0 7L-6 -1H-2V-7H2V-1H6Z' : 'M-6 -1.5H6V1.5H-6Z';
   return <svg className="arrow" viewBox="-9 -9 18 18" role="img" aria-label={say(`inspect.${change}`)}><path d={shape} fill="currentColor" /></svg>;
 }
 
-function Row({ lens, stageId, chosen }: { lens: LensId; stageId: string; chosen: boolean }) {
+function Row({ tint, stageId, chosen }: { tint: TintId; stageId: string; chosen: boolean }) {
   const page = usePageStore().getState();
   const now_h = useMoment();
   const state = { plan: page.plan, season: page.season, now_h };
   const water = { in: 0, inside: 0, out: 0 };
   let mark: Mark | null = null;
   const kind = page.season?.stages.find((stage) => stage.id === stageId)?.kind ?? '';
-  for (const variable of LENSES[lens].variables) {
+  for (const variable of TINTS[tint].variables) {
     const part = waterOf(state, stageId, variable);
     water.in += part.in;
     water.inside += part.inside;
     water.out += part.out;
   }
   if (page.season !== null) {
-    for (const variable of LENSES[lens].judged) {
+    for (const variable of TINTS[tint].judged) {
       if (!page.comfort.some((band) => band.variable === variable && bandApplies(band, kind))) continue;
       const one = markAt(page.season, page.comfort, stageId, variable, now_h);
       if (mark === null || one === 'act' || (one === 'watch' && mark === 'fine')) mark = one;
     }
   }
-  const decimals = decimalsOf(lens);
+  const decimals = decimalsOf(tint);
   const step = 10 ** -decimals;
   const change = Math.abs(water.out - water.in) < step / 2 || !Number.isFinite(water.out - water.in) ? 'same' : water.out > water.in ? 'rises' : 'falls';
-  const unit = unitOf(LENSES[lens].unitKey);
+  const unit = unitOf(TINTS[tint].unitKey);
   return (
     <tr data-chosen={chosen || undefined}>
-      <th scope="row">{say(`lens.${lens}`)} <span className="unit">{unit}</span></th>
+      <th scope="row">{say(`tint.${tint}`)} <span className="unit">{unit}</span></th>
       <td>{measured(water.in, decimals)}</td>
       <td>{mark !== null && mark !== 'fine' && <MarkShape mark={mark} />}{measured(water.inside, decimals)}</td>
       <td>{measured(water.out, decimals)}</td>
@@ -55,7 +55,7 @@ function Row({ lens, stageId, chosen }: { lens: LensId; stageId: string; chosen:
 
 export function WaterTable({ stageId }: { stageId: string }) {
   const plan = usePage((page) => page.plan);
-  const lens = usePage((page) => page.lens);
+  const tint = usePage((page) => page.tint);
   usePage((page) => page.season);
   if (plan === null) return null;
   return (
@@ -70,7 +70,7 @@ export function WaterTable({ stageId }: { stageId: string }) {
           <th scope="col"><span className="hidden">{say('inspect.change')}</span></th>
         </tr>
       </thead>
-      <tbody>{LENS_ORDER.map((one) => <Row key={one} lens={one} stageId={stageId} chosen={one === lens} />)}</tbody>
+      <tbody>{TINT_ORDER.map((one) => <Row key={one} tint={one} stageId={stageId} chosen={one === tint} />)}</tbody>
     </table>
   );
 }

@@ -10,11 +10,11 @@ export function WhyHere({ stageId }: { stageId: string }) {
   const plan = usePage((page) => page.plan);
   const season = usePage((page) => page.season);
   const facts = usePage((page) => page.facts);
-  const lens = usePage((page) => page.lens);
+  const tint = usePage((page) => page.tint);
   const day = lastWholeDay(useMoment());
   if (plan === null || season === null || facts === null) return null;
   const water_m3 = season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
-  const told = day < 0 ? [] : whyAt(season, facts, plan, stageId, (day + 1) * 24, lens);
+  const told = day < 0 ? [] : whyAt(season, facts, plan, stageId, (day + 1) * 24, tint);
   return (
     <section className="why" aria-labelledby="why-title">
       <h2 id="why-title">{say('why.title')}</h2>
@@ -23,7 +23,7 @@ export function WhyHere({ stageId }: { stageId: string }) {
       {told.length > 0 && (
         <p>
           {say('why.day', { day })}{' '}
-          {told.map((why) => <span key={why.topic}>{whySentence(why, lens, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}
+          {told.map((why) => <span key={why.topic}>{whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}
         </p>
       )}
     </section>

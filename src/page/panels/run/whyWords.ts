@@ -1,6 +1,6 @@
 // Puts why into sentences: the numbers are marked so that they can be set in bold.
 import type { Why } from '../../state/run/why';
-import type { LensId } from '../../state/common/state';
+import type { TintId } from '../../state/common/state';
 import { say } from '../../../words/say';
 import { figure, massOf, withUnit } from '../../../words/units';
 
@@ -20,12 +20,12 @@ function amountWords(name: string, amount: number, water_m3: number): string {
 
 /**
  * @param water_m3 water of the whole loop, over which alkalinity is spread
- * @param lens the quantity a person looks at: nitrifiers are told with their oxygen or their acid
+ * @param tint the quantity a person looks at: nitrifiers are told with their oxygen or their acid
  */
-export function whySentence(why: Why, lens: LensId, water_m3: number): Sentence {
+export function whySentence(why: Why, tint: TintId, water_m3: number): Sentence {
   const values: Record<string, string> = {};
   for (const [name, amount] of Object.entries(why.amounts)) values[name] = bold(amountWords(name, amount, water_m3));
-  const used = lens === 'pH' ? say('why.usedAlkalinity', values) : lens === 'oxygen' || lens === 'carbonDioxide' ? say('why.usedOxygen', values) : '';
+  const used = tint === 'pH' ? say('why.usedAlkalinity', values) : tint === 'oxygen' || tint === 'carbonDioxide' ? say('why.usedOxygen', values) : '';
   const held = why.heldBack === null ? '' : say(`held.${why.heldBack.by}`, { reading: bold(withUnit(why.heldBack.variable, why.heldBack.reading)) });
   return say(`why.${why.topic}`, { ...values, used, held }).split(EDGE);
 }

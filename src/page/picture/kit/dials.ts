@@ -1,7 +1,7 @@
 // What moving parts read off the season. Each part asks once, when it is made; before every frame all that was asked for is read in one pass
 // into plain arrays, and parts look there by the number they were given. Nothing is looked up by name, and nothing made anew, in a frame.
 // Parts that move only when a reading has moved visibly compare its whole steps: fractions are boxed wherever a function is not compiled.
-import type { Lens } from '../../state/common/lenses';
+import type { Tint } from '../../state/common/tints';
 import { addsUp } from '../../state/run/readings';
 import type { SeasonView } from '../../state/common/state';
 import { PALE_BAND } from './palette';
@@ -26,10 +26,10 @@ const NONE = new Float32Array(0);
 export class Dials {
   /** readings of the moment, by the numbers that `want` gave; what is asked for otherwise where no season tells */
   at = new Float64Array(64);
-  /** what the lens shows, NaN where no season tells, and the band 0–8 that colours it, by the numbers that `water` gave */
+  /** what the tint shows, NaN where no season tells, and the band 0–8 that colours it, by the numbers that `water` gave */
   shown = new Float64Array(32);
   bands = new Uint8Array(32);
-  /** what the lens shows, in units of its last decimal; NO_FIGURE where no season tells, TRACE for more than nothing that would be rounded to it */
+  /** what the tint shows, in units of its last decimal; NO_FIGURE where no season tells, TRACE for more than nothing that would be rounded to it */
   figures = new Int32Array(32);
   /** readings in whole steps, by the numbers that `step` gave */
   steps = new Int32Array(64);
@@ -41,7 +41,7 @@ export class Dials {
   private readonly waters: Water[] = [];
   private readonly numbers = new Map<string, number>();
   private view: SeasonView | null = null;
-  private lens: Lens | null = null;
+  private tint: Tint | null = null;
   private stale = true;
   private first = new Int32Array(0);
   private count = new Int32Array(0);
@@ -51,7 +51,7 @@ export class Dials {
   private share = new Float64Array(0);
   private waterFirst = new Int32Array(0);
   private waterCount = new Int32Array(0);
-  private lensColumns = new Int32Array(0);
+  private tintColumns = new Int32Array(0);
 
   /**
    * Asks for a variable of a stage; "solids" is the sum of coarse and fine.
@@ -96,7 +96,7 @@ export class Dials {
     return this.step(this.want(stage, variable, otherwise, cell), size);
   }
 
-  /** Asks for what the lens shows in a cell of a stage. @returns where it is found in `shown` and `bands` */
+  /** Asks for what the tint shows in a cell of a stage. @returns where it is found in `shown` and `bands` */
   water(stage: string, cell: number = WHOLE): number {
     const known = this.numbers.get(`${stage}/${cell}`);
     if (known !== undefined) return known;
@@ -115,10 +115,10 @@ export class Dials {
   }
 
   /** Reads everything for a moment, linear between the hourly samples. */
-  take(moment: { view: SeasonView | null; lens: Lens; now_h: number }): void {
-    const { view, lens } = moment;
-    const found = this.stale || view !== this.view || lens !== this.lens;
-    if (found) this.find(view, lens);
+  take(moment: { view: SeasonView | null; tint: Tint; now_h: number }): void {
+    const { view, tint } = moment;
+    const found = this.stale || view !== this.view || tint !== this.tint;
+    if (found) this.find(view, tint);
     if (view === null) {
       if (found) this.countSteps();
       return;
@@ -151,22 +151,22 @@ export class Dials {
       this.at[i] = Number.isFinite(value) ? value : this.wishes[i].otherwise;
     }
     this.countSteps();
-    const whole = 10 ** lens.decimals;
+    const whole = 10 ** tint.decimals;
     for (let i = 0; i < this.waters.length; i += 1) {
       const count = this.waterCount[i];
       if (count === 0) continue;
       let from = 0;
       let to = 0;
       for (let c = this.waterFirst[i]; c < this.waterFirst[i] + count; c += 1) {
-        for (let v = 0; v < this.lensColumns.length; v += 1) {
-          from += before[a + c * width + this.lensColumns[v]];
-          to += after[b + c * width + this.lensColumns[v]];
+        for (let v = 0; v < this.tintColumns.length; v += 1) {
+          from += before[a + c * width + this.tintColumns[v]];
+          to += after[b + c * width + this.tintColumns[v]];
         }
       }
       const value = (from + (to - from) * part) / count;
       this.shown[i] = value;
       this.figures[i] = Number.isFinite(value) ? (value > 0 && value * whole < 0.5 ? TRACE : Math.round(value * whole)) : NO_FIGURE;
-      this.bands[i] = Number.isFinite(value) ? Math.round(Math.max(0, Math.min(1, (value - lens.low) / (lens.high - lens.low))) * BANDS) : PALE_BAND;
+      this.bands[i] = Number.isFinite(value) ? Math.round(Math.max(0, Math.min(1, (value - tint.low) / (tint.high - tint.low))) * BANDS) : PALE_BAND;
     }
   }
 
@@ -177,9 +177,9 @@ export class Dials {
   }
 
   /** Finds where all that is wanted lies in the rows of a season, and sets what no season tells. */
-  private find(view: SeasonView | null, lens: Lens): void {
+  private find(view: SeasonView | null, tint: Tint): void {
     this.view = view;
-    this.lens = lens;
+    this.tint = tint;
     this.stale = false;
     const { wishes, waters } = this;
     const places = wishes.map(({ stage, cell }) => placeOf(view, stage, cell));
@@ -189,12 +189,12 @@ export class Dials {
     this.first = Int32Array.from(places, ({ first }) => first);
     this.count = Int32Array.from(places, ({ count }) => count);
     this.share = Float64Array.from(wishes, ({ variable }, i) => (addsUp(variable) ? 1 : 1 / Math.max(1, places[i].count)));
-    const columns = lens.variables.map((variable) => view?.column[variable] ?? -1);
+    const columns = tint.variables.map((variable) => view?.column[variable] ?? -1);
     const told = columns.every((column) => column >= 0);
     const found = waters.map(({ stage, cell }) => (told ? placeOf(view, stage, cell) : NOWHERE));
     this.waterFirst = Int32Array.from(found, ({ first }) => first);
     this.waterCount = Int32Array.from(found, ({ count }) => count);
-    this.lensColumns = Int32Array.from(columns);
+    this.tintColumns = Int32Array.from(columns);
     wishes.forEach(({ otherwise }, i) => {
       if (this.column[i] < 0) this.at[i] = otherwise;
     });

@@ -1,6 +1,6 @@
 // The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
 import type { PageState, SeasonView } from '../../state/common/state';
-import { LENSES, type Lens } from '../../state/common/lenses';
+import { TINTS, type Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
 
 /** Time in which a tween covers most of its way, s. */
@@ -13,7 +13,7 @@ export class Moment {
   view: SeasonView | null = null;
   plan: Plan | null = null;
   comfort: readonly ComfortBand[] = [];
-  lens: Lens = LENSES.ammonia;
+  tint: Tint = TINTS.ammonia;
   now_h = 0;
   /** the same in whole tenths of an hour */
   tenths = 0;
@@ -41,7 +41,7 @@ export class Moment {
     this.view = state.mode === 'build' ? null : state.season;
     this.plan = state.plan;
     this.comfort = state.comfort;
-    this.lens = state.scale ?? LENSES[state.lens];
+    this.tint = state.scale ?? TINTS[state.tint];
     this.now_h = state.now_h;
     this.tenths = Math.max(0, Math.floor(10 * state.now_h));
     this.moving = !state.reducedMotion;

@@ -1,4 +1,4 @@
-// Water in tanks: a body in the colour of the lens, light falling through it, a surface line and a level sign.
+// Water in tanks: a body in the colour of the tint, light falling through it, a surface line and a level sign.
 import type { GameObjects } from 'phaser';
 import { INK, rgb, WATER_BANDS, PALE_BAND } from './palette';
 import { levelSign } from './parts';

@@ -17,7 +17,7 @@ export class Limits {
 
   /**
    * @param kind of the stage that the number belongs to: a value that is normal where nobody lives is not marked
-   * @param judged variables behind the lens
+   * @param judged variables behind the tint
    * @param places where the reading of each variable stands among the values
    */
   constructor(bands: readonly ComfortBand[], kind: string, judged: readonly string[], places: ReadonlyMap<string, number>) {

@@ -1,7 +1,7 @@
-// Number tags: every tank prints what the lens shows, with a tick, triangle or diamond where someone lives in that water.
+// Number tags: every tank prints what the tint shows, with a tick, triangle or diamond where someone lives in that water.
 import type { GameObjects, Textures } from 'phaser';
 import type { Mark } from '../../state/common/state';
-import { LENSES, type Lens } from '../../state/common/lenses';
+import { TINTS, type Tint } from '../../state/common/tints';
 import { figure } from '../../../words/units';
 import { INK } from '../kit/palette';
 import type { Pen } from '../kit/pen';
@@ -136,14 +136,14 @@ export class Tag implements Live {
   private pulse_s = 0;
   private readonly water: number;
   private readonly judged = new Map<string, number>();
-  /** what the number is judged by, worked out for these bands and this lens */
+  /** what the number is judged by, worked out for these bands and this tint */
   private limits = new Limits([], '', [], this.judged);
   private comfort: readonly ComfortBand[] | null = null;
-  private lens: Lens | null = null;
+  private tint: Tint | null = null;
 
   constructor(private readonly tags: TagSheet, private readonly dials: Dials, id: string, private readonly kind: string, private readonly x: number, private readonly y: number) {
     this.water = dials.water(id);
-    for (const { judged } of Object.values(LENSES)) for (const variable of judged) this.judged.set(variable, dials.want(id, variable, NaN));
+    for (const { judged } of Object.values(TINTS)) for (const variable of judged) this.judged.set(variable, dials.want(id, variable, NaN));
     this.card = tags.sheet.image(cardName(2, false, false), x, y).setVisible(false);
     this.mark = tags.sheet.image('fine', x, y).setVisible(false);
     for (let i = 0; i < LONGEST; i += 1) this.letters.push(tags.sheet.image('0', x, y).setVisible(false));
@@ -160,8 +160,8 @@ export class Tag implements Live {
     if (this.pulse_s > 0) this.beat(moment);
     if (!moment.glance) return;
     const figures = this.dials.figures[this.water];
-    const { decimals } = moment.lens;
-    if (moment.comfort !== this.comfort || moment.lens !== this.lens) this.judgeBy(moment);
+    const { decimals } = moment.tint;
+    if (moment.comfort !== this.comfort || moment.tint !== this.tint) this.judgeBy(moment);
     const mark = figures !== NO_FIGURE ? this.limits.mark(this.dials.at) : null;
     if (figures === this.figures && decimals === this.decimals && mark === this.shownMark) return;
     if (mark === 'act' && this.shownMark !== 'act' && this.shownMark !== null) {
@@ -175,10 +175,10 @@ export class Tag implements Live {
     this.compose();
   }
 
-  private judgeBy({ comfort, lens }: Moment): void {
+  private judgeBy({ comfort, tint }: Moment): void {
     this.comfort = comfort;
-    this.lens = lens;
-    this.limits = new Limits(comfort, this.kind, lens.judged, this.judged);
+    this.tint = tint;
+    this.limits = new Limits(comfort, this.kind, tint.judged, this.judged);
   }
 
   /** A mark that has just turned red swells twice, then stands still. */

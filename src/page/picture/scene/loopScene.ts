@@ -94,7 +94,7 @@ export class LoopScene extends Scene {
     if (this.ready && this.stale === 0) this.keepUp(state);
     if (this.glide !== null) this.move(dt);
     if (this.picture === null) return;
-    const changed = state !== this.seen && (this.seen === null || state.lens !== this.seen.lens || state.selected !== this.seen.selected || state.drag !== this.seen.drag) || this.pulled !== this.seenPulled;
+    const changed = state !== this.seen && (this.seen === null || state.tint !== this.seen.tint || state.selected !== this.seen.selected || state.drag !== this.seen.drag) || this.pulled !== this.seenPulled;
     this.still_s += dt;
     if (state.reducedMotion && !changed && this.still_s < STILL_PERIOD_s) return;
     this.still_s = 0;

@@ -19,7 +19,7 @@ import { showNames } from '../marks/nameMarks';
 import { GapMarks, showLevels } from '../marks/planMarks';
 import { Pipe, Pour } from '../water/pipes';
 import { dropX, soilX, soilY, spread, steppedTags, tagX, tagY } from './places';
-import { RootLens } from '../life/rootLens';
+import { RootLoupe } from '../life/rootLoupe';
 import type { Sheets } from '../kit/sheets';
 import { Spill } from '../water/spill';
 import { baseTank } from '../stages/baseTank';
@@ -47,7 +47,7 @@ export class Picture {
   private readonly tags: Tag[] = [];
   private readonly tagIds: string[] = [];
   private gaps: GapMarks | null = null;
-  private readonly lenses: { id: string; lens: RootLens }[] = [];
+  private readonly tints: { id: string; tint: RootLoupe }[] = [];
   private readonly outlines = new Map<string, GameObjects.Image>();
   private heavens: Heavens | null = null;
   private handles: HandleMarks | null = null;
@@ -86,7 +86,7 @@ export class Picture {
     yield;
     this.showSides();
     if (!building) for (const box of layout.stages) lives.push(new Spill(kit, box, layout.width));
-    for (const box of layout.stages) if (grows(box.kind)) this.lenses.push({ id: box.id, lens: new RootLens(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
+    for (const box of layout.stages) if (grows(box.kind)) this.tints.push({ id: box.id, tint: new RootLoupe(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
     yield;
     showNames(studio, this.input, building ? 0 : (NUMBER_SIZE * this.numberScale() * USUAL_HALVES) / 4);
     yield;
@@ -190,7 +190,7 @@ export class Picture {
     const fast = [
       { x: 0, half: 0, fast: true },
       ...this.input.layout.stages.filter((box) => box.stand === 'pit').map((box) => ({ x: box.x + box.w / 2, half: box.w / 2 + WALL, fast: true })),
-      ...this.lenses.filter(({ id }) => this.input.looked === id).map(({ lens }) => ({ ...lens.span, fast: true })),
+      ...this.tints.filter(({ id }) => this.input.looked === id).map(({ tint }) => ({ ...tint.span, fast: true })),
     ];
     const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: this.tagHalf(sheet, box.kind), fast: false })), ...fast], SOIL_GAP);
     return new Map(boxes.map((box, index) => [box.id, xs[index]]));
@@ -204,9 +204,9 @@ export class Picture {
   update(moment: Moment, state: PageState, pulled: Pulled | null): void {
     this.kit.dials.take(moment);
     for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
-    for (let i = 0; i < this.lenses.length; i += 1) {
-      this.lenses[i].lens.open = !state.closer && state.selected === this.lenses[i].id;
-      this.lenses[i].lens.update(moment);
+    for (let i = 0; i < this.tints.length; i += 1) {
+      this.tints[i].tint.open = !state.closer && state.selected === this.tints[i].id;
+      this.tints[i].tint.update(moment);
     }
     for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(state.selected === this.tagIds[i]);
     this.outline(state.drag === null && !state.closer ? state.selected : null);

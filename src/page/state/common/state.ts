@@ -1,17 +1,17 @@
 // What the page knows: the latest trajectory view and the page's own choices. Types only; store.ts holds the value.
 import type { Answers, CatalogueEntry, ComfortBand, DesignCheck, ProcessFacts, Request, SeasonAnswer } from '../../../worker/messages';
-import type { FreeSize, LensName, Lesson, Problem } from '../../../lessons/lesson';
+import type { FreeSize, TintName, Lesson, Problem } from '../../../lessons/lesson';
 import type { MarkMet } from '../../../lessons/marks';
 import type { Settled } from '../../../lessons/predictions';
 import type { BaseKind, Action, Deed, Plan, StageSpec } from '../../../season/plan';
 import type { DayChunk, Scores, SeasonSummary, StageCells } from '../../../season/trajectory';
 import type { KeptAnswers } from '../path/keptAnswers';
 import type { UnitSystem } from '../../../words/units';
-import type { Lens } from './lenses';
+import type { Tint } from './tints';
 import type { PathActions, PathState } from '../path/path';
 import type { PaperState } from '../paper/paper';
 
-export type LensId = LensName;
+export type TintId = TintName;
 export type Speed = 'paused' | 'hours6' | 'day1' | 'days5';
 export type Mode = 'build' | 'run' | 'result';
 /** What fills the page: the loop with its panels, or something opened over it. */
@@ -117,9 +117,9 @@ export interface PageState {
   /** hours lived so far; the future beyond is not shown */
   lived_h: number;
   speed: Speed;
-  lens: LensId;
-  /** another scale of the lens than its usual one, shared by loops shown side by side; null: the usual one */
-  scale: Lens | null;
+  tint: TintId;
+  /** another scale of the tint than its usual one, shared by loops shown side by side; null: the usual one */
+  scale: Tint | null;
   /** stages whose name and number are shown in the picture; null: all */
   told: readonly string[] | null;
   selected: string | null;
@@ -169,7 +169,7 @@ export interface PageActions extends PathActions {
   select(stageId: string | null): void;
   /** Shows the selected stage from close by, or the whole loop again. */
   lookCloser(closer: boolean): void;
-  setLens(lens: LensId): void;
+  setTint(tint: TintId): void;
   setFeed(g_d: number): void;
   setAir(stageId: string, L_min: number): void;
   setBase(base: BaseKind, g_d: number, targetPH: number): void;

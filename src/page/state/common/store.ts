@@ -23,7 +23,7 @@ import type { Client, PageActions, PageState, PageStore } from './state';
 
 const EMPTY: PageState = {
   lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
-  busy: false, now_h: 0, lived_h: 0, speed: 'paused', lens: 'ammonia', scale: null, told: null, selected: null, closer: false, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true, predicting: true, quiet: false, earlier: {}, moved: null, ...UNASKED,
+  busy: false, now_h: 0, lived_h: 0, speed: 'paused', tint: 'ammonia', scale: null, told: null, selected: null, closer: false, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true, predicting: true, quiet: false, earlier: {}, moved: null, ...UNASKED,
 };
 
 /**
@@ -112,7 +112,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     ...createPaper(client, store),
     select: (selected) => store.setState({ selected }),
     ...createLooking(store),
-    setLens: (lens) => store.setState({ lens, announcement: say('said.lens', { lens: say(`lens.${lens}`) }) }),
+    setTint: (tint) => store.setState({ tint, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) }),
     async run() {
       const state = store.getState();
       if (state.plan === null || state.mode !== 'build' || state.busy) return;

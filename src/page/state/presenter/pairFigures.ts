@@ -2,11 +2,11 @@
 import type { Measure } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
 import type { Scores } from '../../../season/trajectory';
-import { LENSES } from '../common/lenses';
+import { TINTS } from '../common/tints';
 import { fishTankOf } from '../build/planEdits';
 import { readingAt } from '../run/readings';
 import { scoresAt } from '../common/selectors';
-import type { LensId, SeasonView } from '../common/state';
+import type { TintId, SeasonView } from '../common/state';
 
 /** A number of a season at any moment: variables of a stage (summed), or a score as it accrues. */
 export type Figure = { kind: 'reading'; name: string; variables: readonly string[]; stage: string } | { kind: 'score'; score: keyof Scores };
@@ -33,12 +33,12 @@ function lives(plan: Plan, seasons: readonly [SeasonView, SeasonView]): Figure {
 }
 
 /** @param look the stage that the eyes are led to */
-export function figuresOf(shown: { measure: Measure; lens: LensId; look: string; plan: Plan; seasons: readonly [SeasonView, SeasonView] }): [Figure, Figure] {
+export function figuresOf(shown: { measure: Measure; tint: TintId; look: string; plan: Plan; seasons: readonly [SeasonView, SeasonView] }): [Figure, Figure] {
   const { measure, look, plan, seasons } = shown;
-  const lens = LENSES[shown.lens];
-  const coloured: Figure = { kind: 'reading', name: lens.judged[0], variables: lens.variables, stage: look };
+  const tint = TINTS[shown.tint];
+  const coloured: Figure = { kind: 'reading', name: tint.judged[0], variables: tint.variables, stage: look };
   const asked: Figure = measure.score !== undefined ? { kind: 'score', score: measure.score }
     : measure.variable !== undefined ? { kind: 'reading', name: measure.variable, variables: [measure.variable], stage: measure.stage ?? look } : coloured;
-  const same = asked.kind === 'reading' && asked.stage === look && lens.variables.includes(asked.variables[0]);
+  const same = asked.kind === 'reading' && asked.stage === look && tint.variables.includes(asked.variables[0]);
   return [asked, same ? lives(plan, seasons) : coloured];
 }

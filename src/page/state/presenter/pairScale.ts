@@ -1,15 +1,15 @@
-// Two seasons shown side by side share one scale of the lens: it reaches as far as the water of either ever does. Pure.
-import { LENSES, type Lens } from '../common/lenses';
-import type { LensId, SeasonView } from '../common/state';
+// Two seasons shown side by side share one scale of the tint: it reaches as far as the water of either ever does. Pure.
+import { TINTS, type Tint } from '../common/tints';
+import type { TintId, SeasonView } from '../common/state';
 
 /** Ends of a scale within a power of ten: numbers that people can halve in their heads. */
 const ENDS = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
 /** The usual scale stays as long as the water fills at least this share of it. */
 const FILLED = 0.5;
 
-/** The largest number the lens shows in any water of a season, at any hour. */
-function largest(view: SeasonView, lens: Lens): number {
-  const columns = lens.variables.map((variable) => view.column[variable]);
+/** The largest number the tint shows in any water of a season, at any hour. */
+function largest(view: SeasonView, tint: Tint): number {
+  const columns = tint.variables.map((variable) => view.column[variable]);
   const width = view.variables.length;
   let most = -Infinity;
   for (const { hourly } of view.days) {
@@ -33,11 +33,11 @@ export function decimalsFor(most: number): number {
   return most < 1 ? 2 : most < 50 ? 1 : 0;
 }
 
-/** The lens with a scale for both seasons. One that does not begin at nothing (pH) keeps its usual ends. */
-export function sharedScale(id: LensId, seasons: readonly SeasonView[]): Lens {
-  const lens = LENSES[id];
-  const most = Math.max(...seasons.map((season) => largest(season, lens)));
-  if (lens.low !== 0 || !(most > 0) || (most <= lens.high && most >= FILLED * lens.high)) return lens;
+/** The tint with a scale for both seasons. One that does not begin at nothing (pH) keeps its usual ends. */
+export function sharedScale(id: TintId, seasons: readonly SeasonView[]): Tint {
+  const tint = TINTS[id];
+  const most = Math.max(...seasons.map((season) => largest(season, tint)));
+  if (tint.low !== 0 || !(most > 0) || (most <= tint.high && most >= FILLED * tint.high)) return tint;
   const high = endFor(most);
-  return { ...lens, high, decimals: decimalsFor(high) };
+  return { ...tint, high, decimals: decimalsFor(high) };
 }

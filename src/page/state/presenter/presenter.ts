@@ -3,7 +3,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Lesson } from '../../../lessons/lesson';
 import { say } from '../../../words/say';
 import { HOURS_PER_SECOND, LONGEST_FRAME_S } from '../common/clock';
-import { LENS_ORDER } from '../common/lenses';
+import { TINT_ORDER } from '../common/tints';
 import { figuresOf } from './pairFigures';
 import { sharedScale } from './pairScale';
 import { hourAt } from './presenterSteps';
@@ -147,15 +147,15 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         set({ now_h: hour, toward: null, playing: false });
         clock(hour, 'paused');
       },
-      turnLens(by) {
+      turnTint(by) {
         const { shown } = get();
         if (shown === null) return;
         const { demonstration, seasons, plans } = shown;
-        const lens = LENS_ORDER[(LENS_ORDER.indexOf(demonstration.lens) + by + LENS_ORDER.length) % LENS_ORDER.length];
-        const scale = sharedScale(lens, seasons);
-        for (const side of sides) side.setState({ lens, scale });
+        const tint = TINT_ORDER[(TINT_ORDER.indexOf(demonstration.tint) + by + TINT_ORDER.length) % TINT_ORDER.length];
+        const scale = sharedScale(tint, seasons);
+        for (const side of sides) side.setState({ tint, scale });
         const { measure, look } = demonstration;
-        set({ shown: { ...shown, demonstration: { ...demonstration, lens }, scale, figures: figuresOf({ measure, lens, look, plan: plans[0], seasons }) }, announcement: say('said.lens', { lens: say(`lens.${lens}`) }) });
+        set({ shown: { ...shown, demonstration: { ...demonstration, tint }, scale, figures: figuresOf({ measure, tint, look, plan: plans[0], seasons }) }, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) });
       },
       choose() {
         wanted += 1;

@@ -42,7 +42,7 @@ export function branchPair(page: PageState, left: number, right: number): Found 
     lesson: null, from: lesson.title, plans: [planOf(a.acts), planOf(b.acts)], differ: [], plantsWeight: lesson.scoring.plantsWeight,
     demonstration: {
       key: 'branches', title: say('presenter.branchTitle', { left: leftName, right: rightName }), leftName, rightName,
-      lens: page.lens, look: page.selected !== null && plan.loop.some((stage) => stage.id === page.selected && stage.kind !== 'returnPump') ? page.selected : fishTankOf(plan) ?? plan.loop[0].id,
+      tint: page.tint, look: page.selected !== null && plan.loop.some((stage) => stage.id === page.selected && stage.kind !== 'returnPump') ? page.selected : fishTankOf(plan) ?? plan.loop[0].id,
       question: say('presenter.branchQuestion', { left: leftName, right: rightName }),
       measure: { score: 'harvest', statistic: 'last', fromDay: 0 },
       choices: [
@@ -76,15 +76,15 @@ export async function stagePair(client: Client, sides: Sides, found: Found): Pro
   };
   const [left, right] = await Promise.all([work(plans[0]), work(plans[1])]);
   const seasons = [left.season, right.season] as const;
-  const scale = sharedScale(demonstration.lens, seasons);
+  const scale = sharedScale(demonstration.tint, seasons);
   [left, right].forEach(({ season, design, comfort }, index) => {
     const plan = plans[index];
     sides[index].setState({
-      plan, built: plan, season, design, comfort, mode: 'run', now_h: 0, lived_h: 0, speed: 'paused', lens: demonstration.lens, scale, told: toldStages(found, plan), selected: demonstration.look,
+      plan, built: plan, season, design, comfort, mode: 'run', now_h: 0, lived_h: 0, speed: 'paused', tint: demonstration.tint, scale, told: toldStages(found, plan), selected: demonstration.look,
     });
   });
   return {
     lesson: found.lesson, from: found.from, demonstration, plans, seasons, steps: stepsOf(demonstration), scale, days: plans[0].days, plantsWeight,
-    figures: figuresOf({ measure: demonstration.measure, lens: demonstration.lens, look: demonstration.look, plan: plans[0], seasons }),
+    figures: figuresOf({ measure: demonstration.measure, tint: demonstration.tint, look: demonstration.look, plan: plans[0], seasons }),
   };
 }

@@ -5,14 +5,14 @@ import type { Demonstration, Lesson } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
 import type { Figure } from './pairFigures';
 import type { Step } from './presenterSteps';
-import type { Lens } from '../common/lenses';
-import type { LensId, PageStore, SeasonView } from '../common/state';
+import type { Tint } from '../common/tints';
+import type { TintId, PageStore, SeasonView } from '../common/state';
 
 /** Where demonstrations are found: one lesson file, read when it is asked for. */
 export interface LessonText { name: string; read(): Promise<string> }
 
 /** What is asked and told; nothing of where its loops come from. */
-export type Told = Omit<Demonstration, 'left' | 'right' | 'lens'> & { lens: LensId };
+export type Told = Omit<Demonstration, 'left' | 'right' | 'tint'> & { tint: TintId };
 
 export interface Shown {
   /** id of the lesson it is prepared in; null for branches of the season at hand */
@@ -24,7 +24,7 @@ export interface Shown {
   seasons: readonly [SeasonView, SeasonView];
   steps: readonly Step[];
   figures: readonly [Figure, Figure];
-  scale: Lens;
+  scale: Tint;
   days: number;
   plantsWeight: number;
 }
@@ -65,7 +65,7 @@ export interface PresenterActions {
   setVotes(choice: number, n: number): void;
   play(on: boolean): void;
   /** Colours both waters by the next quantity, or the one before. */
-  turnLens(by: 1 | -1): void;
+  turnTint(by: 1 | -1): void;
   /** Moves the clock by whole days. */
   nudge(days: number): void;
   /** Back to the list. */

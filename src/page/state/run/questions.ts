@@ -1,7 +1,7 @@
 // Which prediction stands open at a moment: to be asked when its hour comes, or to be explained when it is due. Pure.
 import type { Prediction } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
-import { LENS_ORDER, LENSES } from '../common/lenses';
+import { TINT_ORDER, TINTS } from '../common/tints';
 import { kindOf } from '../common/selectors';
 import type { Answer, PageState, Question } from '../common/state';
 
@@ -44,9 +44,9 @@ export function questionBy({ lesson, plan, answers, quiet }: Asking, hour: numbe
 }
 
 /** The page with a question open: the clock stands; once there is something to see, its stage is selected and its quantity colours the water. */
-export function asking(state: Pick<PageState, 'lesson' | 'plan' | 'speed' | 'selected' | 'lens'>, { key, part }: Put['question']): Pick<PageState, 'question' | 'speed' | 'selected' | 'lens'> {
+export function asking(state: Pick<PageState, 'lesson' | 'plan' | 'speed' | 'selected' | 'tint'>, { key, part }: Put['question']): Pick<PageState, 'question' | 'speed' | 'selected' | 'tint'> {
   const prediction = part === 'ask' ? undefined : state.lesson?.predictions.find((one) => one.key === key);
   const look = prediction?.look;
-  const lens = LENS_ORDER.find((one) => prediction?.measure.variable !== undefined && LENSES[one].variables.includes(prediction.measure.variable)) ?? state.lens;
-  return { question: { key, part, resume: state.speed }, speed: 'paused', lens, selected: look !== undefined && state.plan !== null && kindOf(state.plan, look) !== null ? look : state.selected };
+  const tint = TINT_ORDER.find((one) => prediction?.measure.variable !== undefined && TINTS[one].variables.includes(prediction.measure.variable)) ?? state.tint;
+  return { question: { key, part, resume: state.speed }, speed: 'paused', tint, selected: look !== undefined && state.plan !== null && kindOf(state.plan, look) !== null ? look : state.selected };
 }

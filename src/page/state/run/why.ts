@@ -3,7 +3,7 @@ import { BEDS } from '../common/beds';
 import type { Limit, ProcessFacts, WaterQuantity } from '../../../worker/messages';
 import type { CropKind, Plan } from '../../../season/plan';
 import { daySums, heldBackBy, lastWholeDay, type DaySums } from './daySums';
-import type { LensId, SeasonView } from '../common/state';
+import type { TintId, SeasonView } from '../common/state';
 
 export type WhyTopic =
   | 'nitrifiers' | 'fish' | 'hungryFish' | 'airIn' | 'airOut' | 'airInOnly' | 'airOutOnly' | 'oxygenLost' | 'heterotrophs' | 'denitrified' | 'rotted' | 'sulfideMade' | 'sulfideGone'
@@ -36,7 +36,7 @@ const NOTABLE: Readonly<Record<WaterQuantity, number>> = {
 const NOTABLE_LEAF = 1;
 /** The quantity that a person looks at counts for more. */
 const LOOKED_AT = 2;
-const OF_LENS: Readonly<Record<LensId, readonly WaterQuantity[]>> = {
+const OF_TINT: Readonly<Record<TintId, readonly WaterQuantity[]>> = {
   ammonia: ['ammonia'], nitrite: ['nitrite'], nitrate: ['nitrate'], oxygen: ['oxygen'], carbonDioxide: ['carbonDioxide'], hydrogenSulfide: ['sulfide'],
   solids: ['solids', 'coarse', 'fine'], pH: ['alkalinity', 'carbonDioxide'],
 };
@@ -120,13 +120,13 @@ function plantsHeldBack(sums: DaySums, facts: ProcessFacts, crop: CropKind | nul
 
 /**
  * The two or three things that moved the water most, largest first; none where nothing happened.
- * @param lens the quantity a person looks at
+ * @param tint the quantity a person looks at
  */
-export function whyAt(view: SeasonView, facts: ProcessFacts, plan: Plan, stageId: string, now_h: number, lens: LensId): Why[] {
+export function whyAt(view: SeasonView, facts: ProcessFacts, plan: Plan, stageId: string, now_h: number, tint: TintId): Why[] {
   const sums = daySums(view, facts, stageId, lastWholeDay(now_h));
   if (sums === null) return [];
   const water_m3 = view.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
-  const per = (quantity: WaterQuantity, amount: number): number => ((OF_LENS[lens].includes(quantity) ? LOOKED_AT : 1) * amount) / (NOTABLE[quantity] * water_m3);
+  const per = (quantity: WaterQuantity, amount: number): number => ((OF_TINT[tint].includes(quantity) ? LOOKED_AT : 1) * amount) / (NOTABLE[quantity] * water_m3);
   const crop = plan.loop.find((stage) => stage.id === stageId)?.crop?.kind ?? null;
   return topicsOf(sums, facts, crop, per, (amount) => amount / water_m3).filter((why) => why.weight >= LEAST).sort((a, b) => b.weight - a.weight).slice(0, MOST_TOLD);
 }

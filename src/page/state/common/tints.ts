@@ -1,7 +1,7 @@
-// The lenses: which quantities colour the water, between which fixed ends, and by which quantities a number is judged.
-import type { LensId } from './state';
+// The tints: which quantities colour the water, between which fixed ends, and by which quantities a number is judged.
+import type { TintId } from './state';
 
-export interface Lens {
+export interface Tint {
   /** variables whose sum is shown and colours the water */
   variables: readonly string[];
   /** variables whose comfort bands decide the mark beside the number */
@@ -14,7 +14,7 @@ export interface Lens {
   decimals: number;
 }
 
-export const LENSES: Readonly<Record<LensId, Lens>> = {
+export const TINTS: Readonly<Record<TintId, Tint>> = {
   ammonia: { variables: ['TAN_mgN_L'], judged: ['TAN_mgN_L', 'NH3_mgN_L'], low: 0, high: 4, unitKey: 'TAN_mgN_L', decimals: 1 },
   nitrite: { variables: ['NO2_mgN_L'], judged: ['NO2_mgN_L'], low: 0, high: 4, unitKey: 'NO2_mgN_L', decimals: 1 },
   nitrate: { variables: ['NO3_mgN_L'], judged: ['NO3_mgN_L'], low: 0, high: 120, unitKey: 'NO3_mgN_L', decimals: 0 },
@@ -25,4 +25,4 @@ export const LENSES: Readonly<Record<LensId, Lens>> = {
   pH: { variables: ['pH'], judged: ['pH'], low: 5.5, high: 8.5, unitKey: 'pH', decimals: 1 },
 };
 
-export const LENS_ORDER: readonly LensId[] = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'];
+export const TINT_ORDER: readonly TintId[] = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'];

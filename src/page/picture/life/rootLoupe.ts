@@ -28,7 +28,7 @@ function glass(pen: Pen, x: number, y: number, r: number, foul: number, box: Sta
 }
 
 /** The glass of one bed; it is drawn when it is first wanted. */
-export class RootLens implements Live {
+export class RootLoupe implements Live {
   private readonly images: (GameObjects.Image | null)[] = Array.from({ length: STEPS + 1 }, () => null);
   private readonly radius: number;
   private readonly y: number;

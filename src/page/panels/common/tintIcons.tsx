@@ -1,10 +1,10 @@
-// A small ink drawing for each lens.
-import type { LensId } from '../../state/common/state';
+// A small ink drawing for each tint.
+import type { TintId } from '../../state/common/state';
 
 const line = { fill: 'none', stroke: 'currentColor', strokeWidth: 2, strokeLinecap: 'round', strokeLinejoin: 'round' } as const;
 const dot = { fill: 'currentColor' } as const;
 
-const DRAWINGS: Readonly<Record<LensId, React.ReactNode>> = {
+const DRAWINGS: Readonly<Record<TintId, React.ReactNode>> = {
   ammonia: <><circle cx="-4" cy="2" r="5" {...line} /><circle cx="4" cy="-4" r="2.6" {...line} /><circle cx="6" cy="4" r="2.6" {...line} /></>,
   nitrite: <path d="M-8 0H0M0 0L7 -6M0 0L7 6" {...line} />,
   nitrate: <path d="M0 1V9M0 1L-8 -5M0 1L8 -5" {...line} />,
@@ -15,6 +15,6 @@ const DRAWINGS: Readonly<Record<LensId, React.ReactNode>> = {
   pH: <path d="M-8 7H8M-5 7V-1M0 7V-6M5 7V2" {...line} strokeWidth={2.4} />,
 };
 
-export function LensIcon({ lens }: { lens: LensId }) {
-  return <svg className="lens-icon" viewBox="-13 -13 26 26" aria-hidden="true">{DRAWINGS[lens]}</svg>;
+export function TintIcon({ tint }: { tint: TintId }) {
+  return <svg className="tint-icon" viewBox="-13 -13 26 26" aria-hidden="true">{DRAWINGS[tint]}</svg>;
 }
