@@ -13,14 +13,13 @@ import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/g
 import { ID } from '../model/processes/catalogue';
 import { DOSE_OF } from '../model/processes/dosing';
 import type { Link } from '../model/network/loopData';
-import { hydraulics } from '../model/parameters/hydraulics';
 import type { StageSizes } from '../model/stages/stageType';
 import { exp, log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
 import type { StageEntry } from './assemble';
 import { lightNow } from './climate';
 import { running } from './deeds';
-import type { Plan, SpeciesKind } from './plan';
+import type { SpeciesKind } from './plan';
 import { settleAcidity } from './reading';
 import type { FishState, RunState } from './runState';
 import { offsetOf, warmTo } from './runtime';
@@ -34,7 +33,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
   const flowOf = setFlows(runtime, state);
   const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
-  const ofHour = airShare(plan, state, day * 24 + hour);
+  const ofHour = airShare(runtime, state, day * 24 + hour);
   for (const stage of assembly.stages) {
     const flow = stage.side ? 0 : flowOf(stage.id);
     const air = (ofHour * (state.air[stage.id] ?? 0) * stage.count) / stage.cells;
@@ -84,9 +83,9 @@ export const lightOf = (runtime: Runtime, state: RunState, day: number): number 
   (state.light >= 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
 
 /** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
-function airShare(plan: Plan, state: RunState, hour: number): number {
+function airShare({ plan, values }: Runtime, state: RunState, hour: number): number {
   if (state.powerOn) return 1;
-  return hour - state.powerOffAt < (plan.backupAir_h ?? 0) ? hydraulics.backupShare.value : 0;
+  return hour - state.powerOffAt < (plan.backupAir_h ?? 0) ? values.hydraulics.backupShare : 0;
 }
 
 /** Sets the flow of every link, those over a rim among them. @returns the flow that reaches each stage */

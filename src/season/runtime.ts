@@ -47,7 +47,7 @@ export const TOLERANCE = 4e-3;
 export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, number>> = {}, tolerance = TOLERANCE): Runtime {
   const science = scienceWith(parameters);
   const { values, matrix } = science;
-  const assembly = assemble(plan);
+  const assembly = assemble(plan, values);
   const startT_C = plan.rig?.hold?.T_C ?? plan.climate.water_C ?? plan.climate.air_C.mean;
   const saturation = saturationAt(startT_C);
   const links = assembly.steps.map((step): Link => ({ from: step.from, to: step.to, flow: 0, shear: step.pump ? values.kinetics.pumpShear : 0, superfine: values.kinetics.pumpShearSuperfine, rate: 0 }));
@@ -62,7 +62,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
     data.inflow.set(concentrationsOf(inflow, startT_C, saturation, values));
   }
   setTolerances(data, tolerance / TOLERANCE);
-  const circuit = circuitOf(plan, assembly, designOf(plan));
+  const circuit = circuitOf(plan, assembly, designOf(plan, values), values);
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
   return {
