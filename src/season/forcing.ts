@@ -49,8 +49,8 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
         const crop = values[bed?.crop ?? 'lettuce'];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
-        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C) * cell.floor * acidityFactor(crop, pH) : 0;
-        cell.rootTarget = 0.3 + 0.7 * plateau(state.T_C, crop.coldStop, crop.optimumLow - 3, crop.optimumHigh + 3, crop.hotStop);
+        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
+        cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
       }
       if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
       cell.doseRate = 0;

@@ -11,6 +11,7 @@ export const stages = {
   tankRoom: { value: 0.1, unit: 'share of volume', low: 0.05, high: 0.2, source: 'sludge that the floor of an aerated tank holds', flag: 'assumption' },
   mineralRoom: { value: 0.6, unit: 'share of volume', low: 0.4, high: 0.8, source: 'sludge that a mineralisation tank holds below its outlet', flag: 'assumption' },
   floorRoom: { value: 0.05, unit: 'm', low: 0.02, high: 0.1, source: 'sludge that a flat floor holds before it is swept on', flag: 'assumption' },
+  floorLayer: { value: 0.005, unit: 'm', low: 0.002, high: 0.02, source: 'thickness in which sludge spreads over a flat floor until it is covered', flag: 'assumption' },
   mediaArea: { value: 600, unit: 'm²/m³', low: 350, high: 800, source: 'loose carrier media, usual range (FAO 589 Table 4.1)', flag: 'memory' },
   matArea: { value: 250, unit: 'm²/m³', low: 150, high: 400, source: 'mats and gravel; gravel of 14.5 mm about 280 (FAO 589 Table 4.1)', flag: 'memory' },
   wallFilm: { value: 4, unit: 'm² film per m² floor', low: 2.5, high: 6, source: 'walls, fittings and floor of a small tank', flag: 'assumption' },

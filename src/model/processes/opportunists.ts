@@ -13,15 +13,12 @@ export const opportunistDefinitions: readonly Definition[] = [
   { id: 'ironLoss', unit: 'g Fe', fixed: () => [[FE, -1], [RUST, 1]], unknowns: [] },
 ];
 
-/** Most that high pH speeds up the loss of iron, times. */
-const MOST_LOOSE = 300;
-
 export function opportunistRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const fines = (k.organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + k.inertDry * (y[o + FI] + y[o + UI])) * v;
   const organics = y[o + SS] * v;
   const food = (organics > 0 ? organics / k.opportunistOrganics : 0) + (fines > 0 ? fines / k.opportunistFines : 0);
-  r[ro + ID.opportunistGrowth] = k.opportunistTurnover * cell.volume * 5 * food / (4 + food);
+  r[ro + ID.opportunistGrowth] = k.opportunistTurnover * cell.volume * k.opportunistMost * food / (k.opportunistFood + food);
   r[ro + ID.opportunistDecay] = k.opportunistTurnover * y[o + OP];
   g[go + ID.opportunistDecay * SLOTS] = k.opportunistTurnover;
   const kill = cell.kill * v;
@@ -29,5 +26,5 @@ export function opportunistRates(w: Workspace, k: Kinetics): void {
   g[go + ID.opportunistKill * SLOTS] = kill;
   // Above about pH 7.5 the chelate lets go, as fast as it can within the day.
   const loose = k.ironHighH / w.h;
-  r[ro + ID.ironLoss] = k.ironLoss * (1 + MOST_LOOSE * loose / (MOST_LOOSE + loose)) * y[o + FE];
+  r[ro + ID.ironLoss] = k.ironLoss * (1 + k.ironLoosest * loose / (k.ironLoosest + loose)) * y[o + FE];
 }
