@@ -1,6 +1,5 @@
 // Ultraviolet unit: a lamp in a quartz sleeve kills free bacteria that it reaches. Turbid water takes the light and shelters them.
 import { exp } from '../../numerics/elementary';
-import { devices } from '../parameters/devices';
 import type { Values } from '../parameters/values';
 import { uvSurvival, uvWaterFactor } from '../polish/uv';
 import { passing } from './stageType';
@@ -35,10 +34,10 @@ export const uvUnit: StageType = {
   kind: 'uvUnit', group: 'dosePolish', controls: ['lamp'], airMax_L_min: 0, cautions: ['uvLight', 'mains'],
   defaults: { volume_m3: 0.008, lamp_W: 40, count: 1 }, cells: 1, pressurised: true,
   volume: (s) => (s.volume_m3 ?? 0.008) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
-    const floor = volume / devices.pressedDepth.value;
-    return { volume, surface: floor * devices.pressedOpen.value, floor, film: floor, sludgeRoom: 0, cone: false, depth: 0.3 };
+  cell(s, v) {
+    const volume = this.volume(s, v);
+    const floor = volume / v.devices.pressedDepth;
+    return { volume, surface: floor * v.devices.pressedOpen, floor, film: floor, sludgeRoom: 0, cone: false, depth: 0.3 };
   },
   vessel: (s) => ({ depth_m: 0.25, width_m: Math.max(0.3, Math.min(1.2, (s.volume_m3 ?? 0.008) * 100)), height_m: 0.3 }),
   solids(cell, c) {

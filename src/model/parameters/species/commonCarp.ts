@@ -1,4 +1,5 @@
 // Common carp (Cyprinus carpio): appetite, growth, tolerances. Lives from ice to 34 °C and in muddy water.
+import { speciesAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const commonCarp = {
@@ -45,4 +46,5 @@ export const commonCarp = {
   diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 50, unit: 'kg/m³', low: 30, high: 80, source: '60 usual tank design (Malone 2013, SRAC 453), a margin taken', flag: 'derived' },
   densityHarm: { value: 150, unit: 'kg/m³', low: 100, high: 200, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'assumption' },
+  ...speciesAlike,
 } as const satisfies ParameterGroup;

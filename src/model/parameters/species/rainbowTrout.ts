@@ -1,4 +1,5 @@
 // Rainbow trout (Oncorhynchus mykiss): appetite, growth, tolerances. Wants cold, clean water full of oxygen.
+import { speciesAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const rainbowTrout = {
@@ -45,4 +46,5 @@ export const rainbowTrout = {
   diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 60, unit: 'kg/m³', low: 40, high: 80, source: '60 usual tank design (Malone 2013, SRAC 453); welfare reviews find no clear limit below 80 (memory)', flag: 'derived' },
   densityHarm: { value: 140, unit: 'kg/m³', low: 100, high: 180, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'assumption' },
+  ...speciesAlike,
 } as const satisfies ParameterGroup;

@@ -1,4 +1,5 @@
 // Nile tilapia (Oreochromis niloticus): appetite, growth, tolerances. A warm-water fish hard to kill but by cold.
+import { speciesAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const tilapia = {
@@ -45,4 +46,5 @@ export const tilapia = {
   diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 70, unit: 'kg/m³', low: 60, high: 80, source: 'harvested at 61.5–70.7 kg/m³ with 90–98 % alive (Rakocy et al. 2004); 60 usual design (Malone 2013, SRAC 453)', flag: 'derived' },
   densityHarm: { value: 160, unit: 'kg/m³', low: 120, high: 200, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'derived' },
+  ...speciesAlike,
 } as const satisfies ParameterGroup;
