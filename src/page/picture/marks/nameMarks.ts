@@ -7,6 +7,7 @@ import { placeNames, type NameWish } from './names';
 import type { PictureInput } from '../scene/picture';
 import { nameAbove, pitOf, tableOf } from '../scene/places';
 import type { Studio } from '../kit/studio';
+import { can } from '../../state/common/kinds';
 
 const SIZE = 18;
 /** Height of a line as a share of its letters. */
@@ -41,14 +42,14 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   });
   for (const side of layout.sides) {
     const words = stageName(all, side.id);
-    if (side.kind === 'baseDosing') {
+    if (can(side.kind, 'doses')) {
       const high = side.rim - OVER_TANK - 2 * line < viewTop + CARD_px / studio.cssScale;
       wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - (high ? CLOSE_OVER : OVER_TANK), room: high ? Infinity : 100, align: 'center' });
     }
     else wishes.push({ id: side.id, words, x: Math.min(side.x - BESIDE, side.x + side.w / 2 - tagHalf - BESIDE_NUMBER), y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
   }
   const things = [
-    ...layout.sides.map((side) => (side.kind === 'baseDosing' ? tableOf(side) : pitOf(side))),
+    ...layout.sides.map((side) => (can(side.kind, 'doses') ? tableOf(side) : pitOf(side))),
     ...layout.stages.filter(({ stand }) => stand === 'pit').map(pitOf),
   ];
   const names = placeNames(wishes.filter(({ id }) => told === null || told.includes(id)), line, layout.width, measure, { things, top: viewTop + 2 });

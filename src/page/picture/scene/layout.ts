@@ -4,6 +4,7 @@ import { gapsOf, type GapBox } from './gaps';
 import { BAR_UNDER_RIM, BASIN_WATER, CHANNEL_OVER, CHANNEL_UNDER, hasCone, HULL_OVER, isClosed, isSprayed, LEAST_SPRAY, onTable, widthsOf } from '../kit/kinds';
 import { pipesOf, returnPipe, sidePipes, type PipeRun } from '../water/plumbing';
 import type { DesignCheck, DesignStage, SideSpec, StageSpec } from '../kit/terms';
+import { doses, pumpAt, takesSolids } from '../../state/common/kinds';
 
 /** Height of a metre in a low view, and how much taller it may stand in a high one. */
 const LEAST_UNITS_PER_M = 200;
@@ -35,7 +36,7 @@ export interface StageBox {
   /** level above the ground, cm, and the fall to the next stage, cm, as designed */
   level_cm: number; fall_cm: number;
 }
-export interface SideBox { id: string; kind: 'mineralisationTank' | 'baseDosing'; host: string; x: number; w: number; rim: number; level: number; floor: number }
+export interface SideBox { id: string; kind: StageSpec['kind']; host: string; x: number; w: number; rim: number; level: number; floor: number }
 export interface PumpBox { id: string; host: string; x: number; y: number }
 export interface WorldLayout {
   /** height of a metre */
@@ -70,7 +71,7 @@ function standOf(kind: string, floor: number): Stand {
 
 /** Loop order → order on screen: what the pump lifts water into stands at the far left, then the fish tank and all that follows. */
 export function screenOrder(loop: readonly StageSpec[]): number[] {
-  const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = pumpAt(loop);
   const order: number[] = [];
   if (pump >= 0) for (let i = pump + 1; i < loop.length; i += 1) order.push(i);
   for (let i = 0; i < (pump >= 0 ? pump : loop.length); i += 1) order.push(i);
@@ -94,7 +95,7 @@ export function layOut(input: LayoutInput): WorldLayout | null {
     if (stage === undefined) return null;
     boxes.push({ id: spec.id, kind: spec.kind, spec, index, x: 0, w: 0, rim: 0, level: 0, floor: 0, brim: 0, stand: 'block', entry: 'wall', level_cm: stage.level_m * 100, fall_cm: stage.fall_m * 100 });
   }
-  const shallow = side.some((one) => one.kind === 'mineralisationTank') ? 150 : 60;
+  const shallow = side.some(takesSolids) ? 150 : 60;
   let span = raise(boxes, found, LEAST_UNITS_PER_M, shallow);
   const width = fitWidths(boxes, (span.bottom - span.top) * aspect, design);
   // a tall view lets a metre stand taller, and every fall with it
@@ -104,7 +105,7 @@ export function layOut(input: LayoutInput): WorldLayout | null {
   span = raise(boxes, found, unitsPerM, shallow);
   const { top, bottom } = span;
   const sides = placeSides(side, boxes, loop);
-  const pumpSpec = loop.find((stage) => stage.kind === 'returnPump');
+  const pumpSpec = loop[pumpAt(loop)];
   const pump = pumpSpec === undefined ? null : placePump(pumpSpec.id, boxes, loop);
   const trench = bottom - PIT_ROOM + 30;
   const pipes = pipesOf(loop, boxes);
@@ -187,7 +188,7 @@ function fitWidths(boxes: StageBox[], wanted: number, design: DesignCheck): numb
 }
 
 function placePump(id: string, boxes: readonly StageBox[], loop: readonly StageSpec[]): PumpBox | null {
-  const at = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const at = pumpAt(loop);
   const host = boxes.find((box) => box.index === at - 1);
   return host === undefined ? null : { id, host: host.id, x: host.x + host.w - 40, y: host.floor - 19 };
 }
@@ -195,7 +196,7 @@ function placePump(id: string, boxes: readonly StageBox[], loop: readonly StageS
 function placeSides(side: readonly SideSpec[], boxes: readonly StageBox[], loop: readonly StageSpec[]): SideBox[] {
   const placed: SideBox[] = [];
   for (const one of side) {
-    if (one.kind === 'baseDosing') {
+    if (doses(one)) {
       const host = boxes.find((box) => box.id === one.into);
       if (host === undefined) continue;
       const floor = Math.min(host.rim - 40, -40);

@@ -29,6 +29,7 @@ import { returnPump } from '../stages/returnPump';
 import type { Studio } from '../kit/studio';
 import { Tag, TagSheet } from '../marks/tags';
 import type { Plan } from '../kit/terms';
+import { can } from '../../state/common/kinds';
 
 export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
 
@@ -151,7 +152,7 @@ export class Picture {
   private showSides(): void {
     for (const side of this.input.layout.sides) {
       const host = this.input.layout.stages.find((box) => box.id === side.host);
-      if (side.kind === 'mineralisationTank') this.lives.push(...mineralisationTank(this.kit, side));
+      if (can(side.kind, 'takesSolids')) this.lives.push(...mineralisationTank(this.kit, side));
       else if (host !== undefined) this.lives.push(...baseTank(this.kit, side, host));
     }
   }
@@ -169,7 +170,7 @@ export class Picture {
     const soil = this.input.legible.inSoil ? this.soilRow(sheet) : null;
     const spots = [
       ...stages.map(({ id, kind }, i) => ({ id, kind, x: soil?.get(id) ?? tagX(stages[i]), y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale), half: this.tagHalf(sheet, kind) })),
-      ...this.input.layout.sides.filter((side) => side.kind === 'mineralisationTank').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
+      ...this.input.layout.sides.filter((side) => can(side.kind, 'takesSolids')).map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
     ].filter(({ id }) => this.tells(id));
     const ys = steppedTags(spots, sheet.height * scale, this.input.layout.bottom);
     spots.forEach(({ id, kind, x }, i) => add(id, kind, x, ys[i]));
@@ -181,7 +182,7 @@ export class Picture {
   }
 
   private tagHalf(sheet: TagSheet, kind: string): number {
-    return (sheet.width(USUAL_HALVES, kind === 'fishTank' || grows(kind)) * sheet.scale) / 2;
+    return (sheet.width(USUAL_HALVES, can(kind, 'keepsFish') || grows(kind)) * sheet.scale) / 2;
   }
 
   /** Where the numbers stand in the ground, beside the close look at roots and the pits. */

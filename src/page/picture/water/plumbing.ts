@@ -2,6 +2,7 @@
 import { BAR_UNDER_RIM, hasCone, isClosed, isSprayed } from '../kit/kinds';
 import type { PumpBox, SideBox, StageBox } from '../scene/layout';
 import type { SideSpec, StageSpec } from '../kit/terms';
+import { pumpAt, takesSolids } from '../../state/common/kinds';
 
 export interface PipeRun {
   key: string;
@@ -67,7 +68,7 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
 
 /** Pipes by gravity, between stages that follow each other with no pump between them; the last one after the pump pours into the fish tank. */
 export function pipesOf(loop: readonly StageSpec[], boxes: readonly StageBox[]): PipeRun[] {
-  const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = pumpAt(loop);
   const runs: PipeRun[] = [];
   for (let i = 0; i + 1 < boxes.length; i += 1) {
     const next = boxes[i].index + 1 === loop.length ? 0 : boxes[i].index + 1;
@@ -101,7 +102,7 @@ export function sidePipes(side: readonly SideSpec[], sides: readonly SideBox[], 
   const runs: PipeRun[] = [];
   for (const one of side) {
     const tank = sides.find((box) => box.id === one.id);
-    if (one.kind !== 'mineralisationTank' || tank === undefined) continue;
+    if (!takesSolids(one) || tank === undefined) continue;
     for (const id of one.takes) {
       const from = boxes.find((box) => box.id === id);
       if (from === undefined) continue;
