@@ -9,7 +9,7 @@ describe('the import graph', () => {
   it('covers the engine and the page', () => {
     expect(files.length).toBeGreaterThan(20);
     const parts = new Set(files.map(partOf));
-    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
+    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture/kit', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
       expect(parts).toContain(part);
     }
   });
@@ -33,6 +33,8 @@ describe('the reading of imports', () => {
 
   it.each([
     ['src/page/picture/life/fish.ts', "import { Shelf } from '../../panels/build/Shelf';"],
+    ['src/page/picture/kit/solids.ts', "import { School } from '../life/school';"],
+    ['src/page/picture/kit/dials.ts', "import { addsUp } from '../../state/run/readings';"],
     ['src/page/panels/build/Shelf.tsx', "import type { Fish } from '../../picture/life/fish';"],
     ['src/page/panels/build/Shelf.tsx', "import { tilapia } from '../../../model/organisms/tilapia';"],
     ['src/page/state/common/store.ts', "import { season } from '../../../season/season';"],

@@ -54,7 +54,8 @@ export const RULES: Record<string, Rule> = {
   'worker messages': { values: [], types: ['lessons', 'season'], packages: null },
   words: { values: [], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
   'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
-  'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
+  'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
+  'page/picture': { values: [...PAGE, 'page/picture/kit'], types: [], packages: /^phaser$/ },
   'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
   tools: { values: ['lessons', 'season', 'model'], types: [], packages: /^node:/ },
   main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
@@ -66,6 +67,7 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
+  if (path.startsWith('src/page/picture/kit/')) return 'page/picture/kit';
   if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;
   if (folder !== 'worker') return Object.hasOwn(RULES, folder) ? folder : undefined;
   const name = file.replace(/\.tsx?$/, '');

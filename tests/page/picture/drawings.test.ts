@@ -5,9 +5,11 @@ import { SPECIES } from '../../../src/model/parameters/species/species';
 import { STAGES } from '../../../src/model/stages/catalogue';
 import type { StageSpec } from '../../../src/season/plan';
 import { cropArt } from '../../../src/page/picture/life/cropArt';
-import { fish } from '../../../src/page/picture/life/fishArt';
-import { layOut, type StageBox } from '../../../src/page/picture/scene/layout';
-import { drawingOf } from '../../../src/page/picture/stages/drawings';
+import { fishForm } from '../../../src/page/picture/life/fishArt';
+import { fishOf } from '../../../src/page/picture/kit/fishForm';
+import type { StageBox } from '../../../src/page/picture/kit/boxes';
+import { layOut } from '../../../src/page/picture/scene/layout';
+import { drawingOf } from '../../../src/page/picture/scene/drawingOf';
 import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
 import { RecordingPen } from './recordingPen';
@@ -84,7 +86,7 @@ describe('crops', () => {
 describe('fish', () => {
   const picture = (species: string, unwell: boolean): string => {
     const pen = new RecordingPen();
-    fish(pen, species, 0, unwell);
+    fishOf(fishForm(species), pen, 0, unwell);
     return pen.picture;
   };
 

@@ -5,7 +5,7 @@ import { fouling, leafScale, leafSize } from '../../../src/page/picture/life/cro
 import { FULL_LEAF_g_m2 } from '../../../src/page/picture/life/cropArt';
 import { coverOf, daylight, type Daylight } from '../../../src/page/picture/weather/daylight';
 import { broken, placeNames } from '../../../src/page/picture/marks/names';
-import { dashSpeed } from '../../../src/page/picture/water/pipes';
+import { dashSpeed } from '../../../src/page/picture/kit/flow';
 import { fishScale, fishShown, MOST_FISH } from '../../../src/page/picture/life/school';
 
 describe('fish', () => {

@@ -2,7 +2,7 @@
 import { INK, mix } from '../kit/palette';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
-import { leaf } from './leafArt';
+import { leaf } from '../kit/leaf';
 
 export const BASIL_FRAME = { x: -72, y: -104, w: 144, h: 120 } as const;
 /** Height, pairs of leaves on a stem, stems, length of a leaf at each size. */

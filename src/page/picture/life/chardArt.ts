@@ -2,7 +2,7 @@
 import { INK, mix } from '../kit/palette';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
-import { leaf } from './leafArt';
+import { leaf } from '../kit/leaf';
 
 export const CHARD_FRAME = { x: -74, y: -112, w: 148, h: 140 } as const;
 /** Leaves, their length and half width, length of the stalk at each size. */

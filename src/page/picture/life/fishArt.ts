@@ -1,7 +1,6 @@
 // The species as they are told apart from the side: deep barred tilapia, whiskered catfish, scaled carp, spotted trout.
-import { fishOf, type FishForm } from './fishForm';
+import type { FishForm } from '../kit/fishForm';
 import { INK } from '../kit/palette';
-import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
 
 const TILAPIA: FishForm = {
@@ -105,7 +104,5 @@ const TROUT: FishForm = {
 
 const SPECIES: Readonly<Record<string, FishForm>> = { tilapia: TILAPIA, channelCatfish: CATFISH, commonCarp: CARP, rainbowTrout: TROUT };
 
-/** Draws a fish of a species, nose to the right; one without a form of its own is drawn as tilapia. */
-export function fish(pen: Pen, species: string, bend: number, unwell: boolean): void {
-  fishOf(SPECIES[species] ?? TILAPIA, pen, bend, unwell);
-}
+/** How a species looks; one without a form of its own looks like tilapia. */
+export const fishForm = (species: string): FishForm => SPECIES[species] ?? TILAPIA;

@@ -2,7 +2,7 @@
 import { INK, mix } from '../kit/palette';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
-import { leaf, type Leaf } from './leafArt';
+import { leaf, type Leaf } from '../kit/leaf';
 
 /** Space a plant takes in its own units. */
 export const LETTUCE_FRAME = { x: -84, y: -86, w: 168, h: 146 } as const;

@@ -2,7 +2,7 @@
 import { INK, mix } from '../kit/palette';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
-import { leaf } from './leafArt';
+import { leaf } from '../kit/leaf';
 
 export const TOMATO_FRAME = { x: -64, y: -176, w: 128, h: 192 } as const;
 /** Height of the plant, leaves on it, length of a leaf at each size. */

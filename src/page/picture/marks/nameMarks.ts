@@ -2,7 +2,8 @@
 import { stageName } from '../../../words/stageNames';
 import { cropArt } from '../life/cropArt';
 import { FONT } from '../kit/pen';
-import { WALL } from '../scene/layout';
+import { WALL } from '../kit/boxes';
+import { sideDrawingOf } from '../scene/drawingOf';
 import { placeNames, type NameWish } from './names';
 import type { PictureInput } from '../scene/picture';
 import { nameAbove, pitOf, tableOf } from '../scene/places';
@@ -41,14 +42,14 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   });
   for (const side of layout.sides) {
     const words = stageName(all, side.id);
-    if (side.kind === 'baseDosing') {
+    if (sideDrawingOf(side.kind).place === 'overRim') {
       const high = side.rim - OVER_TANK - 2 * line < viewTop + CARD_px / studio.cssScale;
       wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - (high ? CLOSE_OVER : OVER_TANK), room: high ? Infinity : 100, align: 'center' });
     }
     else wishes.push({ id: side.id, words, x: Math.min(side.x - BESIDE, side.x + side.w / 2 - tagHalf - BESIDE_NUMBER), y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
   }
   const things = [
-    ...layout.sides.map((side) => (side.kind === 'baseDosing' ? tableOf(side) : pitOf(side))),
+    ...layout.sides.map((side) => (sideDrawingOf(side.kind).place === 'overRim' ? tableOf(side) : pitOf(side))),
     ...layout.stages.filter(({ stand }) => stand === 'pit').map(pitOf),
   ];
   const names = placeNames(wishes.filter(({ id }) => told === null || told.includes(id)), line, layout.width, measure, { things, top: viewTop + 2 });

@@ -4,8 +4,8 @@ import { INK } from '../kit/palette';
 import { tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import type { Dials } from '../kit/dials';
-import type { Kit } from '../kit/kit';
-import type { SideBox, StageBox } from '../scene/layout';
+import type { Kit, SideDrawing } from '../kit/kit';
+import type { SideBox, StageBox } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
 
 const WALL = 5;
@@ -58,11 +58,13 @@ class Drip implements Live {
   }
 }
 
-/** Puts the dosing tank on the picture. */
-export function baseTank(kit: Kit, box: SideBox, host: StageBox): Live[] {
-  const middle = box.x + box.w / 2;
-  const space = { x: middle - 60, y: box.rim - 10, w: 120, h: Math.max(4, host.rim) - box.rim + 20 };
-  const drip = new Drip(kit, middle, box.floor + 28, host);
-  kit.studio.show(kit.studio.bake(space, (pen) => ink(pen, box, host)));
-  return [drip];
-}
+export const baseTank: SideDrawing = {
+  place: 'overRim', size: { w: 66, rim: -60, level: -42, floor: 0 },
+  live(kit, box, host) {
+    const middle = box.x + box.w / 2;
+    const space = { x: middle - 60, y: box.rim - 10, w: 120, h: Math.max(4, host.rim) - box.rim + 20 };
+    const drip = new Drip(kit, middle, box.floor + 28, host);
+    kit.studio.show(kit.studio.bake(space, (pen) => ink(pen, box, host)));
+    return [drip];
+  },
+};

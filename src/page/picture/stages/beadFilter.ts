@@ -2,9 +2,10 @@
 import { INK } from '../kit/palette';
 import { arrowHead } from '../kit/parts';
 import type { Pen } from '../kit/pen';
+import { closedOver } from '../kit/shapes';
 import { scatter } from '../kit/curves';
 import type { StageDrawing } from '../kit/kit';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import { MatDirt, Specks } from '../kit/solids';
 import { ShapedWater } from '../kit/water';
 import { Gauge, GAUGE, handValve, hullPath, hullShell, hullSupport, SHELL } from '../kit/hull';
@@ -35,6 +36,7 @@ function beads(pen: Pen, box: StageBox): void {
 }
 
 export const beadFilter: StageDrawing = {
+  place: 'loop', widths: [86, 104], inHand: [94, 160, 30], on: 'block', inlet: 'fitting', raise: closedOver,
   support: hullSupport,
   back: (pen, box) => { pen.path(hullPath(box), { fill: INK.back }); },
   media: beads,

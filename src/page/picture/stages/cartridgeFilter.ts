@@ -2,8 +2,9 @@
 import { INK } from '../kit/palette';
 import { arrowHead } from '../kit/parts';
 import type { Pen } from '../kit/pen';
+import { closedOver } from '../kit/shapes';
 import type { StageDrawing } from '../kit/kit';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import { MatDirt, Specks } from '../kit/solids';
 import { ShapedWater } from '../kit/water';
 import { Gauge, GAUGE, hullPath, hullShell, hullSupport } from '../kit/hull';
@@ -48,6 +49,7 @@ function head(pen: Pen, box: StageBox): void {
 }
 
 export const cartridgeFilter: StageDrawing = {
+  place: 'loop', widths: [66, 82], inHand: [74, 130, 30], on: 'block', inlet: 'fitting', raise: closedOver,
   support: hullSupport,
   back: (pen, box) => { pen.path(hullPath(box, 0, DOME), { fill: INK.back }); },
   media: pleats,

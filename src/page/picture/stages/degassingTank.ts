@@ -3,7 +3,7 @@ import { block, carriers, stone, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { AirBubbles, Stripping } from '../kit/gas';
 import { hollowOf, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import { Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
 
@@ -22,6 +22,7 @@ function media(pen: Pen, box: StageBox): void {
 const stones = (box: StageBox): number[] => [box.x + box.w * 0.27, box.x + box.w * 0.73];
 
 export const degassingTank: StageDrawing = {
+  place: 'loop', widths: [118, 158], inHand: [146, 160, 26], on: 'block', inlet: 'side', over: 62,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

@@ -1,5 +1,6 @@
 // Which drawing belongs to which kind of stage. A new stage adds one line here and one file beside this one.
-import type { StageDrawing } from '../kit/kit';
+import type { KindDrawing } from '../kit/kit';
+import { baseTank } from './baseTank';
 import { beadFilter } from './beadFilter';
 import { cartridgeFilter } from './cartridgeFilter';
 import { coneSettler } from './coneSettler';
@@ -9,9 +10,10 @@ import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
 import { mediaBed } from './mediaBed';
 import { movingBed } from './movingBed';
-import { plainVessel } from '../kit/plainVessel';
+import { mineralisationTank } from './mineralisationTank';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
+import { returnPump } from './returnPump';
 import { sandFilter } from './sandFilter';
 import { screenFilter } from './screenFilter';
 import { sump } from './sump';
@@ -20,12 +22,8 @@ import { tower } from './tower';
 import { tricklingFilter } from './tricklingFilter';
 import { uvUnit } from './uvUnit';
 
-const DRAWINGS: Readonly<Record<string, StageDrawing>> = {
+export const stageDrawings: Readonly<Record<string, KindDrawing>> = {
   fishTank, radialFlowSettler, coneSettler, swirlSeparator, fineFilter, screenFilter, beadFilter, sandFilter, cartridgeFilter,
   degassingTank, movingBed, tricklingFilter, raftBed, filmChannel, mediaBed, tower, sump, uvUnit,
+  returnPump, mineralisationTank, baseDosing: baseTank,
 };
-
-/** The drawing of a kind of stage; a kind without its own is drawn as a plain vessel. */
-export function drawingOf(kind: string): StageDrawing {
-  return DRAWINGS[kind] ?? plainVessel;
-}

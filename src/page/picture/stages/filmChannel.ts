@@ -1,18 +1,20 @@
 // Film channel: a long covered channel that slopes a little; a film of water runs past the root mats of plants that stand in its holes.
 import type { GameObjects } from 'phaser';
-import { Crop, type Place } from '../life/crop';
+import type { Place } from '../kit/crops';
 import { INK } from '../kit/palette';
 import { table } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import type { Dials } from '../kit/dials';
 import type { Kit, StageDrawing } from '../kit/kit';
-import { CHANNEL_OVER, CHANNEL_UNDER } from '../kit/kinds';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
 import { Specks } from '../kit/solids';
 import { BandColour } from '../kit/water';
-import { dashSpeed } from '../water/pipes';
+import { dashSpeed } from '../kit/flow';
 
+/** A film of a centimetre could not be seen: channels are drawn this deep under the level and this high over it, world units. */
+const CHANNEL_UNDER = 26;
+const CHANNEL_OVER = 34;
 const PLACE = 62;
 /** Fall of the channel from end to end, and depth of the film, as drawn. */
 const SLOPE = 12;
@@ -109,6 +111,12 @@ function lid(pen: Pen, box: StageBox): void {
 }
 
 export const filmChannel: StageDrawing = {
+  place: 'loop', widths: [260, 440], inHand: [300, 26, 34], on: 'table', inlet: 'side', lives: 'plants', over: 0,
+  raise(box) {
+    box.rim = box.level - CHANNEL_OVER;
+    box.floor = box.level + CHANNEL_UNDER;
+  },
+  tagY: (box, scale) => box.floor + 14 * scale,
   support(pen, box) {
     const y = box.floor + 4;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);
@@ -119,7 +127,7 @@ export const filmChannel: StageDrawing = {
     const film = new Film(kit, box);
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w, floor: box.level + CHANNEL_UNDER - FLOOR, drift: 16, sink: 0 }, { level: bottom(box, 0.5) - 22 });
     const places = plantsAlong(box);
-    const crop = new Crop(kit, box.id, places, { scale: Math.min(0.86, box.w / places.length / 70), depth: bottom(box, 0) - cover(box, 0) - 3, wide: 1.5 }, () => {
+    const crop = kit.crop(box.id, places, { scale: Math.min(0.86, box.w / places.length / 70), depth: bottom(box, 0) - cover(box, 0) - 3, wide: 1.5 }, () => {
       kit.studio.show(kit.studio.bake({ x: box.x - 10, y: box.rim, w: box.w + 20, h: CHANNEL_OVER + SLOPE }, (pen) => lid(pen, box)));
     });
     return [film, specks, crop];

@@ -4,7 +4,7 @@ import { arrowHead, block, pebbles, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { SludgeGas } from '../kit/gas';
 import { type Kit, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import type { Live } from '../kit/moment';
 import { MatDirt, Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
@@ -43,6 +43,7 @@ function parts(kit: Kit, box: StageBox): Live[] {
 }
 
 export const fineFilter: StageDrawing = {
+  place: 'loop', widths: [100, 120], inHand: [112, 168, 24], on: 'block', inlet: 'side',
   support(pen, box) {
     block(pen, box.x - 12, box.floor + WALL, box.w + 24, -box.floor - WALL);
   },

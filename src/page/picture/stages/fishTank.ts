@@ -4,8 +4,7 @@ import { arrowHead, block, stone, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { AirBubbles } from '../kit/gas';
 import { hollowOf, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
-import { School } from '../life/school';
+import { type StageBox, WALL } from '../kit/boxes';
 import { flatBed, Sludge, Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
 
@@ -21,6 +20,7 @@ function sleeve(pen: Pen, box: StageBox): void {
 }
 
 export const fishTank: StageDrawing = {
+  place: 'loop', widths: [210, 300], inHand: [240, 200, 24], on: 'block', inlet: 'side', lives: 'fish', fitting: SLEEVE,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },
@@ -33,7 +33,7 @@ export const fishTank: StageDrawing = {
     }));
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w - SLEEVE, floor: box.floor, drift: 5, sink: 2 }, water);
     const bubbles = new AirBubbles(kit, box.id, stones, water);
-    const school = new School(kit, box.id, box.x + 2, box.w - SLEEVE - 4, box.floor, water);
+    const school = kit.school({ id: box.id, x: box.x + 2, w: box.w - SLEEVE - 4, floor: box.floor }, water);
     return [water, sludge, specks, bubbles, school];
   },
   front(pen, box) {

@@ -1,10 +1,10 @@
 // Media bed: plants in gravel that floods up to a bell siphon's standpipe and drains again; the water drawn is the mean over a cycle.
-import { Crop, type Place } from '../life/crop';
+import type { Place } from '../kit/crops';
 import { INK } from '../kit/palette';
 import { arrowHead, pebbles, table, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { hollowOf, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import { MatDirt, Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
 
@@ -48,6 +48,7 @@ function siphon(pen: Pen, box: StageBox): void {
 }
 
 export const mediaBed: StageDrawing = {
+  place: 'loop', widths: [230, 380], inHand: [280, 62, 18], on: 'table', inlet: 'side', lives: 'plants', fitting: SIPHON, over: 10,
   support(pen, box) {
     const y = box.floor + WALL;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);
@@ -60,7 +61,7 @@ export const mediaBed: StageDrawing = {
     const dirt = new MatDirt(kit, id, x + 2, gravelTop(box) + 4, gravelWidth(box) - 6, floor - gravelTop(box) - 8, true);
     const specks = new Specks(kit, { id, x: x + gravelWidth(box), w: SIPHON, floor, drift: 0, sink: 3 }, water);
     const places = plantsAlong(box);
-    const crop = new Crop(kit, id, places, { scale: Math.min(0.92, gravelWidth(box) / places.length / 68), depth: floor - gravelTop(box), wide: 1 }, () => undefined);
+    const crop = kit.crop(id, places, { scale: Math.min(0.92, gravelWidth(box) / places.length / 68), depth: floor - gravelTop(box), wide: 1 }, () => undefined);
     return [water, dirt, specks, crop];
   },
   front(pen, box) {

@@ -7,7 +7,7 @@ import { scatter } from '../kit/curves';
 import { AirBubbles, Stripping } from '../kit/gas';
 import type { Dials } from '../kit/dials';
 import { hollowOf, type Kit, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
 import { Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
@@ -77,6 +77,7 @@ function outlet(pen: Pen, box: StageBox): void {
 }
 
 export const movingBed: StageDrawing = {
+  place: 'loop', widths: [124, 164], inHand: [146, 160, 26], on: 'block', inlet: 'side', over: 62,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

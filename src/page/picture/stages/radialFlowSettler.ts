@@ -7,6 +7,8 @@ import { ShapedWater } from '../kit/water';
 import { coneBed, coneFront, coneSupport, inside, middle, shoulder } from '../kit/coneVessel';
 
 export const radialFlowSettler: StageDrawing = {
+  place: 'loop', widths: [100, 122], inHand: [112, 190, 20], on: 'legs', inlet: 'well',
+  tagY: (box) => box.level + (box.floor - box.level) * 0.4,
   support: coneSupport,
   back(pen, box) {
     pen.path(inside(box, box.rim), { fill: INK.back });

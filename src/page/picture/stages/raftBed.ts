@@ -2,10 +2,9 @@
 import { INK } from '../kit/palette';
 import { stone, table, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
-import { Crop } from '../life/crop';
 import { AirBubbles } from '../kit/gas';
 import { hollowOf, type StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import { flatBed, Sludge, Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
 
@@ -27,6 +26,7 @@ function rafts(pen: Pen, box: StageBox): void {
 }
 
 export const raftBed: StageDrawing = {
+  place: 'loop', widths: [250, 420], inHand: [300, 66, 16], on: 'table', inlet: 'side', lives: 'plants', over: 10,
   support(pen, box) {
     const y = box.floor + WALL;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);
@@ -46,7 +46,7 @@ export const raftBed: StageDrawing = {
       const x = box.x + ((i + 0.5) * box.w) / count;
       return { x, y: box.level - 11, rootX: x, rootY: box.level + 4, lean: 0 };
     });
-    const crop = new Crop(kit, box.id, places, { scale: Math.min(0.92, box.w / count / 66), depth: box.floor - box.level, wide: 1 }, () => {
+    const crop = kit.crop(box.id, places, { scale: Math.min(0.92, box.w / count / 66), depth: box.floor - box.level, wide: 1 }, () => {
       kit.studio.show(kit.studio.bake({ x: box.x, y: box.level - 13, w: box.w, h: 20 }, (pen) => rafts(pen, box)));
     });
     return [water, sludge, specks, bubbles, crop];

@@ -1,28 +1,30 @@
 // Return pump: stands in the lowest tank; its lamp is lit while water moves. A pump that has run dry is drawn with air in it, and says so.
 import type { GameObjects } from 'phaser';
-import { drewAir } from '../../state/run/pump';
 import { say } from '../../../words/say';
 import { INK } from '../kit/palette';
 import { pump as pumpInk } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import type { Dials } from '../kit/dials';
-import type { Kit } from '../kit/kit';
-import type { PumpBox, StageBox } from '../scene/layout';
+import type { Kit, PumpDrawing } from '../kit/kit';
+import type { PumpBox } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
-import { RedCard } from '../marks/redCard';
+import { RedCard } from '../kit/redCard';
 
 class Lamp implements Live {
   private readonly flow: number;
 
-  constructor(private readonly dials: Dials, private readonly on: GameObjects.Image, private readonly air: GameObjects.Image, private readonly card: RedCard, private readonly host: string) {
-    this.flow = dials.want(host, 'flow_m3_d', 0);
+  private readonly dials: Dials;
+
+  constructor(private readonly kit: Kit, private readonly on: GameObjects.Image, private readonly air: GameObjects.Image, private readonly card: RedCard, private readonly host: string) {
+    this.dials = kit.dials;
+    this.flow = kit.dials.want(host, 'flow_m3_d', 0);
   }
 
   update(moment: Moment): void {
     if (!moment.glance) return;
     const runs = this.dials.at[this.flow] > 0;
     if (runs !== this.on.visible) this.on.setVisible(runs);
-    const dry = !runs && moment.view !== null && drewAir(moment.view, this.host, moment.now_h);
+    const dry = !runs && this.kit.drewAir(this.host, moment);
     if (dry !== this.air.visible) this.air.setVisible(dry);
     this.card.show(dry);
   }
@@ -47,18 +49,20 @@ function air(pen: Pen, box: PumpBox): void {
   bubble(box.x - 2, box.y - 46, 3.4);
 }
 
-/** Puts the pump and its riser into the tank that holds it. @param width of the whole picture */
-export function returnPump(kit: Kit, box: PumpBox, host: StageBox, width: number): Live[] {
-  const space = { x: host.x - 2, y: box.y - 60, w: host.w + 4, h: 90 };
-  const riser = `M${box.x + 18} ${box.y - 26}V${box.y - 46}H${host.x - 2}`;
-  const draw = (on: boolean): GameObjects.Image => kit.studio.show(kit.studio.bake(space, (pen) => {
-    pen.path(riser, { ink: INK.ink, width: 13, cap: 'butt' });
-    pen.path(riser, { ink: INK.pipe, width: 9, cap: 'butt' });
-    pen.at(box.x, box.y, () => pumpInk(pen, on));
-  }));
-  draw(false);
-  const lit = draw(true).setVisible(false);
-  const dry = kit.studio.show(kit.studio.bake(space, (pen) => air(pen, box))).setVisible(false);
-  const card = new RedCard(kit.studio, say('world.pumpDry'), { x: box.x - 24, y: box.y - 14, rise: Math.max(46, box.y - 14 - (host.level + host.floor) / 2 + 44), width, shift: -170 });
-  return [new Lamp(kit.dials, lit, dry, card, host.id)];
-}
+export const returnPump: PumpDrawing = {
+  place: 'inTank', outline: { x: -36, y: -38, w: 72, h: 68 },
+  live(kit, box, host, width) {
+    const space = { x: host.x - 2, y: box.y - 60, w: host.w + 4, h: 90 };
+    const riser = `M${box.x + 18} ${box.y - 26}V${box.y - 46}H${host.x - 2}`;
+    const draw = (on: boolean): GameObjects.Image => kit.studio.show(kit.studio.bake(space, (pen) => {
+      pen.path(riser, { ink: INK.ink, width: 13, cap: 'butt' });
+      pen.path(riser, { ink: INK.pipe, width: 9, cap: 'butt' });
+      pen.at(box.x, box.y, () => pumpInk(pen, on));
+    }));
+    draw(false);
+    const lit = draw(true).setVisible(false);
+    const dry = kit.studio.show(kit.studio.bake(space, (pen) => air(pen, box))).setVisible(false);
+    const card = new RedCard(kit.studio, say('world.pumpDry'), { x: box.x - 24, y: box.y - 14, rise: Math.max(46, box.y - 14 - (host.level + host.floor) / 2 + 44), width, shift: -170 });
+    return [new Lamp(kit, lit, dry, card, host.id)];
+  },
+};

@@ -5,10 +5,10 @@ import { arrowHead, block, speck, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
 import type { Kit, StageDrawing } from '../kit/kit';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from '../kit/boxes';
 import type { Dials } from '../kit/dials';
 import type { Live, Moment } from '../kit/moment';
-import { lately } from '../marks/happenings';
+import { lately } from '../kit/happenings';
 import { Specks } from '../kit/solids';
 import { Stepped } from '../kit/stepped';
 import { StraightWater } from '../kit/water';
@@ -116,6 +116,8 @@ class Screen implements Live {
 }
 
 export const screenFilter: StageDrawing = {
+  place: 'loop', widths: [112, 132], inHand: [124, 110, 50], on: 'block', inlet: 'side',
+  tagY: (box) => box.floor + 6,
   support(pen, box) {
     block(pen, box.x - 12, box.floor + WALL, box.w + 24, -box.floor - WALL);
   },

@@ -2,11 +2,12 @@
 import { INK } from '../kit/palette';
 import { block, tankCut } from '../kit/parts';
 import { hollowOf, type StageDrawing } from '../kit/kit';
-import { WALL } from '../scene/layout';
+import { WALL } from '../kit/boxes';
 import { flatBed, Sludge, Specks } from '../kit/solids';
 import { StraightWater } from '../kit/water';
 
 export const sump: StageDrawing = {
+  place: 'loop', widths: [132, 156], inHand: [140, 110, 40], on: 'block', inlet: 'side',
   support(pen, box) {
     if (box.stand === 'pit') pen.rect(box.x - WALL - 7, 0, box.w + 2 * WALL + 14, box.floor + WALL + 7, { fill: INK.soilDeep, alpha: 0.3 }, 4);
     else block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);

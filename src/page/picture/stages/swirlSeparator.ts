@@ -4,7 +4,7 @@ import { arrowHead } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { SludgeGas } from '../kit/gas';
 import type { StageDrawing } from '../kit/kit';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import { Sludge, Specks } from '../kit/solids';
 import { ShapedWater } from '../kit/water';
 import { coneBed, coneFront, coneSupport, inside, middle, shoulder } from '../kit/coneVessel';
@@ -45,6 +45,7 @@ function standpipe(pen: Pen, box: StageBox): void {
 }
 
 export const swirlSeparator: StageDrawing = {
+  place: 'loop', widths: [96, 118], inHand: [104, 176, 20], on: 'legs', inlet: 'side',
   support: coneSupport,
   back(pen, box) {
     pen.path(inside(box, box.rim), { fill: INK.back });

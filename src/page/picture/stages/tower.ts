@@ -1,12 +1,13 @@
 // Tower: plants lean out of slots in upright columns; water drips down the matting inside them into a gutter.
-import { Crop, type Place } from '../life/crop';
+import type { Place } from '../kit/crops';
 import { INK } from '../kit/palette';
 import { block, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import type { StageDrawing } from '../kit/kit';
-import { BAR_UNDER_RIM, BASIN } from '../kit/kinds';
-import { type StageBox, WALL } from '../scene/layout';
-import { loadOf } from '../kit/loads';
+import { BAR_UNDER_RIM, BASIN, sprayed } from '../kit/shapes';
+import { type StageBox, WALL } from '../kit/boxes';
+import type { Load } from '../kit/loads';
+import type { StageSpec } from '../kit/terms';
 import { MatDirt } from '../kit/solids';
 import { Trickle } from '../kit/trickle';
 import { StraightWater } from '../kit/water';
@@ -77,7 +78,15 @@ function bar(pen: Pen, box: StageBox): void {
   for (const x of columns(box)) pen.path(`M${x - 4} ${y + 6}h8v6l-4 5l-4 -5Z`, { fill: INK.steel, ink: INK.ink, width: 1.6 });
 }
 
+/** Solids at which the matting looks full, g/m² of face; only the drawing depends on it. Its face where a plan leaves it out, as the catalogue takes it. */
+const FULL_g_m2 = 60;
+const USUAL_m2 = 2;
+
+/** It never blocks, so that only what it has caught tells how dirty it is. */
+const dirt = (spec: StageSpec): Load => ({ variable: 'caught_g', full: FULL_g_m2 * (spec.area_m2 ?? USUAL_m2) * (spec.count ?? 1) });
+
 export const tower: StageDrawing = {
+  place: 'loop', widths: [190, 290], inHand: [210, 20, 290], on: 'block', inlet: 'bar', lives: 'leaningPlants', over: 22, raise: sprayed, dirt,
   support(pen, box) {
     block(pen, box.x - 10, box.floor + WALL, box.w + 20, -box.floor - WALL);
   },
@@ -91,14 +100,14 @@ export const tower: StageDrawing = {
     const water = new StraightWater(kit, { id, x, w, level: box.level, floor, seed: 29, still: true });
     kit.studio.show(kit.studio.bake({ x, y: box.rim, w, h: floor - box.rim }, (pen) => open(pen, box)));
     const xs = columns(box);
-    const dirt = xs.map((at) => new MatDirt(kit, id, at - 11, columnTop(box) + 2, 22, (columnFoot(box) - columnTop(box)) * 0.9, true, loadOf(box.spec)));
+    const caught = xs.map((at) => new MatDirt(kit, id, at - 11, columnTop(box) + 2, 22, (columnFoot(box) - columnTop(box)) * 0.9, true, dirt(box.spec)));
     const drips = new Trickle(kit, { id, xs, spread: 1.5, top: barY(box) + 16, bottom: columnTop(box) + 4, speed: 70, drops: 2 * xs.length });
     const film = new Trickle(kit, { id, xs, spread: 7, top: columnTop(box), bottom: columnFoot(box), speed: 40, drops: 12 * xs.length });
     const rain = new Trickle(kit, { id, xs, spread: 8, top: columnFoot(box), bottom: box.level, speed: 80, drops: 2 * xs.length });
-    const crop = new Crop(kit, id, places(box), { scale: 0.42, depth: 40, wide: 0.5 }, () => {
+    const crop = kit.crop(id, places(box), { scale: 0.42, depth: 40, wide: 0.5 }, () => {
       kit.studio.show(kit.studio.bake({ x: x - 16, y: box.rim, w: w + 32, h: floor - box.rim }, (pen) => walls(pen, box)));
     });
-    return [water, ...dirt, film, drips, rain, crop];
+    return [water, ...caught, film, drips, rain, crop];
   },
   front(pen, box) {
     bar(pen, box);

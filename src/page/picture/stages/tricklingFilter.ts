@@ -3,10 +3,11 @@ import { INK } from '../kit/palette';
 import { block, tankCut } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import type { StageDrawing } from '../kit/kit';
-import { BAR_UNDER_RIM, BASIN } from '../kit/kinds';
-import { type StageBox, WALL } from '../scene/layout';
+import { BAR_UNDER_RIM, BASIN, sprayed } from '../kit/shapes';
+import { type StageBox, WALL } from '../kit/boxes';
 import { Draught } from '../kit/gas';
-import { loadOf } from '../kit/loads';
+import type { Load } from '../kit/loads';
+import type { StageSpec } from '../kit/terms';
 import { MatDirt } from '../kit/solids';
 import { Trickle } from '../kit/trickle';
 import { StraightWater } from '../kit/water';
@@ -42,7 +43,7 @@ function packing(pen: Pen, box: StageBox): void {
 }
 
 /** Spray bar with its nozzles; the pipe joins it from the left or from above. */
-export function sprayBar(pen: Pen, x: number, y: number, w: number, nozzles: number): void {
+function sprayBar(pen: Pen, x: number, y: number, w: number, nozzles: number): void {
   pen.rect(x, y - 6, w, 12, { fill: INK.pipe, ink: INK.ink, width: 2.2 }, 5);
   for (let i = 0; i < nozzles; i += 1) {
     const at = x + ((i + 0.5) * w) / nozzles;
@@ -63,7 +64,15 @@ function shell(pen: Pen, box: StageBox): void {
   }
 }
 
+/** Solids at which packing looks full, g/m³; only the drawing depends on it. Its volume where a plan leaves it out, as the catalogue takes it. */
+const FULL_g_m3 = 120;
+const USUAL_m3 = 0.2;
+
+/** It never blocks, so that only what it has caught tells how dirty it is. */
+const dirt = (spec: StageSpec): Load => ({ variable: 'caught_g', full: FULL_g_m3 * (spec.media_m3 ?? USUAL_m3) * (spec.count ?? 1) });
+
 export const tricklingFilter: StageDrawing = {
+  place: 'loop', widths: [104, 134], inHand: [116, 20, 250], on: 'block', inlet: 'bar', over: 62, raise: sprayed, dirt,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },
@@ -75,12 +84,12 @@ export const tricklingFilter: StageDrawing = {
     const { id, x, w, floor } = box;
     const water = new StraightWater(kit, { id, x, w, level: box.level, floor, seed: 23, still: true, sign: w * 0.84 });
     kit.studio.show(kit.studio.bake({ x, y: box.rim, w, h: floor - box.rim }, (pen) => packing(pen, box)));
-    const dirt = new MatDirt(kit, id, x + 4, packTop(box), w - 8, (packFoot(box) - packTop(box)) * 0.8, true, loadOf(box.spec));
+    const caught = new MatDirt(kit, id, x + 4, packTop(box), w - 8, (packFoot(box) - packTop(box)) * 0.8, true, dirt(box.spec));
     const xs = Array.from({ length: 5 }, (_, i) => x + ((i + 0.5) * w) / 5);
     const spray = new Trickle(kit, { id, xs, spread: 9, top: barY(box) + 12, bottom: packTop(box) + 6, speed: 90, drops: 20 });
     const seep = new Trickle(kit, { id, xs, spread: 11, top: packTop(box), bottom: packFoot(box), speed: 46, drops: 34 });
     const rain = new Trickle(kit, { id, xs, spread: 9, top: packFoot(box) + 6, bottom: box.level - 2, speed: 110, drops: 12 });
-    return [water, dirt, seep, spray, rain, new Draught(kit, id, x + w / 2, box.rim)];
+    return [water, caught, seep, spray, rain, new Draught(kit, id, x + w / 2, box.rim)];
   },
   front(pen, box) {
     sprayBar(pen, box.x + 6, barY(box), box.w - 12, 5);

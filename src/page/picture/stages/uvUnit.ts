@@ -3,10 +3,11 @@ import type { GameObjects } from 'phaser';
 import { INK } from '../kit/palette';
 import { block } from '../kit/parts';
 import type { Pen } from '../kit/pen';
+import { closedOver } from '../kit/shapes';
 import type { StageDrawing } from '../kit/kit';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
-import { lampShines } from '../marks/happenings';
+import { lampShines } from '../kit/happenings';
 import { Specks } from '../kit/solids';
 import { ShapedWater } from '../kit/water';
 
@@ -71,6 +72,8 @@ class Lamp implements Live {
 }
 
 export const uvUnit: StageDrawing = {
+  place: 'loop', widths: [118, 150], inHand: [136, 50, 12], on: 'block', inlet: 'fitting', over: 12, raise: closedOver,
+  tagY: (box, scale) => box.floor + 12 + 10 * scale,
   support(pen, box) {
     block(pen, box.x + 6, box.floor + 12, box.w - 12, -box.floor - 12);
     for (const x of [box.x + 16, box.x + box.w - 28]) pen.rect(x, box.floor, 12, Math.max(6, Math.min(12, -box.floor)), { fill: INK.steelDark, ink: INK.ink });

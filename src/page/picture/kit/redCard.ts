@@ -1,10 +1,9 @@
 // The red-pencil card: a few words at the place where something goes wrong, with a pointer to it. It is drawn when it is first wanted.
 import type { GameObjects } from 'phaser';
-import { INK } from '../kit/palette';
-import type { Pen } from '../kit/pen';
-import { LEAST_TEXT_px } from './planMarks';
-import type { Studio } from '../kit/studio';
-import { markInk } from './tags';
+import { INK } from './palette';
+import { LEAST_TEXT_px, type Pen } from './pen';
+import { signInk } from './signInk';
+import type { Studio } from './studio';
 
 const PAD = 12;
 const MARK = 30;
@@ -17,7 +16,7 @@ function draw(pen: Pen, words: string, place: CardPlace, left: number, top: numb
   const d = `M${left + 8} ${top}H${left + w - 8}q8 0 8 8V${top + h - 8}q0 8 -8 8H${tail + 11}L${place.x} ${place.y}L${tail - 11} ${top + h}H${left + 8}q-8 0 -8 -8V${top + 8}q0 -8 8 -8Z`;
   pen.at(2, 3, () => pen.path(d, { fill: INK.shadow, alpha: 0.25 }));
   pen.path(d, { fill: INK.white, ink: INK.red, width: 3 });
-  pen.at(left + PAD + 11, top + h / 2, () => markInk(pen, 'act'));
+  pen.at(left + PAD + 11, top + h / 2, () => signInk(pen, 'act'));
   pen.text(words, left + PAD + MARK, top + h / 2 + size * 0.36, { size, weight: 720, colour: INK.red, align: 'left' });
 }
 

@@ -1,7 +1,7 @@
 // One leaf, as all leafy crops are built from: a frilled or smooth blade with its veins.
-import { INK } from '../kit/palette';
-import type { Pen } from '../kit/pen';
-import { scatter, smooth, type Point } from '../kit/curves';
+import { INK } from './palette';
+import type { Pen } from './pen';
+import { scatter, smooth, type Point } from './curves';
 
 /** A leaf: its direction from upright, degrees, its length and half width, and how it frills and curls. */
 export interface Leaf { x?: number; y?: number; /** colour and width of its rib; cream and 2 if left out */ rib?: string; ribWidth?: number; /** share of its length at which it is widest is moved towards the base for a pointed leaf */ pointed?: boolean; angle: number; length: number; width: number; fill: string; ink: string; seed: number; frill: number; curl: number }

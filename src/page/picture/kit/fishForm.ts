@@ -1,7 +1,7 @@
 // A fish along a straight spine: nose at x = 52, root of the tail at −36. The tail beat bends it; illness pales it. Each species gives its form.
-import { INK, mix } from '../kit/palette';
-import type { Pen } from '../kit/pen';
-import { smooth, type Point } from '../kit/curves';
+import { INK, mix } from './palette';
+import type { Pen } from './pen';
+import { smooth, type Point } from './curves';
 
 /** Space a fish takes in its own units. */
 export const FISH_FRAME = { x: -72, y: -46, w: 140, h: 88 } as const;
