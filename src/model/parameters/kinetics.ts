@@ -86,12 +86,12 @@ export const kinetics = {
   rootRelax: { value: 4, unit: 'd', low: 2, high: 7, source: 'roots brown and recover within days', flag: 'assumption' },
   rootO2Half: { value: 0.6, unit: 'g O2/m³', low: 0.3, high: 0.9, source: 'Goto 1996: none at 2.1; Yoshida 1997: loss at 0.3 mg/L', flag: 'derived' },
   rootSulfide: { value: 0.08, unit: 'g H2S-S/m³', low: 0.03, high: 0.2, source: 'half health, from memory of rice and wetland plants', flag: 'memory' },
-  rootDisease: { value: 6, unit: 'index', low: 3, high: 12, source: 'opportunists that halve root health', flag: 'assumption' },
+  rootDisease: { value: 6, unit: 'index', low: 3, high: 12, source: 'free bacteria that halve root health', flag: 'assumption' },
   storeFill: { value: 2, unit: '1/d', low: 1, high: 4, source: 'an emptied store fills within a day or two: nitrate uptake of starved lettuce (Swiader & Freiji 1996) in kind', flag: 'assumption' },
-  // --- opportunists, iron
-  opportunistTurnover: { value: 0.8, unit: '1/d', low: 0.4, high: 1.6, source: 'free bacteria renew within a day or so', flag: 'assumption' },
-  opportunistOrganics: { value: 4, unit: 'g COD/m³', low: 2, high: 8, source: 'index 1 in a clean loop', flag: 'assumption' },
-  opportunistFines: { value: 8, unit: 'g dry/m³', low: 4, high: 16, source: 'index 1 in a clean loop', flag: 'assumption' },
+  // --- free bacteria, iron
+  freeBacteriaTurnover: { value: 0.8, unit: '1/d', low: 0.4, high: 1.6, source: 'free bacteria renew within a day or so', flag: 'assumption' },
+  freeBacteriaOrganics: { value: 4, unit: 'g COD/m³', low: 2, high: 8, source: 'index 1 in a clean loop', flag: 'assumption' },
+  freeBacteriaFines: { value: 8, unit: 'g dry/m³', low: 4, high: 16, source: 'index 1 in a clean loop', flag: 'assumption' },
   ironLoss: { value: 0.01, unit: '1/d', low: 0.005, high: 0.03, source: 'chelated iron is renewed every three weeks in practice (Rakocy et al.)', flag: 'assumption' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.2, high: 8, source: 'DTPA holds iron to about pH 7.5, from memory', flag: 'memory' },
   // --- gas

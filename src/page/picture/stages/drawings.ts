@@ -3,19 +3,19 @@ import type { KindDrawing } from '../kit/kit';
 import { baseTank } from './baseTank';
 import { beadFilter } from './beadFilter';
 import { cartridgeFilter } from './cartridgeFilter';
-import { coneSettler } from './coneSettler';
+import { conicalClarifier } from './conicalClarifier';
 import { degassingTank } from './degassingTank';
-import { filmChannel } from './filmChannel';
+import { nftChannel } from './nftChannel';
 import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
 import { mediaBed } from './mediaBed';
-import { movingBed } from './movingBed';
+import { movingBedBiofilter } from './movingBedBiofilter';
 import { mineralisationTank } from './mineralisationTank';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
 import { returnPump } from './returnPump';
 import { sandFilter } from './sandFilter';
-import { screenFilter } from './screenFilter';
+import { drumFilter } from './drumFilter';
 import { sump } from './sump';
 import { swirlSeparator } from './swirlSeparator';
 import { tower } from './tower';
@@ -23,7 +23,7 @@ import { tricklingFilter } from './tricklingFilter';
 import { uvUnit } from './uvUnit';
 
 export const stageDrawings: Readonly<Record<string, KindDrawing>> = {
-  fishTank, radialFlowSettler, coneSettler, swirlSeparator, fineFilter, screenFilter, beadFilter, sandFilter, cartridgeFilter,
-  degassingTank, movingBed, tricklingFilter, raftBed, filmChannel, mediaBed, tower, sump, uvUnit,
+  fishTank, radialFlowSettler, conicalClarifier, swirlSeparator, fineFilter, drumFilter, beadFilter, sandFilter, cartridgeFilter,
+  degassingTank, movingBedBiofilter, tricklingFilter, raftBed, nftChannel, mediaBed, tower, sump, uvUnit,
   returnPump, mineralisationTank, baseDosing: baseTank,
 };

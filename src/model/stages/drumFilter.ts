@@ -9,8 +9,8 @@ const FINE_MOST = 0.85;
 
 const floorOf = (volume: number): number => volume / devices.screenDepth.value;
 
-export const screenFilter: StageType = {
-  kind: 'screenFilter', group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0, cautions: ['mains', 'openWater', 'discharge', 'hydrogenSulfide'],
+export const drumFilter: StageType = {
+  kind: 'drumFilter', group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0, cautions: ['mains', 'openWater', 'discharge', 'hydrogenSulfide'],
   defaults: { volume_m3: 0.05, mesh_um: 60, count: 1 }, cells: 1,
   cleaning: { deed: 'backwash', water: devices.screenWash.value, solids: devices.screenWashed.value, nitrifiers: devices.backwashNitrifiers.value, heterotrophs: devices.backwashHeterotrophs.value, byItself: true },
   loss(s, flow, clog) {

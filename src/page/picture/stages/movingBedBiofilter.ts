@@ -1,4 +1,4 @@
-// Moving bed: air rolls the carriers over and over; without air they rise and lie still under the surface.
+// Moving-bed biofilter: air rolls the carriers over and over; without air they rise and lie still under the surface.
 import type { GameObjects } from 'phaser';
 import { block, carriers, stone, tankCut } from '../kit/parts';
 import { INK } from '../kit/palette';
@@ -76,7 +76,7 @@ function outlet(pen: Pen, box: StageBox): void {
   pen.path(`M${x} ${box.rim + 6}V${box.floor - 30}H${box.x + box.w}`, { ink: INK.ink, width: 3, dash: [3, 4] });
 }
 
-export const movingBed: StageDrawing = {
+export const movingBedBiofilter: StageDrawing = {
   place: 'loop', widths: [124, 164], inHand: [146, 160, 26], on: 'block', inlet: 'side', over: 62,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);

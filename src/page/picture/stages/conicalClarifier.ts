@@ -1,4 +1,4 @@
-// Cone settler: water dives under a baffle, crosses the quiet tank and leaves over a lip; solids sink into a steep cone.
+// Conical clarifier: water dives under a baffle, crosses the quiet tank and leaves over a lip; solids sink into a steep cone.
 import { INK } from '../kit/palette';
 import { arrowHead } from '../kit/parts';
 import type { Pen } from '../kit/pen';
@@ -27,7 +27,7 @@ function fittings(pen: Pen, box: StageBox): void {
   pen.path(notches, { ink: INK.ink, width: 1.2 });
 }
 
-export const coneSettler: StageDrawing = {
+export const conicalClarifier: StageDrawing = {
   place: 'loop', widths: [104, 130], inHand: [112, 200, 20], on: 'legs', inlet: 'side',
   support: coneSupport,
   back(pen, box) {

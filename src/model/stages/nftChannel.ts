@@ -3,8 +3,8 @@ import { devices } from '../parameters/devices';
 import { rootCurtain } from './roots';
 import type { StageType } from './stageType';
 
-export const filmChannel: StageType = {
-  kind: 'filmChannel', group: 'growPlants', controls: [], airMax_L_min: 0, cautions: ['produce', 'mains'],
+export const nftChannel: StageType = {
+  kind: 'nftChannel', group: 'growPlants', controls: [], airMax_L_min: 0, cautions: ['produce', 'mains'],
   defaults: { area_m2: 3, depth_m: 0.01, count: 1 }, cells: 3, grows: true,
   volume: (s) => (s.area_m2 ?? 3) * (s.depth_m ?? devices.channelDepth.value) * (s.count ?? 1),
   cell(s) {

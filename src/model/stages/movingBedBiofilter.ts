@@ -4,8 +4,8 @@ import { stages } from '../parameters/stages';
 import { airShear, cleared } from './stageType';
 import type { StageType } from './stageType';
 
-export const movingBed: StageType = {
-  kind: 'movingBed', group: 'treatWater', controls: ['air'], airMax_L_min: 120, cautions: ['mains', 'weight', 'openWater'],
+export const movingBedBiofilter: StageType = {
+  kind: 'movingBedBiofilter', group: 'treatWater', controls: ['air'], airMax_L_min: 120, cautions: ['mains', 'weight', 'openWater'],
   defaults: { volume_m3: 0.3, media_m3: 0.12, air_L_min: 20, count: 1 }, cells: 1,
   volume: (s) => (s.volume_m3 ?? 0.3) * (s.count ?? 1),
   cell(s) {

@@ -1,4 +1,4 @@
-// Screen filter: water passes from inside a turning drum out through its mesh; as the mesh covers, a bar washes the catch into a trough.
+// Drum filter: water passes from inside a turning drum out through its mesh; as the mesh covers, a bar washes the catch into a trough.
 import type { GameObjects } from 'phaser';
 import { INK } from '../kit/palette';
 import { arrowHead, block, speck, tankCut } from '../kit/parts';
@@ -115,7 +115,7 @@ class Screen implements Live {
   }
 }
 
-export const screenFilter: StageDrawing = {
+export const drumFilter: StageDrawing = {
   place: 'loop', widths: [112, 132], inHand: [124, 110, 50], on: 'block', inlet: 'side',
   tagY: (box) => box.floor + 6,
   support(pen, box) {

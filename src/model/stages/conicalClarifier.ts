@@ -4,8 +4,8 @@ import { stages } from '../parameters/stages';
 import { restInCone } from './separating';
 import type { StageType } from './stageType';
 
-export const coneSettler: StageType = {
-  kind: 'coneSettler', group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'weight', 'openWater', 'discharge'],
+export const conicalClarifier: StageType = {
+  kind: 'conicalClarifier', group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'weight', 'openWater', 'discharge'],
   defaults: { volume_m3: 0.3, count: 1 }, cells: 1, drains: true,
   volume: (s) => (s.volume_m3 ?? 0.3) * (s.count ?? 1),
   cell(s) {

@@ -1,4 +1,4 @@
-// Film channel: a long covered channel that slopes a little; a film of water runs past the root mats of plants that stand in its holes.
+// NFT channel: a long covered channel that slopes a little; a film of water runs past the root mats of plants that stand in its holes.
 import type { GameObjects } from 'phaser';
 import type { Place } from '../kit/crops';
 import { INK } from '../kit/palette';
@@ -110,7 +110,7 @@ function lid(pen: Pen, box: StageBox): void {
   }
 }
 
-export const filmChannel: StageDrawing = {
+export const nftChannel: StageDrawing = {
   place: 'loop', widths: [260, 440], inHand: [300, 26, 34], on: 'table', inlet: 'side', lives: 'plants', over: 0,
   raise(box) {
     box.rim = box.level - CHANNEL_OVER;
