@@ -4,12 +4,10 @@ import { CROPS } from '../../../src/model/parameters/crops/crops';
 import { SPECIES } from '../../../src/model/parameters/species/species';
 import { STAGES } from '../../../src/model/stages/catalogue';
 import type { StageSpec } from '../../../src/season/plan';
-import { cropArt } from '../../../src/page/picture/life/cropArt';
-import { fishForm } from '../../../src/page/picture/life/fishArt';
 import { fishOf } from '../../../src/page/picture/kit/fishForm';
 import type { StageBox } from '../../../src/page/picture/kit/boxes';
 import { layOut } from '../../../src/page/picture/scene/layout';
-import { drawingOf } from '../../../src/page/picture/scene/drawingOf';
+import { cropDrawing, drawingOf, fishForm } from '../../../src/page/picture/scene/drawingOf';
 import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
 import { RecordingPen } from './recordingPen';
@@ -66,7 +64,7 @@ describe('stages', () => {
 describe('crops', () => {
   const picture = (crop: string, size: 1 | 2 | 3 | 4, stress: boolean): RecordingPen => {
     const pen = new RecordingPen();
-    cropArt(crop).draw(pen, size, stress, 3);
+    cropDrawing(crop).draw(pen, size, stress, 3);
     return pen;
   };
 

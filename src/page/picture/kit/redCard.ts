@@ -1,5 +1,6 @@
 // The red-pencil card: a few words at the place where something goes wrong, with a pointer to it. It is drawn when it is first wanted.
 import type { GameObjects } from 'phaser';
+import { say, type WordKey } from '../../../words/say';
 import { INK } from './palette';
 import { LEAST_TEXT_px, type Pen } from './pen';
 import { signInk } from './signInk';
@@ -23,7 +24,7 @@ function draw(pen: Pen, words: string, place: CardPlace, left: number, top: numb
 export class RedCard {
   private image: GameObjects.Image | null = null;
 
-  constructor(private readonly studio: Studio, private readonly words: string, private readonly place: CardPlace) {}
+  constructor(private readonly studio: Studio, private readonly words: WordKey, private readonly place: CardPlace) {}
 
   show(on: boolean): void {
     if (this.image !== null) {
@@ -33,17 +34,18 @@ export class RedCard {
 
   private bake(): GameObjects.Image {
     const { place } = this;
+    const words = say(this.words);
     const size = Math.max(18, LEAST_TEXT_px / this.studio.cssScale);
     const context = document.createElement('canvas').getContext('2d');
-    let text = this.words.length * size * 0.52;
+    let text = words.length * size * 0.52;
     if (context !== null) {
       context.font = `720 ${size}px 'Atkinson Hyperlegible Next Variable', system-ui, sans-serif`;
-      text = context.measureText(this.words).width;
+      text = context.measureText(words).width;
     }
     const w = text + 2 * PAD + MARK;
     const h = size + 2 * PAD;
     const left = Math.max(8, Math.min(place.width - w - 8, place.x + (place.shift ?? 0) - w / 2));
     const top = place.y - place.rise - h;
-    return this.studio.show(this.studio.bake({ x: Math.min(left, place.x) - 6, y: top - 6, w: Math.max(left + w, place.x) - Math.min(left, place.x) + 16, h: place.y - top + 12 }, (pen) => draw(pen, this.words, place, left, top, w, h, size))).setDepth(5);
+    return this.studio.show(this.studio.bake({ x: Math.min(left, place.x) - 6, y: top - 6, w: Math.max(left + w, place.x) - Math.min(left, place.x) + 16, h: place.y - top + 12 }, (pen) => draw(pen, words, place, left, top, w, h, size))).setDepth(5);
   }
 }

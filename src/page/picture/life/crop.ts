@@ -1,9 +1,9 @@
 // Plants of a bed: leaves as large as their mass, roots as fouled as their mat, stress in shape and colour.
 import type { GameObjects, Textures } from 'phaser';
-import { cropArt, FULL_LEAF_g_m2 } from './cropArt';
 import type { Fit, Place } from '../kit/crops';
 import { NO_FIGURE, type Dials } from '../kit/dials';
 import type { Kit } from '../kit/kit';
+import { cropDrawing } from '../scene/drawingOf';
 import { cropAt } from './living';
 import type { Live, Moment } from '../kit/moment';
 import { Ready } from '../kit/ready';
@@ -27,13 +27,13 @@ const FOULED = Uint8Array.from({ length: BIASES.length * (PARTS + 1) }, (_, i) =
 });
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
-export function leafSize(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+export function leafSize(leafDry_g_m2: number, full: number): number {
   const share = leafDry_g_m2 / full;
   return share < STEPS[0] ? 1 : share < STEPS[1] ? 2 : share < STEPS[2] ? 3 : 4;
 }
 
 /** Scale of the drawing within its size, 0.88–1.12. */
-export function leafScale(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+export function leafScale(leafDry_g_m2: number, full: number): number {
   const share = Math.max(0, Math.min(1, leafDry_g_m2 / full));
   const size = leafSize(leafDry_g_m2, full);
   const low = size === 1 ? 0 : STEPS[size - 2];
@@ -85,7 +85,7 @@ export class Crop implements Live {
     this.dials = kit.dials;
     this.seen = new Int32Array(2 * places.length).fill(NO_FIGURE);
     const sheet = sheets.plants;
-    const arts = [...sheets.living.crops].map((name) => ({ name, art: cropArt(name) }));
+    const arts = [...sheets.living.crops].map((name) => ({ name, art: cropDrawing(name) }));
     const step_g_m2 = Math.min(...arts.map(({ art }) => art.full_g_m2)) / PARTS;
     for (const { name, art } of arts) {
       const leaves: Textures.Frame[] = [];

@@ -2,9 +2,8 @@
 import { bits } from '../kit/bits';
 import { FISH_FRAME, fishOf } from '../kit/fishForm';
 import type { Sheet, SheetEntry, Studio } from '../kit/studio';
+import { cropDrawing, fishForm } from '../scene/drawingOf';
 import { RAINDROP } from '../weather/raindrop';
-import { cropArt } from './cropArt';
-import { fishForm } from './fishArt';
 import type { Living } from './living';
 import { roots, ROOTS_FRAME } from './rootsArt';
 
@@ -50,7 +49,7 @@ function plants(crops: ReadonlySet<string>): SheetEntry[] {
   const entries: SheetEntry[] = [];
   for (let seed = 0; seed < PLANT_SEEDS; seed += 1) {
     for (const crop of crops) {
-      const art = cropArt(crop);
+      const art = cropDrawing(crop);
       for (const size of PLANT_SIZES) {
         for (const stress of [false, true]) entries.push({ name: leafFrame(crop, size, stress, seed), ...art.frame, draw: (pen) => art.draw(pen, size, stress, seed + 2) });
       }

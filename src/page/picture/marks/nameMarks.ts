@@ -1,9 +1,8 @@
 // Names of the stages, written over them in the picture.
 import { stageName } from '../../../words/stageNames';
-import { cropArt } from '../life/cropArt';
 import { FONT } from '../kit/pen';
 import { WALL } from '../kit/boxes';
-import { sideDrawingOf } from '../scene/drawingOf';
+import { cropDrawing, sideDrawingOf } from '../scene/drawingOf';
 import { placeNames, type NameWish } from './names';
 import type { PictureInput } from '../scene/picture';
 import { nameAbove, pitOf, tableOf } from '../scene/places';
@@ -33,7 +32,7 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   context.font = `680 ${size}px ${FONT}`;
   const measure = (text: string): number => context.measureText(text).width;
   const all = [...plan.loop, ...plan.side];
-  const reach = mode === 'build' ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropArt(crop).reach));
+  const reach = mode === 'build' ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropDrawing(crop).reach));
   const wishes: NameWish[] = layout.stages.map((box) => {
     const words = stageName(all, box.id);
     if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };

@@ -1,6 +1,8 @@
-// The drawings of the catalogue's stages, by kind.
+// The drawings of the catalogue, by kind.
+import { cropDrawings, speciesDrawings, stageDrawings } from '../../../catalogue/drawings';
+import type { CropDrawing } from '../kit/crops';
+import type { FishForm } from '../kit/fishForm';
 import type { PumpDrawing, SideDrawing, StageDrawing } from '../kit/kit';
-import { stageDrawings } from '../stages/drawings';
 
 const drawn = (kind: string, place: string): Error => new Error(`the stage ${kind} has no drawing for its place: ${place}`);
 
@@ -39,3 +41,21 @@ export const grows = (kind: string): boolean => {
   const drawing = stageDrawings[kind];
   return drawing?.place === 'loop' && (drawing.lives === 'plants' || drawing.lives === 'leaningPlants');
 };
+
+/** The drawing of a crop. */
+export function cropDrawing(crop: string): CropDrawing {
+  const drawing = cropDrawings[crop];
+  if (drawing === undefined) throw new Error(`the crop ${crop} has no drawing`);
+  return drawing;
+}
+
+/** How a fish of a species is built. */
+export function fishForm(species: string): FishForm {
+  const form = speciesDrawings[species];
+  if (form === undefined) throw new Error(`the species ${species} has no drawing`);
+  return form;
+}
+
+/** What is drawn where a plan has none, so that a picture is never without. */
+export const [ANY_CROP] = Object.keys(cropDrawings);
+export const [ANY_SPECIES] = Object.keys(speciesDrawings);

@@ -1,6 +1,5 @@
 // Water over a rim: stripes down the outside of the tank, a puddle on the ground, and a card that says so. It lasts while the level stands at the rim.
 import type { GameObjects } from 'phaser';
-import { say } from '../../../words/say';
 import { INK, rgb } from '../kit/palette';
 import { lately } from '../kit/happenings';
 import type { Dials } from '../kit/dials';
@@ -62,7 +61,7 @@ export class Spill implements Live {
       pen.oval(cx, 1, half, 7, 0, { ink: INK.ink, width: 2 });
       pen.path(`M${cx - half * 0.7} -1q${half * 0.2} -4 ${half * 0.4} 0M${cx + half * 0.3} 3q${half * 0.16} -4 ${half * 0.32} 0`, { ink: '#fff', width: 2.2, alpha: 0.9 });
     })).setVisible(false);
-    this.card = new RedCard(kit.studio, say('world.spills'), { x: box.x + box.w + WALL + 4, y: box.rim - 8, rise: 62 + (box.index % 3) * STAGGER, width });
+    this.card = new RedCard(kit.studio, 'world.spills', { x: box.x + box.w + WALL + 4, y: box.rim - 8, rise: 62 + (box.index % 3) * STAGGER, width });
   }
 
   update(moment: Moment): void {
