@@ -1,5 +1,6 @@
 // Every word a person reads, in English. Keys are typed; {names} in braces are filled in by say().
 // A language is one catalogue like this with the same keys.
+import { english as kindWords } from '../catalogue/words';
 import { askingWords } from './english/asking';
 import { helpWords } from './english/help';
 import { lookWords } from './english/look';
@@ -11,4 +12,4 @@ import { pictureWords } from './english/picture';
 import { presenterWords } from './english/presenter';
 import { whyWords } from './english/why';
 
-export const english = { ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords } as const;
+export const english = { ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords } as const;

@@ -1,6 +1,6 @@
 // The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
 import type { PageState, SeasonView } from '../../state/common/state';
-import { TINTS, type Tint } from '../../state/common/tints';
+import type { Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
 
 /** Time in which a tween covers most of its way, s. */
@@ -13,7 +13,6 @@ export class Moment {
   view: SeasonView | null = null;
   plan: Plan | null = null;
   comfort: readonly ComfortBand[] = [];
-  tint: Tint = TINTS.ammonia;
   now_h = 0;
   /** the same in whole tenths of an hour */
   tenths = 0;
@@ -35,13 +34,15 @@ export class Moment {
   glance = true;
   private sinceGlance_s = PATIENCE_s;
 
-  /** Takes over the page's state for this frame, which came `dt` after the last. */
-  take(state: PageState): void {
+  constructor(public tint: Tint) {}
+
+  /** Takes over the page's state for this frame, which came `dt` after the last. @param tint what colours the water */
+  take(state: PageState, tint: Tint): void {
     const { dt } = this;
     this.view = state.mode === 'build' ? null : state.season;
     this.plan = state.plan;
     this.comfort = state.comfort;
-    this.tint = state.scale ?? TINTS[state.tint];
+    this.tint = tint;
     this.now_h = state.now_h;
     this.tenths = Math.max(0, Math.floor(10 * state.now_h));
     this.moving = !state.reducedMotion;

@@ -1,6 +1,7 @@
 // The one scene: it keeps the picture in step with the design and the size, and updates it each frame.
 import { Scene } from 'phaser';
 import type { PageState } from '../../state/common/state';
+import { TINTS } from '../../state/common/tints';
 import { aeratedStages } from './aerated';
 import { INK, rgb } from '../kit/palette';
 import { FONT } from '../kit/pen';
@@ -12,7 +13,7 @@ import { livingKey, livingOf } from '../life/living';
 import { Moment } from '../kit/moment';
 import { Picture, type PictureInput } from './picture';
 import { closeView, frameOf, viewBetween, wholeView, type Frame, type View } from './sight';
-import { bakeSheets, sheetsOnto, type Sheets } from '../kit/sheets';
+import { bakeSheets, sheetsOnto, type Sheets } from '../life/sheets';
 import { evenShapes, Studio } from '../kit/studio';
 import type { PageSource, Plan } from '../kit/terms';
 
@@ -40,7 +41,7 @@ export class LoopScene extends Scene {
   /** by which sizes are pulled in the picture that is shown, and the one that is being pulled */
   handles: readonly Handle[] = [];
   pulled: Pulled | null = null;
-  private readonly moment = new Moment();
+  private readonly moment = new Moment(TINTS.ammonia);
   private picture: Picture | null = null;
   private hand: Hand | null = null;
   /** the picture that is being drawn */
@@ -101,7 +102,7 @@ export class LoopScene extends Scene {
     this.seen = state;
     this.seenPulled = this.pulled;
     this.moment.dt = dt;
-    this.moment.take(state);
+    this.moment.take(state, state.scale ?? TINTS[state.tint]);
     this.picture.update(this.moment, state, this.pulled);
     const { drag } = state;
     if (drag === null) this.hand?.update(null, 0, 0);
