@@ -27,6 +27,7 @@ import { drawing as uvUnit } from './stages/uvUnit/drawing';
 import { drawing as basil } from './crops/basil/drawing';
 import { drawing as chard } from './crops/chard/drawing';
 import { drawing as lettuce } from './crops/lettuce/drawing';
+import { drawing as pakChoi } from './crops/pakChoi/drawing';
 import { drawing as tomato } from './crops/tomato/drawing';
 import { drawing as channelCatfish } from './species/channelCatfish/drawing';
 import { drawing as commonCarp } from './species/commonCarp/drawing';
@@ -62,6 +63,7 @@ export const cropDrawings: Readonly<Record<string, CropDrawing>> = {
   basil,
   chard,
   lettuce,
+  pakChoi,
   tomato,
 };
 

@@ -7,6 +7,7 @@ import type { StageType } from '../model/stages/stageType';
 import { science as basil } from './crops/basil/science';
 import { science as chard } from './crops/chard/science';
 import { science as lettuce } from './crops/lettuce/science';
+import { science as pakChoi } from './crops/pakChoi/science';
 import { science as tomato } from './crops/tomato/science';
 import { science as channelCatfish } from './species/channelCatfish/science';
 import { science as commonCarp } from './species/commonCarp/science';
@@ -95,10 +96,10 @@ export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {
 };
 
 export type CropName =
-  'basil' | 'chard' | 'lettuce' | 'tomato';
+  'basil' | 'chard' | 'lettuce' | 'pakChoi' | 'tomato';
 
 export const CROPS: Readonly<Record<CropName, CropParameters>> = {
-  basil, chard, lettuce, tomato,
+  basil, chard, lettuce, pakChoi, tomato,
 };
 
 export type SpeciesName =

@@ -24,6 +24,7 @@ import * as uvUnit from './stages/uvUnit/words';
 import * as basil from './crops/basil/words';
 import * as chard from './crops/chard/words';
 import * as lettuce from './crops/lettuce/words';
+import * as pakChoi from './crops/pakChoi/words';
 import * as tomato from './crops/tomato/words';
 import * as channelCatfish from './species/channelCatfish/words';
 import * as commonCarp from './species/commonCarp/words';
@@ -103,6 +104,7 @@ export const english = {
   'crop.basil': basil.english.name,
   'crop.chard': chard.english.name,
   'crop.lettuce': lettuce.english.name,
+  'crop.pakChoi': pakChoi.english.name,
   'crop.tomato': tomato.english.name,
   'species.channelCatfish': channelCatfish.english.name,
   'stock.channelCatfish': channelCatfish.english.inText,
