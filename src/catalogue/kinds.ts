@@ -9,6 +9,7 @@ import { science as chard } from './crops/chard/science';
 import { science as lettuce } from './crops/lettuce/science';
 import { science as pakChoi } from './crops/pakChoi/science';
 import { science as tomato } from './crops/tomato/science';
+import { science as arcticChar } from './species/arcticChar/science';
 import { science as channelCatfish } from './species/channelCatfish/science';
 import { science as commonCarp } from './species/commonCarp/science';
 import { science as rainbowTrout } from './species/rainbowTrout/science';
@@ -103,8 +104,8 @@ export const CROPS: Readonly<Record<CropName, CropParameters>> = {
 };
 
 export type SpeciesName =
-  'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
+  'arcticChar' | 'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
 
 export const SPECIES: Readonly<Record<SpeciesName, FishParameters>> = {
-  channelCatfish, commonCarp, rainbowTrout, tilapia,
+  arcticChar, channelCatfish, commonCarp, rainbowTrout, tilapia,
 };
