@@ -44,13 +44,13 @@ export interface Prediction { key: string; askDay: number; dueDay: number; quest
 export interface Hint { about: string; notice: string; think: string; do: string }
 
 /** What may colour the water. */
-export const LENS_NAMES = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'] as const;
-export type LensName = (typeof LENS_NAMES)[number];
+export const TINT_NAMES = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'] as const;
+export type TintName = (typeof TINT_NAMES)[number];
 
 /** A moment of a demonstration and what to say or look at then. */
 export interface Moment { day: number; hour: number; say: string }
 /** Two builds in step for a class: "reference" or a mistake's key each. The choices are bands of right ÷ left. */
-export interface Demonstration { key: string; title: string; left: string; right: string; leftName: string; rightName: string; lens: LensName; look: string; question: string; measure: Measure; choices: Choice[]; moments: Moment[] }
+export interface Demonstration { key: string; title: string; left: string; right: string; leftName: string; rightName: string; tint: TintName; look: string; question: string; measure: Measure; choices: Choice[]; moments: Moment[] }
 
 /** Fish that a person may put in when they think the water is ready. */
 export interface StockOffer { tank: string; species: SpeciesKind; number: number; mass_g: number }

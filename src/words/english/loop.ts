@@ -1,4 +1,4 @@
-// English words for what stands in the loop: stages, cautions, what a design may get wrong, lenses and quantities.
+// English words for what stands in the loop: stages, cautions, what a design may get wrong, tints and quantities.
 
 export const loopWords = {
   // stages: what they are, what they do, what people get wrong
@@ -138,19 +138,19 @@ export const loopWords = {
   'crop.planted': '{crop}, {density}',
   'species.several': '{first}, {rest}',
 
-  // lenses
-  'lens.title': 'Colour water by',
-  'lens.ammonia': 'Total ammonia',
-  'lens.nitrite': 'Nitrite',
-  'lens.nitrate': 'Nitrate',
-  'lens.oxygen': 'Oxygen',
-  'lens.carbonDioxide': 'Carbon dioxide',
-  'lens.hydrogenSulfide': 'Hydrogen sulfide',
-  'lens.solids': 'Solids',
-  'lens.pH': 'pH',
-  'lens.scale': 'Colour scale from {low} to {high} {unit}',
-  'lens.more': '{value}+',
-  'lens.atEase': 'fish at ease',
+  // tints
+  'tint.title': 'Colour water by',
+  'tint.ammonia': 'Total ammonia',
+  'tint.nitrite': 'Nitrite',
+  'tint.nitrate': 'Nitrate',
+  'tint.oxygen': 'Oxygen',
+  'tint.carbonDioxide': 'Carbon dioxide',
+  'tint.hydrogenSulfide': 'Hydrogen sulfide',
+  'tint.solids': 'Solids',
+  'tint.pH': 'pH',
+  'tint.scale': 'Colour scale from {low} to {high} {unit}',
+  'tint.more': '{value}+',
+  'tint.atEase': 'fish at ease',
 
   // variables that a comfort band may speak about
   'variable.TAN_mgN_L': 'Total ammonia',

@@ -273,7 +273,7 @@ export const pageWords = {
   'said.compared': 'Branch {branch} is shown as a ghost line.',
   'said.comparedNone': 'No ghost line is shown.',
   'said.tooLate': 'The season is over; nothing more can be done at its last hour. Scrub back to act.',
-  'said.lens': 'Water is coloured by {lens}.',
+  'said.tint': 'Water is coloured by {tint}.',
   'said.built': 'Back to building.',
 
   // failures

@@ -48,7 +48,7 @@ export const presenterWords = {
   'presenter.nextOne': 'Next pair',
   'presenter.backKey': 'Back (Page up)',
   'presenter.forthKey': '{what} (Page down)',
-  'presenter.turnLens': 'Colour by the next quantity (arrow down)',
+  'presenter.turnTint': 'Colour by the next quantity (arrow down)',
   'presenter.play': 'Play',
   'presenter.pause': 'Pause',
   'presenter.steps': 'Steps of this demonstration',
