@@ -41,7 +41,7 @@ const predictionSchema = strict({
 const demonstrationSchema = strict({
   key: idField(), title: textField(1, 80), left: idField(), right: idField(), leftName: textField(1, 40), rightName: textField(1, 40),
   tint: oneOf(TINT_NAMES), look: idField(), question: textField(1, 160), measure: strict(measure), choices,
-  moments: listOf(strict({ day: wholeFrom(0, 1000, ''), hour: wholeFrom(0, 23, '').default(9), say: textField(1, 160) }), 1, 12, 'moments'),
+  turningPoints: listOf(strict({ day: wholeFrom(0, 1000, ''), hour: wholeFrom(0, 23, '').default(9), say: textField(1, 160) }), 1, 12, 'turningPoints'),
 });
 
 const percent = () => numberFrom(0, 100, '');

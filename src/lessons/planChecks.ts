@@ -3,6 +3,7 @@ import { STAGES, stageType } from '../model/stages/catalogue';
 import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
+import { RECORDED } from '../model/parameters/values';
 import { describe, PROBLEMS_MAX } from './problems';
 
 export interface CheckOptions {
@@ -67,7 +68,7 @@ function checkLoop(plan: Plan, open: boolean, report: Report): void {
     if (type.cells === 0) return;
     const tank = stage.volume_m3 ?? (stage.depth_m === undefined ? Infinity : (stage.area_m2 ?? 0) * stage.depth_m);
     if ((stage.media_m3 ?? 0) > tank) report(`loop[${index}].media_m3`, stage.media_m3, `no more media than the ${tank} m³ of its tank`);
-    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }) >= SMALLEST_m3) return;
+    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }, RECORDED) >= SMALLEST_m3) return;
     const size = (['volume_m3', 'area_m2', 'media_m3'] as const).find((key) => stage[key] !== undefined) ?? 'volume_m3';
     report(`loop[${index}].${size}`, stage[size], `room for at least ${SMALLEST_m3} m³ of water outside a rig`);
   });
@@ -137,10 +138,10 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'setting':
       stage(action.stage, `a stage with a lamp (${LIT.join(', ')})`, (part) => LIT.includes(part.kind));
       break;
-    case 'plant': case 'cut':
+    case 'plant': case 'harvest':
       stage(action.stage, `a bed (${GROWS.join(', ')})`, (part) => GROWS.includes(part.kind));
       break;
-    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'slug':
+    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'singleDose':
       stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':

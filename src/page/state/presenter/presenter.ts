@@ -22,11 +22,11 @@ export const MOST_VOTES = 999;
 /** What a screen reader hears when a step begins. */
 function told(shown: Shown, index: number): string {
   const step = shown.steps[index];
-  const { question, moments } = shown.demonstration;
+  const { question, turningPoints } = shown.demonstration;
   switch (step.kind) {
     case 'question': return question;
     case 'votes': return say('presenter.votes');
-    case 'moment': return say('presenter.momentSaid', { day: moments[step.index].day, words: moments[step.index].say });
+    case 'moment': return say('presenter.momentSaid', { day: turningPoints[step.index].day, words: turningPoints[step.index].say });
     case 'reveal': return say('presenter.reveal');
   }
 }
