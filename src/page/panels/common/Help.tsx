@@ -4,6 +4,7 @@ import { english } from '../../../words/english';
 import { isWord, say, type WordKey } from '../../../words/say';
 import { LadderList } from '../run/Ladder';
 import type { UnitSystem } from '../../../words/units';
+import { lessonOf } from '../../state/common/selectors';
 import { AllCautions } from './Cautions';
 import { usePage, usePageStore } from './pageStore';
 
@@ -19,9 +20,9 @@ const TERMS = Object.keys(english).filter(isWord).filter((key) => key.startsWith
 
 function Choices() {
   const store = usePageStore();
-  const units = usePage((page) => page.units);
-  const hints = usePage((page) => page.hints);
-  const predicting = usePage((page) => page.predicting);
+  const units = usePage((page) => page.preferences.units);
+  const hints = usePage((page) => page.preferences.hints);
+  const predicting = usePage((page) => page.preferences.predicting);
   return (
     <div className="row">
       <fieldset className="choices">
@@ -38,7 +39,7 @@ function Choices() {
 
 export function Help() {
   const dialog = useRef<HTMLDialogElement>(null);
-  const lesson = usePage((page) => page.lesson);
+  const lesson = usePage(lessonOf);
   return (
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('help.button')}</button>
