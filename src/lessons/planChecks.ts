@@ -1,9 +1,10 @@
 // What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
-import { STAGES, stageType } from '../model/stages/catalogue';
+import { STAGES } from '../catalogue/kinds';
+import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
-import { RECORDED } from '../model/parameters/values';
+import { RECORDED } from '../catalogue/values';
 import { describe, PROBLEMS_MAX } from './problems';
 
 export interface CheckOptions {
@@ -20,9 +21,9 @@ const kindsThat = (does: (type: StageType) => boolean): readonly string[] => STA
 /** Sludge can be let out of these. */
 const DRAINED = kindsThat((type) => type.drains === true);
 /** What these let out can go on to mineralisation. */
-const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleaning !== undefined));
-const RINSED = kindsThat((type) => type.cleaning?.deed === 'rinse');
-const BACKWASHED = kindsThat((type) => type.cleaning?.deed === 'backwash');
+const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleanedBy !== undefined));
+const RINSED = kindsThat((type) => type.cleanedBy?.deed === 'rinse');
+const BACKWASHED = kindsThat((type) => type.cleanedBy?.deed === 'backwash');
 const LIT = kindsThat((type) => type.controls.includes('lamp'));
 const GROWS = kindsThat((type) => type.grows === true);
 const HOLDS_NO_WATER = ['baseDosing', ...kindsThat((type) => type.cells === 0)];
