@@ -9,14 +9,14 @@ import { ACTIONS_MAX, planSchema, STAGES_MAX } from './planSchema';
 import { stageSchema } from './stageSchema';
 
 const anyNumber = () => numberFrom(-1e9, 1e9, '');
-const times = () => numberFrom(0, 1e6, 'times').optional();
+const times = () => numberFrom(0, 1e6, '×').optional();
 const size = () => oneOf(FREE_SIZES);
 
 const build = {
-  order: listOf(idField(), 2, STAGES_MAX, 'stage ids'),
+  order: listOf(idField(), 2, STAGES_MAX, 'stageIds'),
   actions: listOf(actionSchema, 0, ACTIONS_MAX, 'actions').default([]),
   sizes: listOf(strict({ stage: idField(), size: size(), value: numberFrom(-5, 10000, '') }), 0, 40, 'sizes').optional(),
-  without: listOf(idField(), 0, 8, 'side stage ids').optional(),
+  without: listOf(idField(), 0, 8, 'sideStageIds').optional(),
   biofilm: oneOf(['bare', 'seeded', 'mature']).optional(),
 };
 
@@ -64,7 +64,7 @@ export const lessonSchema = strict({
   free: yesNo().default(false),
   plan: planSchema,
   shelf: listOf(stageSchema, 1, STAGES_MAX, 'parts'),
-  given: listOf(idField(), 2, STAGES_MAX, 'stage ids').optional(),
+  given: listOf(idField(), 2, STAGES_MAX, 'stageIds').optional(),
   sizes: listOf(strict({ stage: idField(), size: size(), from: numberFrom(-5, 10000, ''), to: numberFrom(-5, 10000, '') }), 0, 40, 'sizes').default([]),
   stocks: listOf(strict({ tank: idField(), species: oneOf(namesOf(SPECIES)), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g') }), 0, 6, 'stockings').default([]),
   hints: listOf(strict({ about: textField(1, 80), notice: textField(1, 240), think: textField(1, 240), do: textField(1, 240) }), 0, 12, 'hints').default([]),
@@ -72,7 +72,7 @@ export const lessonSchema = strict({
   demonstrations: listOf(demonstrationSchema, 0, 6, 'demonstrations').default([]),
   scoring: strict({
     plantsWeight: numberFrom(0, 1, ''),
-    marks: listOf(markSchema, 3, 3, 'thresholds, for one, two and three marks'),
+    marks: listOf(markSchema, 3, 3, 'marks'),
   }),
   reference: strict(build),
   mistakes: listOf(strict({ key: idField(), title: textField(1, 120), ...build, shows: listOf(consequenceSchema, 1, 12, 'consequences') }), 0, 20, 'mistakes').default([]),

@@ -1,6 +1,7 @@
 // The gate for lesson files: text in, a lesson whose every build can be run or the list of what is wrong out. Never throws.
 import { parseJson } from './jsonText';
-import type { Build, Lesson, Mistake, Problem } from './lesson';
+import type { Build, Lesson, Mistake } from './lesson';
+import type { Problem } from './problem';
 import { checkLesson } from './lessonChecks';
 import { lessonSchema } from './lessonSchema';
 import { minutesOf } from './minutes';

@@ -2,9 +2,10 @@
 import type { Action, Plan } from '../season/plan';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
-import type { Choice, Demonstration, Lesson, Measure, Problem } from '../lessons/lesson';
+import type { Choice, Demonstration, Lesson, Measure } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
 import type { Played } from '../lessons/playLesson';
+import type { Problem } from '../lessons/problem';
 import type { Settled } from '../lessons/predictions';
 
 /** One kind of stage as the shelf and inspector need it; texts are keys into words. */
@@ -113,6 +114,9 @@ export interface Answers {
   play: Played[];
   build: Plan;
 }
+
+/** How a worker may end without a message of its own; an Error carries it as its message. */
+export type BreakDown = 'workerStopped' | 'workerUnreadable';
 
 export type ToWorker = { id: number; request: Request };
 export type FromWorker = { id: number; answer: Answers[keyof Answers] } | { id: number; error: string };

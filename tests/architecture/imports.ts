@@ -56,7 +56,7 @@ export const RULES: Record<string, Rule> = {
   'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
   'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
   'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'model'], types: [], packages: /^node:/ },
+  tools: { values: ['lessons', 'season', 'model', 'words'], types: [], packages: /^node:/ },
   main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
 };
 

@@ -96,8 +96,7 @@ export const loopWords = {
   // what a design may get wrong
   'design.fine': 'Water can flow',
   'design.fineDetail': '{volume} of water in all; the pump lifts it {lift}.',
-  'design.unplaced': '{n} parts still on the shelf',
-  'design.unplacedOne': '1 part still on the shelf',
+  'design.unplaced': { one: '{n} part still on the shelf', other: '{n} parts still on the shelf' },
   'design.unplacedDetail': 'You may run without them.',
   'design.noPump': 'No pump lifts the water back',
   'design.noFish': 'There is no fish tank, so nothing feeds the plants.',
@@ -136,7 +135,6 @@ export const loopWords = {
   'species.rainbowTrout': 'Rainbow trout',
   'species.channelCatfish': 'Channel catfish',
   'crop.planted': '{crop}, {density}',
-  'species.several': '{first}, {rest}',
 
   // tints
   'tint.title': 'Colour water by',

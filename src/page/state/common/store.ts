@@ -2,7 +2,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Plan } from '../../../season/plan';
 import { say } from '../../../words/say';
-import { showNumbersAs } from '../../../words/units';
+import { showUnitsOf } from '../../../words/units';
 import { createBranches, FIRST_COURSE } from '../run/branches';
 import { createBuilding } from '../build/building';
 import { createAnswers } from '../run/answers';
@@ -135,7 +135,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),
     setUnits(units) {
-      showNumbersAs(units);
+      showUnitsOf(units);
       store.setState({ units });
     },
     setScreen: (screen) => store.setState((state) => ({ screen, speed: screen === 'loop' ? state.speed : 'paused' })),
