@@ -2,9 +2,13 @@
 // A schema's error is a text: ours are the code and values of what was expected (problem.ts), written as JSON and read by problems.ts.
 import { z } from 'zod';
 import type { Counted, Expected, Listed } from './problem';
+import { ManyTexts } from './texts';
 
 /** Names of stages, lessons and mistakes stand in column headings and paths, so they stay short and plain. */
 const ID = /^[a-z][A-Za-z0-9-]{0,23}$/;
+
+/** A language, and where it is spoken if that matters: en, pt-BR. */
+const LANGUAGE_TAG = /^[a-zA-Z]{2,3}(-[a-zA-Z0-9]{2,8})*$/;
 
 export const errorOf = (expected: Expected): string => JSON.stringify(expected);
 
@@ -30,6 +34,15 @@ export function idField() {
 export function textField(min: number, max: number) {
   const error = errorOf(min === 0 ? { code: 'textUpTo', to: max } : { code: 'text', from: min, to: max });
   return z.string({ error }).min(min, { error }).max(max, { error });
+}
+
+/** A text that learners read: one, or one for each language. */
+export function wordsField(min: number, max: number) {
+  const error = errorOf(min === 0 ? { code: 'wordsUpTo', to: max } : { code: 'words', from: min, to: max });
+  const one = textField(min, max);
+  const tag = errorOf({ code: 'languageTag' });
+  const many = z.record(z.string().regex(LANGUAGE_TAG, { error: tag }), one, { error }).refine((texts) => Object.keys(texts).length > 0, { error });
+  return z.union([one, many], { error }).transform((text) => (typeof text === 'string' ? text : new ManyTexts(text)));
 }
 
 export function oneOf<const T extends readonly [string, ...string[]]>(values: T) {

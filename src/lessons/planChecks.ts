@@ -2,6 +2,7 @@
 import { STAGES, stageType } from '../model/stages/catalogue';
 import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
+import { RECORDED } from '../model/parameters/values';
 import type { Expected, Problem } from './problem';
 import { describe, PROBLEMS_MAX } from './problems';
 import type { Report } from './problems';
@@ -67,7 +68,7 @@ function checkLoop(plan: Plan, open: boolean, report: Report): void {
     if (type.cells === 0) return;
     const tank = stage.volume_m3 ?? (stage.depth_m === undefined ? Infinity : (stage.area_m2 ?? 0) * stage.depth_m);
     if ((stage.media_m3 ?? 0) > tank) report(`loop[${index}].media_m3`, stage.media_m3, { code: 'mediaThatFit', m3: tank });
-    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }) >= SMALLEST_m3) return;
+    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }, RECORDED) >= SMALLEST_m3) return;
     const size = (['volume_m3', 'area_m2', 'media_m3'] as const).find((key) => stage[key] !== undefined) ?? 'volume_m3';
     report(`loop[${index}].${size}`, stage[size], { code: 'roomFor', m3: SMALLEST_m3 });
   });
@@ -137,10 +138,10 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'setting':
       stage(action.stage, { code: 'lit', kinds: LIT }, (part) => LIT.includes(part.kind));
       break;
-    case 'plant': case 'cut':
+    case 'plant': case 'harvest':
       stage(action.stage, { code: 'bed', kinds: GROWS }, (part) => GROWS.includes(part.kind));
       break;
-    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'slug':
+    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'singleDose':
       stage(action.stage, { code: 'holdsWater' }, (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':

@@ -6,7 +6,7 @@ export type Counted = 'fish' | 'days' | 'units' | 'moves' | 'minutes' | 'hours';
 /** What a list may hold. */
 export type Listed =
   | 'actions' | 'caveats' | 'choices' | 'consequences' | 'demonstrations' | 'explanations' | 'goals' | 'hints' | 'hours' | 'lines' | 'marks' | 'mistakes'
-  | 'moments' | 'parts' | 'predictions' | 'sideStageIds' | 'sideStages' | 'sizes' | 'spells' | 'stageIds' | 'stages' | 'stockings';
+  | 'parts' | 'predictions' | 'sideStageIds' | 'sideStages' | 'sizes' | 'spells' | 'stageIds' | 'stages' | 'stockings' | 'turningPoints';
 
 interface Range { from: number; to: number }
 

@@ -55,7 +55,7 @@ type Issue = z.core.$ZodIssue;
 
 /** Of a union's branches, the one whose problems lie deepest is the one the writer meant. */
 function meantBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] {
-  const depth = (branch: readonly Issue[]): number => branch.reduce((deepest, issue) => Math.max(deepest, issue.path.length + (issue.code === 'unrecognized_keys' ? 1 : 0)), 0);
+  const depth = (branch: readonly Issue[]): number => branch.reduce((deepest, issue) => Math.max(deepest, issue.path.length + (issue.code === 'unrecognized_keys' || issue.code === 'invalid_key' ? 1 : 0)), 0);
   const best = branches.reduce<readonly Issue[]>((chosen, branch) => (depth(branch) > depth(chosen) ? branch : chosen), []);
   return depth(best) > 0 ? best : [];
 }

@@ -9,8 +9,8 @@ export class ManyTexts {
   constructor(readonly texts: Texts) {}
 }
 
-/** What is read where a text has none of the wanted language. */
-const FALLBACK = 'en';
+/** What is read where no language is asked for, and where a text has none of the language that is. */
+export const USUAL_LANGUAGE = 'en';
 const languageOf = (tag: string): string => tag.toLowerCase().split('-')[0];
 
 /** The text in a language: by its very tag, else of the same language elsewhere ("pt-BR" for "pt"), else in English, else the first there is. */
@@ -18,7 +18,7 @@ export function textIn(text: LessonText, tag: string): string {
   if (typeof text === 'string') return text;
   const given = Object.entries(text);
   const found = given.find(([one]) => one.toLowerCase() === tag.toLowerCase())
-    ?? given.find(([one]) => languageOf(one) === languageOf(tag)) ?? given.find(([one]) => languageOf(one) === FALLBACK) ?? given.at(0);
+    ?? given.find(([one]) => languageOf(one) === languageOf(tag)) ?? given.find(([one]) => languageOf(one) === USUAL_LANGUAGE) ?? given.at(0);
   return found?.[1] ?? '';
 }
 

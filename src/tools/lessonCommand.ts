@@ -5,7 +5,7 @@ import { playLesson } from '../lessons/playLesson';
 import { readLesson } from '../lessons/readLesson';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
-import { CommandError, readText, refused } from './planText';
+import { CommandError, oldFileText, readText, refused } from './planText';
 import { playedText } from './playedText';
 import { say } from '../words/say';
 
@@ -14,12 +14,15 @@ function buildNamed(lesson: Lesson, key: string | undefined): Build {
   if (build === undefined) {
     const expected = say('command.oneOf', { names: buildKeys(lesson) });
     throw new CommandError(key === undefined ? say('command.gotNothingFor', { option: '--plan', expected }) : say('command.gotFor', { option: '--plan', got: key, expected }), 2);
-  };
+  }
   return build;
 }
 
+/** Where the command writes, and the engine it runs. */
+export interface LessonSurroundings { print: (text: string) => void; note: (text: string) => void; run: (plan: Plan) => Trajectory }
+
 /** Runs the command and returns its exit code. */
-export function lessonCommand(words: readonly string[], print: (text: string) => void, run: (plan: Plan) => Trajectory): number {
+export function lessonCommand(words: readonly string[], { print, note, run }: LessonSurroundings): number {
   if (words.includes('--help') || words.includes('-h')) {
     print(say('command.lessonHelp'));
     return 0;
@@ -27,9 +30,10 @@ export function lessonCommand(words: readonly string[], print: (text: string) =>
   const asksPlan = words[1] === '--plan';
   if (words.length === 0 || words.length > (asksPlan ? 3 : 1)) {
     throw new CommandError(`${say('command.oneLesson', { got: words.join(' ') })}\n\n${say('command.lessonHelp')}`, 2);
-  };
+  }
   const read = readLesson(readText(words[0]));
   if ('problems' in read) throw refused(words[0], read.problems);
+  if (read.old !== undefined) note(oldFileText(read.old));
   if (asksPlan) {
     print(`${JSON.stringify(buildPlan(read.lesson, buildNamed(read.lesson, words[2])), null, 2)}\n`);
     return 0;

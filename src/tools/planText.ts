@@ -1,6 +1,7 @@
 // How the commands get a plan or lesson: from a file or standard input, from the examples kept with the tests.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { OldFile } from '../lessons/oldFormats';
 import type { Problem } from '../lessons/problem';
 import { problemText } from '../words/problemWords';
 import { say } from '../words/say';
@@ -26,6 +27,12 @@ export function readText(name: string): string {
 
 export function refused(name: string, problems: readonly Problem[]): CommandError {
   return new CommandError([say('command.refused', { name: name === '-' ? say('command.standardInput') : name }), ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
+}
+
+/** What a person is told of a file of an older format, beside the result. */
+export function oldFileText({ format, renamed }: OldFile): string {
+  if (renamed.length === 0) return `${say('command.oldFormat', { format })}\n`;
+  return [say('command.oldNames', { format }), ...renamed.map(({ was, is }) => `  ${say('command.oldName', { was, is })}`), ''].join('\n');
 }
 
 /** Names of the example plans, sorted. */

@@ -4,6 +4,7 @@ import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
 import type { Choice, Demonstration, Lesson, Measure } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
+import type { OldFile } from '../lessons/oldFormats';
 import type { Played } from '../lessons/playLesson';
 import type { Problem } from '../lessons/problem';
 import type { Settled } from '../lessons/predictions';
@@ -65,7 +66,8 @@ export interface ProcessFacts {
 export type Request =
   | { ask: 'catalogue' }
   | { ask: 'processes' }
-  | { ask: 'openLesson'; name: string; text: string }
+  /** language: tag of the one whose texts are wanted, where the file has several. */
+  | { ask: 'openLesson'; name: string; text: string; language: string }
   | { ask: 'checkDesign'; plan: Plan }
   | { ask: 'comfort'; plan: Plan }
   /** Runs the plan; days before `keepDays` need not be sent again (the page has them). */
@@ -75,7 +77,7 @@ export type Request =
   /** How many places of a loop were changed from the one that the lesson gives. */
   | { ask: 'moves'; lesson: Pick<Lesson, 'given' | 'plan'>; built: string[] }
   /** Reads a lesson that is not to be opened. */
-  | { ask: 'readLesson'; text: string }
+  | { ask: 'readLesson'; text: string; language: string }
   /** The two plans of a demonstration. */
   | { ask: 'pair'; lesson: Lesson; shown: Demonstration }
   /** One number off the seasons of two plans, and which choice right ÷ left is. */
@@ -102,13 +104,14 @@ export interface SeasonAnswer {
 export interface Answers {
   catalogue: CatalogueEntry[];
   processes: ProcessFacts;
-  openLesson: { lesson: Lesson } | { problems: Problem[] };
+  /** old: the file was of an older format, and what was changed in it */
+  openLesson: { lesson: Lesson; old?: OldFile } | { problems: Problem[] };
   checkDesign: DesignCheck;
   comfort: ComfortBand[];
   run: SeasonAnswer;
   judge: { marks: MarkMet[]; predictions: Settled[] };
   moves: number;
-  readLesson: { lesson: Lesson } | { problems: Problem[] };
+  readLesson: { lesson: Lesson; old?: OldFile } | { problems: Problem[] };
   pair: Pair;
   compare: Outcome;
   play: Played[];

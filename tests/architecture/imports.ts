@@ -48,7 +48,9 @@ export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
   season: { values: ['model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'model'], types: [], packages: /^zod$/ },
+  lessons: { values: ['season', 'model', 'lessons texts'], types: [], packages: /^zod$/ },
+  // chooses the language of texts; reads nothing else, so that the page may use it
+  'lessons texts': { values: [], types: [], packages: null },
   'worker entry': { values: ['lessons', 'season', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
   'worker messages': { values: [], types: ['lessons', 'season'], packages: null },
@@ -57,7 +59,7 @@ export const RULES: Record<string, Rule> = {
   'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
   'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
   tools: { values: ['lessons', 'season', 'model', 'words'], types: [], packages: /^node:/ },
-  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
+  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'], types: ['lessons'], packages: /./ },
 };
 
 /** The part a file belongs to, from its path under the project's root; undefined where no file may stand. */
@@ -66,6 +68,7 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
+  if (folder === 'lessons' && /^texts(\.ts)?$/.test(file)) return 'lessons texts';
   if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;
   if (folder !== 'worker') return Object.hasOwn(RULES, folder) ? folder : undefined;
   const name = file.replace(/\.tsx?$/, '');

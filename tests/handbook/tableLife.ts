@@ -1,6 +1,6 @@
 // Headline rows of the published checks that are lived through: films, sludge, fish, crops, the commercial raft system.
 import { FISH, O2, TAN } from '../../src/model/components';
-import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED, valuesWith } from '../../src/model/parameters/values';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
 import { standingAt } from './bench';
@@ -99,7 +99,7 @@ export function crops(): Check[] {
 const shortOf = (g_m2_d: number): number => liveRafts((g_m2_d * RAFT_AREA) / 1000 / PUBLISHED_FEED, 49).stores.filter((store) => store < 0.5).length;
 
 export function rafts(): Check[] {
-  const retention = (id: string): number => designOf(keptPlan('commercial-raft')).stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
+  const retention = (id: string): number => designOf(keptPlan('commercial-raft'), RECORDED).stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
   const lived = liveRafts(0.9, 170);
   const source = 'UVI raft system';
   const at = `${source}, 17.4 kg/d`;

@@ -1,26 +1,26 @@
 // Fine-solids filter: mats over gravel. Catches by size, blocks up (coarse several times faster than fine), then lets water past.
-import { devices } from '../parameters/devices';
-import { practice } from '../parameters/practice';
-import { stages } from '../parameters/stages';
 import { keepBySize, lossThrough } from './separating';
 import type { StageType } from './stageType';
 
 export const fineFilter: StageType = {
   kind: 'fineFilter', group: 'catchSolids', controls: ['rinse'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'openWater', 'discharge', 'weight'],
   defaults: { volume_m3: 0.15, count: 1 }, cells: 1,
-  cleaning: { deed: 'rinse', water: practice.rinseWater.value, solids: practice.rinsedShare.value, nitrifiers: practice.rinsedNitrifiers.value, heterotrophs: practice.rinsedHeterotrophs.value, byItself: false },
-  loss(s, flow, clog) {
-    return lossThrough(devices.matLoss.value, devices.matVelocity.value, flow, this.volume(s) / stages.filterDepth.value, clog);
+  cleaning: {
+    deed: 'rinse', byItself: false,
+    shares: (v) => ({ water: v.practice.rinseWater, solids: v.practice.rinsedShare, nitrifiers: v.practice.rinsedNitrifiers, heterotrophs: v.practice.rinsedHeterotrophs }),
+  },
+  loss(s, flow, clog, v) {
+    return lossThrough(v.devices.matLoss, v.devices.matVelocity, flow, this.volume(s, v) / v.stages.filterDepth, clog, v);
   },
   volume: (s) => (s.volume_m3 ?? 0.15) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
-    const floor = volume / stages.filterDepth.value;
-    return { volume, surface: floor, floor, film: volume * stages.matArea.value, sludgeRoom: 0, cone: false, depth: 0.5, filter: true, mediaArea: volume * stages.matArea.value };
+  cell(s, v) {
+    const volume = this.volume(s, v);
+    const floor = volume / v.stages.filterDepth;
+    return { volume, surface: floor, floor, film: volume * v.stages.matArea, sludgeRoom: 0, cone: false, depth: 0.5, filter: true, mediaArea: volume * v.stages.matArea };
   },
-  vessel(s) {
+  vessel(s, v) {
     const volume = s.volume_m3 ?? 0.15;
-    return { depth_m: 0.85, width_m: Math.sqrt(volume / stages.filterDepth.value) * 1.1, height_m: 1.0 };
+    return { depth_m: 0.85, width_m: Math.sqrt(volume / v.stages.filterDepth) * 1.1, height_m: 1.0 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;

@@ -1,5 +1,4 @@
 // Fish tank: keeps the fish; cleans itself by turnover and its outlet, better from the bottom than over the rim.
-import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 import { airShear } from './stageType';
 
@@ -7,11 +6,11 @@ export const fishTank: StageType = {
   kind: 'fishTank', group: 'keepFish', controls: ['feed', 'air'], airMax_L_min: 120, cautions: ['mains', 'openWater', 'fishWelfare', 'permits', 'weight'],
   defaults: { volume_m3: 1, air_L_min: 30, outlet: 'bottomLift', count: 1 }, cells: 1,
   volume: (s) => (s.volume_m3 ?? 1) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
+  cell(s, v) {
+    const volume = this.volume(s, v);
     const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));
     const floor = volume / depth;
-    return { volume, surface: floor, floor, film: floor * stages.fishTankFilm.value, sludgeRoom: floor * stages.floorRoom.value, cone: false, depth: depth * 0.9, fish: true };
+    return { volume, surface: floor, floor, film: floor * v.stages.fishTankFilm, sludgeRoom: floor * v.stages.floorRoom, cone: false, depth: depth * 0.9, fish: true };
   },
   vessel(s) {
     const depth = Math.min(1.2, Math.max(0.4, 0.9 * Math.sqrt((s.volume_m3 ?? 1))));

@@ -1,21 +1,23 @@
 // Media bed: plants in gravel that floods and drains. Filter, film reactor and bed in one; water is the mean over a cycle, and each draining draws air in.
-import { devices } from '../parameters/devices';
 import { keepBySize } from './separating';
 import type { StageType } from './stageType';
 
 export const mediaBed: StageType = {
   kind: 'mediaBed', group: 'growPlants', controls: ['rinse'], airMax_L_min: 0, cautions: ['produce', 'weight', 'mains', 'hydrogenSulfide'],
   defaults: { area_m2: 2, depth_m: 0.3, count: 1 }, cells: 1, grows: true,
-  cleaning: { deed: 'rinse', water: devices.gravelRinseWater.value, solids: devices.gravelRinsed.value, nitrifiers: devices.gravelNitrifiers.value, heterotrophs: devices.gravelRinsed.value, byItself: false },
-  volume: (s) => (s.area_m2 ?? 2) * (s.depth_m ?? 0.3) * (s.count ?? 1) * devices.gravelPores.value * devices.gravelFilled.value,
-  cell(s) {
+  cleaning: {
+    deed: 'rinse', byItself: false,
+    shares: (v) => ({ water: v.devices.gravelRinseWater, solids: v.devices.gravelRinsed, nitrifiers: v.devices.gravelNitrifiers, heterotrophs: v.devices.gravelRinsed }),
+  },
+  volume: (s, v) => (s.area_m2 ?? 2) * (s.depth_m ?? 0.3) * (s.count ?? 1) * v.devices.gravelPores * v.devices.gravelFilled,
+  cell(s, v) {
     const floor = (s.area_m2 ?? 2) * (s.count ?? 1);
     const gravel = floor * (s.depth_m ?? 0.3);
-    const volume = this.volume(s);
-    const media = gravel * devices.gravelArea.value;
+    const volume = this.volume(s, v);
+    const media = gravel * v.devices.gravelArea;
     return {
-      volume, surface: floor * devices.gravelOpen.value, floor, film: media, sludgeRoom: 0, cone: false, depth: (s.depth_m ?? 0.3) * 0.5, bed: true,
-      filter: true, filterRoom: devices.gravelRoom.value, mediaArea: media, breath: volume * devices.gravelCycles.value,
+      volume, surface: floor * v.devices.gravelOpen, floor, film: media, sludgeRoom: 0, cone: false, depth: (s.depth_m ?? 0.3) * 0.5, bed: true,
+      filter: true, filterRoom: v.devices.gravelRoom, mediaArea: media, breath: volume * v.devices.gravelCycles,
     };
   },
   vessel(s) {

@@ -1,5 +1,4 @@
 // Mineralisation tank, to the side: takes drained solids; aerated, it keeps them in suspension and gives their nutrients back.
-import { stages } from '../parameters/stages';
 import { airShear } from './stageType';
 import type { StageType } from './stageType';
 
@@ -7,13 +6,13 @@ export const mineralisationTank: StageType = {
   kind: 'mineralisationTank', group: 'treatWater', controls: ['air', 'drain'], airMax_L_min: 80, cautions: ['mains', 'hydrogenSulfide', 'openWater', 'discharge', 'weight'],
   defaults: { volume_m3: 0.2, air_L_min: 20, count: 1 }, cells: 1, drains: true,
   volume: (s) => (s.volume_m3 ?? 0.2) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
-    const floor = volume / stages.tankDepth.value;
-    return { volume, surface: floor, floor, film: floor * stages.wallFilm.value, sludgeRoom: volume * 0.6, cone: false, depth: 0.6 };
+  cell(s, v) {
+    const volume = this.volume(s, v);
+    const floor = volume / v.stages.tankDepth;
+    return { volume, surface: floor, floor, film: floor * v.stages.wallFilm, sludgeRoom: volume * v.stages.mineralRoom, cone: false, depth: 0.6 };
   },
-  vessel(s) {
-    return { depth_m: 0.7, width_m: Math.sqrt((s.volume_m3 ?? 0.2) / stages.tankDepth.value) * 1.1, height_m: 0.85 };
+  vessel(s, v) {
+    return { depth_m: 0.7, width_m: Math.sqrt((s.volume_m3 ?? 0.2) / v.stages.tankDepth) * 1.1, height_m: 0.85 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;

@@ -1,5 +1,4 @@
 // Raft bed: plants on floating rafts, roots in the water; three cells in series. Roots filter whatever solids reach them.
-import { stages } from '../parameters/stages';
 import { rootCurtain } from './roots';
 import type { StageType } from './stageType';
 
@@ -7,10 +6,10 @@ export const raftBed: StageType = {
   kind: 'raftBed', group: 'growPlants', controls: ['air'], airMax_L_min: 60, cautions: ['produce', 'weight', 'openWater', 'mains'],
   defaults: { area_m2: 3, depth_m: 0.3, air_L_min: 15, count: 1 }, cells: 3, grows: true,
   volume: (s) => (s.area_m2 ?? 3) * (s.depth_m ?? 0.3) * (s.count ?? 1),
-  cell(s) {
+  cell(s, v) {
     const area = ((s.area_m2 ?? 3) * (s.count ?? 1)) / 3;
     const depth = s.depth_m ?? 0.3;
-    return { volume: area * depth, surface: area * stages.raftOpen.value, floor: area, film: area * stages.raftFilm.value, sludgeRoom: area * stages.floorRoom.value, cone: false, depth: depth * 0.9, bed: true };
+    return { volume: area * depth, surface: area * v.stages.raftOpen, floor: area, film: area * v.stages.raftFilm, sludgeRoom: area * v.stages.floorRoom, cone: false, depth: depth * 0.9, bed: true };
   },
   vessel(s) {
     const area = s.area_m2 ?? 3;
@@ -20,7 +19,7 @@ export const raftBed: StageType = {
     const k = c.values.kinetics;
     const s = c.values.stages;
     rootCurtain(cell, c, 1);
-    const still = c.airPerVolume > s.mediaStirAir ? s.raftStill / 3 : s.raftStill;
+    const still = c.airPerVolume > s.mediaStirAir ? s.raftStill / s.raftAired : s.raftStill;
     cell.settle0 = k.settleCoarse * cell.floor * still;
     cell.settle1 = k.settleFine * cell.floor * still;
     cell.settle2 = k.settleSuperfine * cell.floor * still;

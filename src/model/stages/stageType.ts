@@ -25,13 +25,15 @@ export interface SolidsConditions {
   lamp_W: number; mesh_um: number;
 }
 
-/** How a stage's caught solids are got rid of: what leaves with them, as shares. */
+/** What leaves in a cleaning, as shares: of the stage's water, of the caught solids, of nitrifying and of heterotrophic film. */
+export interface CleaningShares { water: number; solids: number; nitrifiers: number; heterotrophs: number }
+
+/** How a stage's caught solids are got rid of. */
 export interface Cleaning {
   deed: 'rinse' | 'backwash';
-  /** of the stage's water, of the caught solids, of nitrifying and of heterotrophic film */
-  water: number; solids: number; nitrifiers: number; heterotrophs: number;
   /** does it by itself every midnight, or as soon as it blocks */
   byItself: boolean;
+  shares(values: Values): CleaningShares;
 }
 
 export interface StageType {
@@ -50,29 +52,33 @@ export interface StageType {
   /** stands in a pressure pipe where it comes after the pump, so that its loss is the pump's */
   pressurised?: boolean;
   /** m of head that water loses in passing, all units together, where `clog` is its blockage; left out: none */
-  loss?(sizes: StageSizes, flow_m3_d: number, clog: number): number;
+  loss?(sizes: StageSizes, flow_m3_d: number, clog: number, values: Values): number;
   /** water in all units together, m³ */
-  volume(sizes: StageSizes): number;
+  volume(sizes: StageSizes, values: Values): number;
   /** sizes of each of its cells */
-  cell(sizes: StageSizes): CellSizes;
+  cell(sizes: StageSizes, values: Values): CellSizes;
   /** one vessel as it stands: water depth, width and height of the tank, m */
-  vessel(sizes: StageSizes): { depth_m: number; width_m: number; height_m: number };
+  vessel(sizes: StageSizes, values: Values): { depth_m: number; width_m: number; height_m: number };
   solids(cell: Cell, conditions: SolidsConditions): void;
 }
 
+/** A guard of the solver: to keep all of what passes would take an endless flow of cleared water. */
+const KEPT_MOST = 0.995;
+
 /**
  * m³/d of water cleared in a mixed cell so that a share E of what passes is kept: E = efficiency·(1 − exp(−v A/Q)).
- * With no flow everything settles at its own speed.
+ * With no flow everything settles at a share of its own speed.
+ * @param atRest that share, 0–1
  */
-export function cleared(speed_m_d: number, area_m2: number, flow_m3_d: number, efficiency: number): number {
-  if (flow_m3_d <= 0) return speed_m_d * area_m2 * 0.5;
-  const kept = Math.min(efficiency * (1 - exp((-speed_m_d * area_m2) / flow_m3_d)), 0.995);
+export function cleared(speed_m_d: number, area_m2: number, flow_m3_d: number, efficiency: number, atRest: number): number {
+  if (flow_m3_d <= 0) return speed_m_d * area_m2 * atRest;
+  const kept = Math.min(efficiency * (1 - exp((-speed_m_d * area_m2) / flow_m3_d)), KEPT_MOST);
   return (flow_m3_d * kept) / (1 - kept);
 }
 
 /** As `cleared`, for a device that keeps a stated share of what passes. */
 export function passing(share: number, flow_m3_d: number): number {
-  const kept = Math.min(Math.max(share, 0), 0.995);
+  const kept = Math.min(Math.max(share, 0), KEPT_MOST);
   return (flow_m3_d * kept) / (1 - kept);
 }
 

@@ -1,19 +1,18 @@
 // Sump: the lowest tank; takes up every change of volume, is topped up, and feeds the return pump.
-import { stages } from '../parameters/stages';
 import type { StageType } from './stageType';
 
 export const sump: StageType = {
   kind: 'sump', group: 'moveWater', controls: [], airMax_L_min: 0, cautions: ['mains', 'openWater', 'hydrogenSulfide', 'weight'],
   defaults: { volume_m3: 0.4, count: 1 }, cells: 1,
   volume: (s) => (s.volume_m3 ?? 0.4) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
-    const floor = volume / stages.sumpDepth.value;
-    return { volume, surface: floor * stages.sumpOpen.value, floor, film: floor * stages.sumpFilm.value, sludgeRoom: floor * stages.floorRoom.value, cone: false, depth: 0.4 };
+  cell(s, v) {
+    const volume = this.volume(s, v);
+    const floor = volume / v.stages.sumpDepth;
+    return { volume, surface: floor * v.stages.sumpOpen, floor, film: floor * v.stages.sumpFilm, sludgeRoom: floor * v.stages.floorRoom, cone: false, depth: 0.4 };
   },
-  vessel(s) {
+  vessel(s, v) {
     const volume = s.volume_m3 ?? 0.4;
-    return { depth_m: 0.6, width_m: Math.sqrt(volume / stages.sumpDepth.value) * 1.1, height_m: 0.95 };
+    return { depth_m: 0.6, width_m: Math.sqrt(volume / v.stages.sumpDepth) * 1.1, height_m: 0.95 };
   },
   solids(cell, c) {
     const k = c.values.kinetics;

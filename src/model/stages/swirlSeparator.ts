@@ -1,7 +1,5 @@
 // Swirl separator: water enters along the wall and turns; solids gather at the middle and sink, but the swirl carries many out.
 // η 0.47 over the velocity classes gives 37 % at 268 m/d (Davidson & Summerfelt 2005).
-import { devices } from '../parameters/devices';
-import { stages } from '../parameters/stages';
 import { restInCone } from './separating';
 import type { StageType } from './stageType';
 
@@ -9,11 +7,11 @@ export const swirlSeparator: StageType = {
   kind: 'swirlSeparator', group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['hydrogenSulfide', 'weight', 'openWater', 'discharge'],
   defaults: { volume_m3: 0.15, count: 1 }, cells: 1, drains: true,
   volume: (s) => (s.volume_m3 ?? 0.15) * (s.count ?? 1),
-  cell(s) {
-    const volume = this.volume(s);
-    const floor = volume / devices.swirlDepth.value;
-    return { volume, surface: floor, floor, film: floor * stages.wallFilm.value, sludgeRoom: volume * devices.swirlRoom.value, cone: true, depth: 0.5 };
+  cell(s, v) {
+    const volume = this.volume(s, v);
+    const floor = volume / v.devices.swirlDepth;
+    return { volume, surface: floor, floor, film: floor * v.stages.wallFilm, sludgeRoom: volume * v.devices.swirlRoom, cone: true, depth: 0.5 };
   },
-  vessel: (s) => ({ depth_m: 1.0, width_m: Math.sqrt((s.volume_m3 ?? 0.15) / devices.swirlDepth.value) * 1.13, height_m: 1.1 }),
+  vessel: (s, v) => ({ depth_m: 1.0, width_m: Math.sqrt((s.volume_m3 ?? 0.15) / v.devices.swirlDepth) * 1.13, height_m: 1.1 }),
   solids: (cell, c) => { restInCone(cell, c, c.values.devices.swirlEfficiency); },
 };

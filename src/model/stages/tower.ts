@@ -1,21 +1,20 @@
 // Tower: plants in upright matting; water seeps down as a film among roots. Little water, much air, and a lift to its top. Area is the face.
-import { devices } from '../parameters/devices';
 import { passing } from './stageType';
 import type { StageType } from './stageType';
 
-const heightOf = (height?: number): number => height ?? devices.towerHeight.value;
+const heightOf = (height?: number): number => height ?? 1.6;
 
 export const tower: StageType = {
   kind: 'tower', group: 'growPlants', controls: [], airMax_L_min: 0, cautions: ['produce', 'mains', 'weight'],
   defaults: { area_m2: 2, height_m: 1.6, count: 1 }, cells: 1, grows: true,
   loss: (s) => heightOf(s.height_m),
-  volume: (s) => (s.area_m2 ?? 2) * (s.count ?? 1) * devices.towerWater.value,
-  cell(s) {
+  volume: (s, v) => (s.area_m2 ?? 2) * (s.count ?? 1) * v.devices.towerWater,
+  cell(s, v) {
     const face = (s.area_m2 ?? 2) * (s.count ?? 1);
-    const matting = face * devices.towerArea.value;
+    const matting = face * v.devices.towerArea;
     return {
-      volume: this.volume(s), surface: face * devices.towerOpen.value, floor: face, film: matting, sludgeRoom: 0, cone: false, depth: 0.05, bed: true,
-      mediaArea: matting, spray: heightOf(s.height_m), breath: face * devices.towerThickness.value * devices.draught.value,
+      volume: this.volume(s, v), surface: face * v.devices.towerOpen, floor: face, film: matting, sludgeRoom: 0, cone: false, depth: 0.05, bed: true,
+      mediaArea: matting, spray: heightOf(s.height_m), breath: face * v.devices.towerThickness * v.devices.draught,
     };
   },
   vessel(s) {

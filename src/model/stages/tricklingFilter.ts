@@ -1,22 +1,21 @@
 // Trickling filter: water sprayed over open packing runs down as a film while air passes by. Strips gases, nitrifies, needs lift to its top.
-import { devices } from '../parameters/devices';
 import { passing } from './stageType';
 import type { StageType } from './stageType';
 
-const heightOf = (height?: number): number => height ?? devices.tricklingHeight.value;
+const heightOf = (height?: number): number => height ?? 1.2;
 
 export const tricklingFilter: StageType = {
   kind: 'tricklingFilter', group: 'treatWater', controls: [], airMax_L_min: 0, cautions: ['mains', 'weight'],
   defaults: { media_m3: 0.2, height_m: 1.2, count: 1 }, cells: 1,
   loss: (s) => heightOf(s.height_m),
-  volume: (s) => (s.media_m3 ?? 0.2) * (s.count ?? 1) * devices.tricklingWater.value,
-  cell(s) {
+  volume: (s, v) => (s.media_m3 ?? 0.2) * (s.count ?? 1) * v.devices.tricklingWater,
+  cell(s, v) {
     const packing = (s.media_m3 ?? 0.2) * (s.count ?? 1);
     const floor = packing / heightOf(s.height_m);
-    const film = packing * devices.tricklingArea.value;
+    const film = packing * v.devices.tricklingArea;
     return {
-      volume: this.volume(s), surface: floor * devices.tricklingOpen.value, floor, film, sludgeRoom: 0, cone: false, depth: 0.05, mediaArea: film,
-      spray: heightOf(s.height_m), breath: packing * devices.draught.value,
+      volume: this.volume(s, v), surface: floor * v.devices.tricklingOpen, floor, film, sludgeRoom: 0, cone: false, depth: 0.05, mediaArea: film,
+      spray: heightOf(s.height_m), breath: packing * v.devices.draught,
     };
   },
   vessel(s) {

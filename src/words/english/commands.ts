@@ -57,6 +57,9 @@ Alkalinity is [HCO3-] + 2[CO3--] + [NH3] + [HS-] + [HPO4--] + 2[PO4---] - [H3PO4
   'command.refused': '{name} cannot be used:',
   'command.standardInput': 'standard input',
   'command.otherModel': 'written for model {written}, run with model {now}: results may differ',
+  'command.oldFormat': 'written in the format {format}, read as it was meant',
+  'command.oldNames': 'written in the format {format}, read as it was meant; names that have changed since:',
+  'command.oldName': '{was} is now {is}',
   'command.drawFailed': 'draw {draw} of {draws} could not be run: {reason}',
 
   // a lesson as it was played

@@ -55,7 +55,7 @@ export const fileWords = {
   'expected.list.lines': 'a list of {from} to {to} lines',
   'expected.list.marks': 'a list of exactly {to} thresholds, for one, two and three marks',
   'expected.list.mistakes': 'a list of {from} to {to} mistakes',
-  'expected.list.moments': 'a list of {from} to {to} turning points',
+  'expected.list.turningPoints': 'a list of {from} to {to} turning points',
   'expected.list.parts': 'a list of {from} to {to} parts',
   'expected.list.predictions': 'a list of {from} to {to} predictions',
   'expected.list.sideStageIds': 'a list of {from} to {to} side stage ids',

@@ -23,7 +23,7 @@ export const pageWords = {
   // events on the season bar
   'event.stocked': 'Fish stocked',
   'event.planted': 'Planted',
-  'event.cut': 'Harvest cut',
+  'event.harvested': 'Harvest cut',
   'event.fishDied': 'Fish died',
   'event.fed': 'Feed set',
   'event.drained': 'Drained',

@@ -8,11 +8,11 @@ export interface FishAt {
   digestion: number; basal: number; respirationO2: number; growing: number;
 }
 
-/** @param T_C water temperature, °C */
+/** Digestion is recorded at 28 °C, basal loss at 25 °C. @param T_C water temperature, °C */
 export function fishAt(values: Values, species: SpeciesName, T_C: number): FishAt {
   const f = values[species];
   return {
-    digestion: f.digestion * pow(1.06, T_C - 28), basal: f.basal * pow(1.06, T_C - 25), respirationO2: f.respirationO2,
+    digestion: f.digestion * pow(f.warmthTheta, T_C - 28), basal: f.basal * pow(f.warmthTheta, T_C - 25), respirationO2: f.respirationO2,
     growing: Math.min(1, f.gain / values.matter.fishGainFull),
   };
 }

@@ -20,7 +20,7 @@ export const cropAt = keptBy(reckon);
 function reckon(values: Values, crop: CropName): CropAt {
   const c = values[crop];
   const m = values.matter;
-  const room = (full: number, least: number): number => Math.max(full - least, 0.05 * least);
+  const room = (full: number, least: number): number => Math.max(full - least, values.kinetics.leastStore * least);
   return {
     halfN: c.halfN, halfP: c.halfP, halfK: c.halfK, halfCa: c.halfCa, halfMg: c.halfMg, halfFe: c.halfFe, halfS: c.halfS,
     roomN: room(c.quotaN, m.leafN), roomP: room(c.quotaP, m.leafP), roomK: room(c.quotaK, m.leafK), roomCa: room(c.quotaCa, m.leafCa), roomFe: room(c.quotaFe, m.leafFe),

@@ -1,4 +1,5 @@
 // Basil: growth by light, limits, contents. Cut and let come again; loves warmth.
+import { cropsAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const basil = {
@@ -32,4 +33,5 @@ export const basil = {
   quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00018, source: '75–200 mg/kg, from memory', flag: 'memory' },
   halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
 } as const satisfies ParameterGroup;

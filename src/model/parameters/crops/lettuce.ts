@@ -1,4 +1,5 @@
 // Lettuce: growth by light, limits, contents. Cut whole and replanted.
+import { cropsAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const lettuce = {
@@ -23,7 +24,7 @@ export const lettuce = {
   waterUse: { value: 0.3, unit: 'L/g dry', low: 0.25, high: 0.35, source: 'Nemali, Purdue: 300 L/kg', flag: 'published' },
   dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
   harvestShare: { value: 1, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'heads are sold whole', flag: 'assumption' },
-  cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption' },
+  cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption', fixed: 'a head is cut whole' },
   plants_m2: { value: 24, unit: 'plants/m²', low: 18, high: 30, source: 'FAO 589 App. 1: 18–30; s. 8.1: 20–25', flag: 'memory' },
   quotaN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.05, source: 'Nemali, Purdue: 4.5 %; Conversa et al. 2004: 4.3–4.6 %', flag: 'published' },
   quotaP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.006, source: 'Nemali, Purdue: 0.5 %', flag: 'published' },
@@ -32,4 +33,5 @@ export const lettuce = {
   quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00015, source: '100 mg/kg, from memory', flag: 'memory' },
   halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'from memory', flag: 'memory' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
 } as const satisfies ParameterGroup;

@@ -1,4 +1,5 @@
 // Tomato: growth by light, limits, contents. Slow to begin, then picked every week; feeds heavily.
+import { cropsAlike } from './alike';
 import type { ParameterGroup } from '../parameter';
 
 export const tomato = {
@@ -32,4 +33,5 @@ export const tomato = {
   quotaFe: { value: 0.00008, unit: 'g Fe/g dry', low: 0.000055, high: 0.00014, source: 'from memory', flag: 'memory' },
   halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
   ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
 } as const satisfies ParameterGroup;

@@ -6,7 +6,7 @@ import { say } from '../../../words/say';
 import { versionLetter } from './cards';
 import { CautionBox, Part, SheetHead } from './pieces';
 
-/** How many mistakes, moments and hints a page has room for. */
+/** How many mistakes, turning points and hints a page has room for. */
 const MOST_TOLD = 3;
 
 function Details({ kind, lesson }: { kind: StepKind; lesson: Lesson }) {
@@ -16,7 +16,7 @@ function Details({ kind, lesson }: { kind: StepKind; lesson: Lesson }) {
       return <ul>{lesson.predictions.map((prediction) => <li key={prediction.key}>{prediction.question}</li>)}</ul>;
     case 'show': {
       const shown = lesson.demonstrations.at(0);
-      return <ul>{shown?.moments.slice(0, MOST_TOLD).map((moment, index) => <li key={index}>{say('paper.step.show.moment', { day: moment.day, say: moment.say })}</li>)}</ul>;
+      return <ul>{shown?.turningPoints.slice(0, MOST_TOLD).map((moment, index) => <li key={index}>{say('paper.step.show.moment', { day: moment.day, say: moment.say })}</li>)}</ul>;
     }
     case 'run':
       return short > 0 ? <p>{say('paper.step.run.short', { minutes: Math.round(lesson.minutes), short })}</p> : null;

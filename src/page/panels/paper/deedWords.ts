@@ -18,11 +18,11 @@ export function deedWords(plan: Plan, deed: Deed): string {
     case 'air': return say('deed.air', { amount: withUnit('air_L_min', deed.L_min), stage: at(deed.stage) });
     case 'pump': return say(deed.on ? 'deed.pumpOn' : 'deed.pumpOff');
     case 'flow': return say('deed.flow', { amount: withUnit('waterPerHour_L_h', 1000 * deed.flow_m3_h) });
-    case 'drain': case 'rinse': case 'backwash': case 'cut': return say(`deed.${deed.do}`, { stage: at(deed.stage) });
+    case 'drain': case 'rinse': case 'backwash': case 'harvest': return say(`deed.${deed.do}`, { stage: at(deed.stage) });
     case 'base': return deed.base === undefined || deed.targetPH === undefined
       ? say('deed.baseOnly', { amount: withUnit('dose_g_d', deed.g_d) })
       : say('deed.base', { base: say(BASES[deed.base]), amount: withUnit('dose_g_d', deed.g_d), pH: withUnit('pH', deed.targetPH) });
-    case 'slug': return say('deed.slug', { amount: massOf(deed.g), base: say(BASES[deed.base]), stage: at(deed.stage) });
+    case 'singleDose': return say('deed.singleDose', { amount: massOf(deed.g), base: say(BASES[deed.base]), stage: at(deed.stage) });
     case 'salt': case 'iron': return say(`deed.${deed.do}`, { amount: massOf(deed.g), stage: at(deed.stage) });
     case 'exchange': return say('deed.exchange', { percent: figure(100 * deed.fraction, 0), stage: at(deed.stage) });
     case 'topUp': return say('deed.topUp', { amount: withUnit('water_L', deed.L), stage: at(deed.stage) });

@@ -14,13 +14,13 @@ const FILM = ['alkalinity_meq_L', 'caught_g'];
 const BED = ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L'];
 const FACTS: Readonly<Record<string, readonly string[]>> = {
   fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
-  radialFlowSettler: SETTLER, coneSettler: SETTLER, swirlSeparator: SETTLER,
-  fineFilter: FILTER, screenFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
-  degassingTank: FILM, movingBed: FILM, tricklingFilter: FILM,
-  raftBed: BED, filmChannel: BED, mediaBed: BED, tower: BED,
+  radialFlowSettler: SETTLER, conicalClarifier: SETTLER, swirlSeparator: SETTLER,
+  fineFilter: FILTER, drumFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
+  degassingTank: FILM, movingBedBiofilter: FILM, tricklingFilter: FILM,
+  raftBed: BED, nftChannel: BED, mediaBed: BED, tower: BED,
   sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d'],
   mineralisationTank: ['sludge_g', 'PO4_mgP_L', 'gas_L_d'],
-  uvUnit: ['opportunists'],
+  uvUnit: ['freeBacteria'],
 };
 
 /** The species in a tank or the crop on a bed, in words; empty elsewhere. */

@@ -8,4 +8,5 @@ export type { Settled } from '../../../lessons/predictions';
 export type { Asked, Played } from '../../../lessons/playLesson';
 export type { Shown } from '../../../lessons/consequences';
 export type { Problem } from '../../../lessons/problem';
+export type { OldFile } from '../../../lessons/oldFormats';
 export type { LessonCard } from '../../../lessons/card';

@@ -27,7 +27,7 @@ function fittings(pen: Pen, box: StageBox): void {
   pen.path(notches, { ink: INK.ink, width: 1.2 });
 }
 
-export const coneSettler: StageDrawing = {
+export const conicalClarifier: StageDrawing = {
   support: coneSupport,
   back(pen, box) {
     pen.path(inside(box, box.rim), { fill: INK.back });

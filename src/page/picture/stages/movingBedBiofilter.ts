@@ -76,7 +76,7 @@ function outlet(pen: Pen, box: StageBox): void {
   pen.path(`M${x} ${box.rim + 6}V${box.floor - 30}H${box.x + box.w}`, { ink: INK.ink, width: 3, dash: [3, 4] });
 }
 
-export const movingBed: StageDrawing = {
+export const movingBedBiofilter: StageDrawing = {
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

@@ -108,7 +108,7 @@ function lid(pen: Pen, box: StageBox): void {
   }
 }
 
-export const filmChannel: StageDrawing = {
+export const nftChannel: StageDrawing = {
   support(pen, box) {
     const y = box.floor + 4;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);

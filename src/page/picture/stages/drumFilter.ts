@@ -115,7 +115,7 @@ class Screen implements Live {
   }
 }
 
-export const screenFilter: StageDrawing = {
+export const drumFilter: StageDrawing = {
   support(pen, box) {
     block(pen, box.x - 12, box.floor + WALL, box.w + 24, -box.floor - WALL);
   },
