@@ -64,11 +64,11 @@ export const stageSchema = z.discriminatedUnion('kind', [
   }),
   strict({ id: idField(), kind: exactly('uvUnit'), volume_m3: volume('uvUnit'), lamp_W: numberFrom(0, 10000, 'W').default(usual('uvUnit', 'lamp_W', 40)), ...common }),
   benchMineralisation,
-], { error: choiceError('kind', LOOP_KINDS, []) });
+], { error: choiceError('kind', LOOP_KINDS) });
 
 const mineralisationTank = strict({
   ...mineralisation,
-  takes: listOf(idField(), 0, 24, 'stage ids').default([]),
+  takes: listOf(idField(), 0, 24, 'stageIds').default([]),
   returnsTo: idField(),
 });
 const baseDosing = strict({
@@ -78,4 +78,4 @@ const baseDosing = strict({
   targetPH: numberFrom(4, 10, '').default(7),
 });
 
-export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS, []) });
+export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS) });

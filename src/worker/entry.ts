@@ -26,7 +26,7 @@ function answer(request: Request): Answers[keyof Answers] {
     case 'processes':
       return processFacts();
     case 'openLesson': {
-      const read = readLesson(request.text);
+      const read = readLesson(request.text, request.language);
       if ('problems' in read) return { problems: withLines(request.text, read.problems) };
       warmUp(read.lesson.plan);
       return read;
@@ -47,7 +47,7 @@ function answer(request: Request): Answers[keyof Answers] {
     case 'moves':
       return movesBetween(givenOrder(request.lesson), request.built);
     case 'readLesson':
-      return readLesson(request.text);
+      return readLesson(request.text, request.language);
     case 'pair':
       return pairOf(request.lesson, request.shown);
     case 'compare': {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildPlan } from '../../src/lessons/buildPlan';
 import type { Lesson } from '../../src/lessons/lesson';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import { readPlan } from '../../src/lessons/readPlan';
 import { readLesson } from '../../src/lessons/readLesson';
 import { changed, soundLesson } from './plans';

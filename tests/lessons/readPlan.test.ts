@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { STAGES } from '../../src/catalogue/kinds';
 import { readPlan, withDefaults } from '../../src/lessons/readPlan';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import type { Deed, Plan, StageKind } from '../../src/season/plan';
 import { changed, fileText, soundPlan } from './plans';
 import type { Json } from './plans';

@@ -27,6 +27,7 @@ export const presenterWords = {
   'presenter.branchLived': 'This is how far the season was lived.',
   'presenter.loop': 'Loop {letter}: {name}',
   'presenter.picture': 'Loop {letter}, {name}, in side view, day {day}',
+  'presenter.tint': '{what}, {unit}',
   'presenter.at': '{what}, {stage}',
   'presenter.predict': 'What do you think?',
   'presenter.votes': 'Hands up: count the votes',

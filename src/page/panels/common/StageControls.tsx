@@ -57,7 +57,7 @@ function ChoreControl({ stageId, chore }: { stageId: string; chore: Chore }) {
           const days = Number(event.target.value);
           guard(() => state.setRoutine(stageId, chore, days));
         }}>
-          {choices.map((n) => <option key={n} value={n}>{n === 0 ? say('control.never') : n === 1 ? say('control.everyDay') : say('control.everyDays', { n })}</option>)}
+          {choices.map((n) => <option key={n} value={n}>{n === 0 ? say('control.never') : say('control.everyDays', { n })}</option>)}
         </select>
       </label>
     </div>

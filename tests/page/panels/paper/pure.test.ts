@@ -14,10 +14,10 @@ import { fitScale } from '../../../../src/page/panels/paper/OnePage';
 import { axisOf, paperTraceOf, roundStep, TRACE_BOX } from '../../../../src/page/panels/paper/paperTrace';
 import { mergeSeason } from '../../../../src/page/state/run/view';
 import { isWord } from '../../../../src/words/say';
-import { showNumbersAs } from '../../../../src/words/units';
+import { showUnitsOf } from '../../../../src/words/units';
 import { smallLesson, smallPlan, smallSeason } from '../../state/fakeClient';
 
-afterEach(() => showNumbersAs('metric'));
+afterEach(() => showUnitsOf('metric'));
 
 function lessons(): Lesson[] {
   return readdirSync('levels').filter((name) => /^\d\d-.*\.json$/.test(name)).map((name) => {
