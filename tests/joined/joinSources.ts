@@ -12,7 +12,7 @@ const nameOf = (path: string): string => path.replace(/\.tsx?$/, '').split(sep).
 
 /** The modules of src by their paths, each under the name of its joined file. */
 function modulesOf(src: string): Record<string, string> {
-  const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((path) => /\.tsx?$/.test(path) && !path.endsWith('.d.ts'));
+  const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((path) => /\.tsx?$/.test(path) && path !== 'main.tsx');
   return Object.fromEntries(code.map((path) => [nameOf(path), join(src, path)]));
 }
 
