@@ -28,6 +28,7 @@ import { PastGuard } from './run/past';
 import { QuestionCard } from './run/QuestionCard';
 import { ResultCard } from './result/ResultCard';
 import { LeaveGuard } from './path/leaving';
+import { OldFileNote } from './path/OldFileNote';
 import { FileDrop } from './path/OpenFile';
 import type { DrawPair } from './presenter/PairStage';
 import { usePresenterToggle } from './presenter/presenterToggle';
@@ -95,6 +96,7 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
       {screen === 'presenter' && <Suspense fallback={null}><PresenterScreen presenter={presenting.presenter} draw={presenting.drawPair} /></Suspense>}
       {file !== null && file.shown && <Suspense fallback={null}><FileSheet file={file} /></Suspense>}
       <FileDrop />
+      <OldFileNote />
       <Failures />
       <div className="hidden" role="status" aria-live="polite">{said}</div>
     </>

@@ -13,7 +13,7 @@ function played() {
   const goal: Json = { ...sulfide, atMost: 500, text: 'Little sulfide' };
   let lesson: Json = changed(soundLesson(), ['mistakes'], [mistake]);
   lesson = changed(lesson, ['predictions'], [{ key: 'gas', askDay: 0, dueDay: 2, question: 'How much?', look: 'rafts', measure: sulfide, choices, explanations: [{ key: 'yes', text: 'Yes', evidence: { ...sulfide, atLeast: 0 } }, { key: 'also', text: 'Also', evidence: { ...sulfide, atLeast: 0 } }] }]);
-  lesson = changed(lesson, ['demonstrations'], [{ key: 'pair', title: 'Pair', left: 'reference', right: 'no-settler', leftName: 'A', rightName: 'B', tint: 'hydrogenSulfide', look: 'rafts', question: 'How much?', measure: sulfide, choices, moments: [{ day: 1, say: 'Look' }] }]);
+  lesson = changed(lesson, ['demonstrations'], [{ key: 'pair', title: 'Pair', left: 'reference', right: 'no-settler', leftName: 'A', rightName: 'B', tint: 'hydrogenSulfide', look: 'rafts', question: 'How much?', measure: sulfide, choices, turningPoints: [{ day: 1, say: 'Look' }] }]);
   lesson = changed(lesson, ['scoring', 'marks', 2, 'goals'], [goal]);
   const read = readLesson(JSON.stringify(lesson));
   if ('problems' in read) throw new Error(JSON.stringify(read.problems));

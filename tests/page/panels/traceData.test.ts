@@ -63,9 +63,9 @@ describe('marks above the scrubber', () => {
   });
 
   it('gives trouble its words first when there is no room for all', () => {
-    const marks = scrubMarks([event(600, 'cut'), event(604, 'fishDied')], 600, 1440);
+    const marks = scrubMarks([event(600, 'harvested'), event(604, 'fishDied')], 600, 1440);
     expect(marks.find((mark) => mark.kind === 'fishDied')?.label).not.toBeNull();
-    expect(marks.find((mark) => mark.kind === 'cut')?.label).toBeNull();
+    expect(marks.find((mark) => mark.kind === 'harvested')?.label).toBeNull();
   });
 
   it('one mark stands for all deaths of a day', () => {

@@ -8,7 +8,7 @@ import { loadOf } from '../../../src/page/picture/kit/loads';
 
 const DAYS = 3;
 const ALL: StageSpec[] = [
-  { id: 'mats', kind: 'fineFilter', volume_m3: 0.15 }, { id: 'screen', kind: 'screenFilter', volume_m3: 0.05, mesh_um: 60 }, { id: 'bead', kind: 'beadFilter', volume_m3: 0.05 },
+  { id: 'mats', kind: 'fineFilter', volume_m3: 0.15 }, { id: 'screen', kind: 'drumFilter', volume_m3: 0.05, mesh_um: 60 }, { id: 'bead', kind: 'beadFilter', volume_m3: 0.05 },
   { id: 'sand', kind: 'sandFilter', volume_m3: 0.05 }, { id: 'cartridge', kind: 'cartridgeFilter', volume_m3: 0.02 }, { id: 'gravel', kind: 'mediaBed', area_m2: 2, depth_m: 0.3 },
   { id: 'packing', kind: 'tricklingFilter', media_m3: 0.2, height_m: 1.2 }, { id: 'tower', kind: 'tower', area_m2: 2, height_m: 1.6 },
 ];

@@ -16,7 +16,7 @@ export const SCORES: Scores = {
 
 export function smallPlan(days = 4): Plan {
   return {
-    format: 'loopwright.plan/1', model: '1.0', title: 'Small', seed: 'a', days,
+    format: 'loopwright.plan/2', model: '1.0', title: 'Small', seed: 'a', days,
     climate: { air_C: { mean: 22, daySwing: 0, yearSwing: 0, dayOfYear: 1 }, light_mol_m2_d: 17, dayLength_h: 14, weather: 0 },
     source: {}, start: { water: 'source', biofilm: 'bare' },
     loop: [
@@ -32,7 +32,7 @@ export function smallPlan(days = 4): Plan {
 
 export function smallLesson(days = 4): Lesson {
   return {
-    format: 'loopwright.lesson/1', id: 'small', title: 'Small', brief: ['Do it.'], plan: smallPlan(days),
+    format: 'loopwright.lesson/2', id: 'small', title: 'Small', brief: ['Do it.'], plan: smallPlan(days),
     shelf: [{ id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 }, { id: 'rafts', kind: 'raftBed', area_m2: 3, depth_m: 0.3, air_L_min: 15 }],
     aim: '', teaches: '', minutes: 10, caveats: [], free: false, sizes: [], stocks: [], hints: [], predictions: [], demonstrations: [],
     scoring: { plantsWeight: 0.5, marks: [{ fishHealth: 50, harvest: 30 }, { fishHealth: 70, harvest: 50 }, { fishHealth: 90, harvest: 80 }] },
@@ -93,7 +93,7 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       switch (request.ask) {
         case 'catalogue': return answer([]);
         case 'processes': return answer({ effects: {}, limits: {}, crops: {}, units: {} });
-        case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: '"many"', expected: 'a whole number' }] } : { lesson });
+        case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
         case 'judge': return answer(fake.judged);

@@ -8,7 +8,7 @@ import { smallLesson } from './fakeClient';
 const lessonOf = (minutes: number, predictions: number, demonstrations: number): Lesson => ({
   ...smallLesson(), minutes,
   predictions: Array.from({ length: predictions }, (_, n) => ({ key: `p${n}`, askDay: 0, dueDay: 2, question: '', look: 'fish', measure: { statistic: 'max', fromDay: 0 }, choices: [], explanations: [] })),
-  demonstrations: Array.from({ length: demonstrations }, (_, n) => ({ key: `d${n}`, title: '', left: '', right: '', leftName: '', rightName: '', tint: 'ammonia', look: 'fish', question: '', measure: { statistic: 'max', fromDay: 0 }, choices: [], moments: [] })),
+  demonstrations: Array.from({ length: demonstrations }, (_, n) => ({ key: `d${n}`, title: '', left: '', right: '', leftName: '', rightName: '', tint: 'ammonia', look: 'fish', question: '', measure: { statistic: 'max', fromDay: 0 }, choices: [], turningPoints: [] })),
 });
 
 describe('the steps of a lesson plan', () => {

@@ -4,7 +4,7 @@ import type { Lesson } from '../../../src/lessons/lesson';
 import type { Plan } from '../../../src/season/plan';
 import { firstOnShelf, fishToCome, offersChoice, problemsToTell } from '../../../src/page/state/build/offering';
 
-const shelf: Lesson['shelf'] = [{ id: 'bio', kind: 'movingBed' }, { id: 'degas', kind: 'degassingTank' }];
+const shelf: Lesson['shelf'] = [{ id: 'bio', kind: 'movingBedBiofilter' }, { id: 'degas', kind: 'degassingTank' }];
 const loop: Plan['loop'] = [{ id: 'fish', kind: 'fishTank' }, { id: 'pump', kind: 'returnPump' }];
 const design = { stages: [], totalVolume_m3: 1, lift_m: 1, problems: [{ stage: '', key: 'design.noPlants', values: {} }, { stage: '', key: 'design.noSolids', values: {} }] };
 

@@ -1,6 +1,7 @@
 // Opening lessons by address, from the path and by hand; the check of an author's file; what counts as progress.
 import { describe, expect, it } from 'vitest';
 import type { LessonCard } from '../../../src/lessons/card';
+import type { OldFile } from '../../../src/lessons/oldFormats';
 import type { Played } from '../../../src/lessons/playLesson';
 import type { Answers, Request } from '../../../src/worker/messages';
 import { forgetful } from '../../../src/page/state/common/device';
@@ -10,6 +11,7 @@ import { createPageStore } from '../../../src/page/state/common/store';
 import { fakeClient, smallLesson } from './fakeClient';
 
 const card = (number: string, more: Partial<LessonCard> = {}): LessonCard => ({ number, file: `${number}-x.json`, id: `x${number}`, title: `X ${number}`, teaches: '', aim: '', minutes: 20, free: false, loop: [], ...more });
+const OLD: OldFile = { format: 'loopwright.lesson/1', renamed: [{ was: 'cut', is: 'harvest' }] };
 const PLAYED: Played[] = [{ role: 'reference', key: 'reference', title: '', fishHealth: 90, harvest: 80, marks: 3, shown: [], asked: [], passes: true }];
 
 /** A page with a path of three, a web of two files, and a worker whose every step can be held. */
@@ -25,7 +27,7 @@ function page(more: Partial<Surroundings> = {}) {
         if (holding) await new Promise<void>((go) => held.push(go));
         return PLAYED as Answers[R['ask']];
       }
-      if (request.ask === 'openLesson' && request.text !== 'broken') return { lesson: { ...smallLesson(), id: request.text, title: request.text } } as Answers[R['ask']];
+      if (request.ask === 'openLesson' && request.text !== 'broken') return { lesson: { ...smallLesson(), id: request.text, title: request.text }, ...(request.text === 'old' ? { old: OLD } : {}) } as Answers[R['ask']];
       return fake.ask(request);
     },
   };
@@ -178,6 +180,20 @@ describe('a file given by hand', () => {
   });
 });
 
+describe('a file of an older format', () => {
+  it('opens, and what was changed in it is told until it was read', async () => {
+    const { state } = page();
+    await state().openFile('mine.json', 'old');
+    expect(state().lesson?.title).toBe('old');
+    expect(state().path.old).toEqual(OLD);
+    state().dismissOld();
+    expect(state().path.old).toBeNull();
+    await state().openAddress('#lesson=old.json');
+    await state().openFile('mine.json', 'new');
+    expect(state().path.old).toBeNull();
+  });
+});
+
 describe('progress', () => {
   const earned = (n: number) => [0, 1, 2].map((index) => ({ fishHealth: true, harvest: true, goals: [], moves: null, earned: index < n }));
   const end = (store: ReturnType<typeof page>['store'], marks: number): void => {
@@ -208,7 +224,7 @@ describe('progress', () => {
 
   it('leads on: to the first without a mark, then the first short of three, then the bench', () => {
     const cards = [card('00'), card('01'), card('02', { free: true })];
-    const after = (...marks: number[]) => ({ cards, opened: null, file: null, progress: Object.fromEntries(marks.map((n, index) => [`x0${index}`, { marks: n, played: '2026-11-26' }])) });
+    const after = (...marks: number[]) => ({ cards, opened: null, file: null, old: null, progress: Object.fromEntries(marks.map((n, index) => [`x0${index}`, { marks: n, played: '2026-11-26' }])) });
     expect(nextOnPath(after(), 3)?.number).toBe('00');
     expect(nextOnPath(after(1), 3)?.number).toBe('01');
     expect(nextOnPath(after(3, 2), 3)?.number).toBe('01');

@@ -12,7 +12,7 @@ const pair: Demonstration = {
   key: 'beds', title: 'With and without the bed', left: 'reference', right: 'bare', leftName: 'With', rightName: 'Without', tint: 'ammonia', look: 'fish', question: 'How much more ammonia?',
   measure: { stage: 'fish', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0, toDay: 5 },
   choices: [{ key: 'same', text: 'The same', below: 1.5 }, { key: 'more', text: 'More', atLeast: 1.5 }],
-  moments: [{ day: 1, hour: 9, say: 'Look.' }, { day: 3, hour: 9, say: 'Look again.' }],
+  turningPoints: [{ day: 1, hour: 9, say: 'Look.' }, { day: 3, hour: 9, say: 'Look again.' }],
 };
 const lesson: Lesson = {
   ...smallLesson(DAYS), demonstrations: [pair, { ...pair, key: 'again', title: 'Again' }],
@@ -26,7 +26,7 @@ function staged({ measured, texts = ['lesson'] }: Staged = { measured: [2, 5] })
   const client: Client = {
     async ask(request) {
       const as = (value: unknown) => value as never;
-      if (request.ask === 'readLesson') return as(request.text === 'broken' ? { problems: [{ path: 'plan', got: 'nothing', expected: 'a plan' }] } : { lesson });
+      if (request.ask === 'readLesson') return as(request.text === 'broken' ? { problems: [{ path: 'plan', got: { code: 'nothing' }, expected: { code: 'object', keys: ['loop'] } }] } : { lesson });
       if (request.ask === 'pair') return as(pairOf(request.lesson, request.shown));
       if (request.ask === 'compare') return as(outcomeOf(measured[0], measured[1], request.choices));
       return fake.ask(request);
@@ -80,7 +80,7 @@ describe('a demonstration', () => {
     expect(left.told).toEqual(['fish', 'rafts']);
   });
 
-  it('goes question, votes, its moments, what happened; then the next one, then the list', async () => {
+  it('goes question, votes, its turning points, what happened; then the next one, then the list', async () => {
     const { state } = await shown();
     const seen = [];
     for (let step = 0; step < 5; step += 1) {
@@ -186,7 +186,7 @@ describe('votes and the reveal', () => {
     expect(state().announcement).toContain('More');
   });
 
-  it('keeps the votes through the moments, and tells what the two seasons measured', async () => {
+  it('keeps the votes through the turning points, and tells what the two seasons measured', async () => {
     const { state } = await shown();
     state().vote(1, 3);
     for (let step = 0; step < 4; step += 1) await state().forth();
@@ -209,7 +209,7 @@ describe('branches of the season at hand', () => {
     const [before, after] = sides.map((side) => side.getState().plan?.actions ?? []);
     expect(before.some((action) => action.do === 'air')).toBe(false);
     expect(after.some((action) => action.do === 'air')).toBe(true);
-    expect(state().shown?.demonstration.moments[0]).toMatchObject({ day: 1 });
+    expect(state().shown?.demonstration.turningPoints[0]).toMatchObject({ day: 1 });
     expect(state().outcome?.choice).toBe('more');
   });
 

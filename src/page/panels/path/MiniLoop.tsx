@@ -5,8 +5,8 @@ import { FISH_PICTURE, LETTUCE_PICTURE } from '../common/pictures';
 
 type Family = 'fish' | 'cone' | 'mat' | 'air' | 'bed' | 'tower' | 'sump' | 'pump' | 'lamp';
 const FAMILY: Readonly<Partial<Record<StageKind, Family>>> = {
-  fishTank: 'fish', radialFlowSettler: 'cone', coneSettler: 'cone', swirlSeparator: 'cone', fineFilter: 'mat', screenFilter: 'mat', beadFilter: 'mat', sandFilter: 'mat', cartridgeFilter: 'mat',
-  degassingTank: 'air', movingBed: 'air', tricklingFilter: 'air', raftBed: 'bed', filmChannel: 'bed', mediaBed: 'bed', tower: 'tower', sump: 'sump', returnPump: 'pump', uvUnit: 'lamp',
+  fishTank: 'fish', radialFlowSettler: 'cone', conicalClarifier: 'cone', swirlSeparator: 'cone', fineFilter: 'mat', drumFilter: 'mat', beadFilter: 'mat', sandFilter: 'mat', cartridgeFilter: 'mat',
+  degassingTank: 'air', movingBedBiofilter: 'air', tricklingFilter: 'air', raftBed: 'bed', nftChannel: 'bed', mediaBed: 'bed', tower: 'tower', sump: 'sump', returnPump: 'pump', uvUnit: 'lamp',
 };
 const WIDTH: Readonly<Record<Family, number>> = { fish: 62, cone: 30, mat: 30, air: 36, bed: 76, tower: 28, sump: 34, pump: 24, lamp: 24 };
 const TOP: Readonly<Record<Family, number>> = { fish: 18, cone: 26, mat: 30, air: 34, bed: 46, tower: 20, sump: 72, pump: 78, lamp: 52 };

@@ -8,7 +8,7 @@ import { measuredTold } from './figureWords';
 import { LETTERS } from './PairStage';
 import { usePresented, usePresentedHour } from './presenterStore';
 
-function Moment({ index }: { index: number }) {
+function TurningPoint({ index }: { index: number }) {
   const shown = usePresented((state) => state.shown);
   const now_h = usePresentedHour();
   if (shown === null) return null;
@@ -16,7 +16,7 @@ function Moment({ index }: { index: number }) {
   return (
     <>
       <p className="telling-day" data-long={day.length > 7 || undefined}>{day}</p>
-      <p className="telling-words">{shown.demonstration.moments[index]?.say}</p>
+      <p className="telling-words">{shown.demonstration.turningPoints[index]?.say}</p>
     </>
   );
 }
@@ -64,7 +64,7 @@ export function Telling() {
           <Choices part={step.kind === 'votes' ? 'counting' : 'asked'} />
         </>
       )}
-      {step.kind === 'moment' && <Moment index={step.index} />}
+      {step.kind === 'moment' && <TurningPoint index={step.index} />}
       {step.kind === 'reveal' && <Outcome />}
     </div>
   );

@@ -1,11 +1,11 @@
-// The moment of both loops in words: the day, and the hour where a demonstration has several moments within one day.
+// The moment of both loops in words: the day, and the hour where a demonstration has several turning points within one day.
 import type { Shown } from '../../state/presenter/presenterState';
 import { say } from '../../../words/say';
 import { momentOf } from '../../../words/units';
 
 /** Whether hours matter on a day: more than one prepared moment falls on it. */
 function byTheHour(shown: Shown, day: number): boolean {
-  return shown.demonstration.moments.filter((moment) => moment.day === day).length > 1;
+  return shown.demonstration.turningPoints.filter((moment) => moment.day === day).length > 1;
 }
 
 export function dayTold(shown: Shown, hours: number): string {
@@ -15,6 +15,6 @@ export function dayTold(shown: Shown, hours: number): string {
 
 /** A prepared moment by its name, and as short as a small button needs it. */
 export function momentTold(shown: Shown, index: number): { name: string; sign: string } {
-  const { day, hour } = shown.demonstration.moments[index];
+  const { day, hour } = shown.demonstration.turningPoints[index];
   return { name: dayTold(shown, day * 24 + hour), sign: byTheHour(shown, day) ? say('presenter.signHour', { hour }) : String(day) };
 }

@@ -3,6 +3,7 @@ import type { Plan } from '../../state/common/contract';
 import { lastDone_h } from '../../state/run/inForce';
 import { readingAt } from '../../state/run/readings';
 import type { SeasonView } from '../../state/common/state';
+import { listText } from '../../../words/language';
 import { isWord, say, sayOr } from '../../../words/say';
 import { withUnit } from '../../../words/units';
 import { useMoment } from '../common/moment';
@@ -13,13 +14,13 @@ const FILM = ['alkalinity_meq_L', 'caught_g'];
 const BED = ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L'];
 const FACTS: Readonly<Record<string, readonly string[]>> = {
   fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
-  radialFlowSettler: SETTLER, coneSettler: SETTLER, swirlSeparator: SETTLER,
-  fineFilter: FILTER, screenFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
-  degassingTank: FILM, movingBed: FILM, tricklingFilter: FILM,
-  raftBed: BED, filmChannel: BED, mediaBed: BED, tower: BED,
+  radialFlowSettler: SETTLER, conicalClarifier: SETTLER, swirlSeparator: SETTLER,
+  fineFilter: FILTER, drumFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
+  degassingTank: FILM, movingBedBiofilter: FILM, tricklingFilter: FILM,
+  raftBed: BED, nftChannel: BED, mediaBed: BED, tower: BED,
   sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d'],
   mineralisationTank: ['sludge_g', 'PO4_mgP_L', 'gas_L_d'],
-  uvUnit: ['opportunists'],
+  uvUnit: ['freeBacteria'],
 };
 
 /** The species in a tank or the crop on a bed, in words; empty elsewhere. */
@@ -28,7 +29,7 @@ function livesHere(plan: Plan, stageId: string, now_h: number): string {
   const species = [...new Set([...plan.fish, ...put].filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
   const crop = plan.loop.find((stage) => stage.id === stageId)?.crop;
   if (crop !== undefined) return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
-  return species.length === 0 ? '' : species.reduce((first, rest) => say('species.several', { first, rest }));
+  return listText(species);
 }
 
 export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId: string; kind: string; plan: Plan }) {

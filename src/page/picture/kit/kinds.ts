@@ -2,12 +2,12 @@
 import { BEDS } from '../../state/common/beds';
 
 /** Vessels with a cone and a valve under it, on legs. */
-const CONES: ReadonlySet<string> = new Set(['radialFlowSettler', 'coneSettler', 'swirlSeparator']);
+const CONES: ReadonlySet<string> = new Set(['radialFlowSettler', 'conicalClarifier', 'swirlSeparator']);
 /** Hulls and housings that are full to the top: water comes in through a fitting, never in free fall. */
 const CLOSED: ReadonlySet<string> = new Set(['beadFilter', 'sandFilter', 'cartridgeFilter', 'uvUnit']);
 /** Water is sprayed in at the top and falls through to a basin. */
 const SPRAYED: ReadonlySet<string> = new Set(['tricklingFilter', 'tower']);
-const TABLES: ReadonlySet<string> = new Set(['raftBed', 'filmChannel', 'mediaBed']);
+const TABLES: ReadonlySet<string> = new Set(['raftBed', 'nftChannel', 'mediaBed']);
 
 export const grows = (kind: string): boolean => BEDS.has(kind);
 export const hasCone = (kind: string): boolean => CONES.has(kind);
@@ -17,10 +17,10 @@ export const onTable = (kind: string): boolean => TABLES.has(kind);
 
 /** Narrowest and widest drawing of a kind of tank, world units. */
 const WIDTHS: Readonly<Record<string, readonly [number, number]>> = {
-  fishTank: [210, 300], radialFlowSettler: [100, 122], coneSettler: [104, 130], swirlSeparator: [96, 118],
-  fineFilter: [100, 120], screenFilter: [112, 132], beadFilter: [86, 104], sandFilter: [86, 104], cartridgeFilter: [66, 82], uvUnit: [118, 150],
-  degassingTank: [118, 158], movingBed: [124, 164], tricklingFilter: [104, 134],
-  raftBed: [250, 420], filmChannel: [260, 440], mediaBed: [230, 380], tower: [190, 290], sump: [132, 156],
+  fishTank: [210, 300], radialFlowSettler: [100, 122], conicalClarifier: [104, 130], swirlSeparator: [96, 118],
+  fineFilter: [100, 120], drumFilter: [112, 132], beadFilter: [86, 104], sandFilter: [86, 104], cartridgeFilter: [66, 82], uvUnit: [118, 150],
+  degassingTank: [118, 158], movingBedBiofilter: [124, 164], tricklingFilter: [104, 134],
+  raftBed: [250, 420], nftChannel: [260, 440], mediaBed: [230, 380], tower: [190, 290], sump: [132, 156],
 };
 const OTHER: readonly [number, number] = [110, 140];
 

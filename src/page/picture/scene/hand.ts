@@ -12,8 +12,8 @@ import type { StageSpec } from '../kit/terms';
 
 /** Size at which a part is shown in the hand before the design knows its levels: width, depth under water, freeboard. */
 const SIZES: Readonly<Record<string, readonly [number, number, number]>> = {
-  coneSettler: [112, 200, 20], swirlSeparator: [104, 176, 20], screenFilter: [124, 110, 50], beadFilter: [94, 160, 30], sandFilter: [94, 160, 30], cartridgeFilter: [74, 130, 30], uvUnit: [136, 50, 12],
-  movingBed: [146, 160, 26], tricklingFilter: [116, 20, 250], filmChannel: [300, 26, 34], mediaBed: [280, 62, 18], tower: [210, 20, 290],
+  conicalClarifier: [112, 200, 20], swirlSeparator: [104, 176, 20], drumFilter: [124, 110, 50], beadFilter: [94, 160, 30], sandFilter: [94, 160, 30], cartridgeFilter: [74, 130, 30], uvUnit: [136, 50, 12],
+  movingBedBiofilter: [146, 160, 26], tricklingFilter: [116, 20, 250], nftChannel: [300, 26, 34], mediaBed: [280, 62, 18], tower: [210, 20, 290],
   radialFlowSettler: [112, 190, 20], fineFilter: [112, 168, 24], degassingTank: [146, 160, 26], raftBed: [300, 66, 16], fishTank: [240, 200, 24], sump: [140, 110, 40],
 };
 const OTHER: readonly [number, number, number] = [120, 120, 24];

@@ -143,7 +143,7 @@ function shape(box: StageBox, drop: number): void {
     box.floor = Math.max(box.level + LEAST_SPRAY, Math.min(box.level + drop + BASIN_WATER, -LEAST_STAND));
     box.level = box.floor - BASIN_WATER;
     box.stand = box.floor > 12 ? 'pit' : 'block';
-  } else if (box.kind === 'filmChannel') {
+  } else if (box.kind === 'nftChannel') {
     box.rim = box.level - CHANNEL_OVER;
     box.floor = box.level + CHANNEL_UNDER;
   } else if (isClosed(box.kind)) box.rim = Math.min(box.rim, box.level - HULL_OVER);

@@ -2,18 +2,18 @@
 import type { StageDrawing } from '../kit/kit';
 import { beadFilter } from './beadFilter';
 import { cartridgeFilter } from './cartridgeFilter';
-import { coneSettler } from './coneSettler';
+import { conicalClarifier } from './conicalClarifier';
 import { degassingTank } from './degassingTank';
-import { filmChannel } from './filmChannel';
+import { nftChannel } from './nftChannel';
 import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
 import { mediaBed } from './mediaBed';
-import { movingBed } from './movingBed';
+import { movingBedBiofilter } from './movingBedBiofilter';
 import { plainVessel } from '../kit/plainVessel';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
 import { sandFilter } from './sandFilter';
-import { screenFilter } from './screenFilter';
+import { drumFilter } from './drumFilter';
 import { sump } from './sump';
 import { swirlSeparator } from './swirlSeparator';
 import { tower } from './tower';
@@ -21,8 +21,8 @@ import { tricklingFilter } from './tricklingFilter';
 import { uvUnit } from './uvUnit';
 
 const DRAWINGS: Readonly<Record<string, StageDrawing>> = {
-  fishTank, radialFlowSettler, coneSettler, swirlSeparator, fineFilter, screenFilter, beadFilter, sandFilter, cartridgeFilter,
-  degassingTank, movingBed, tricklingFilter, raftBed, filmChannel, mediaBed, tower, sump, uvUnit,
+  fishTank, radialFlowSettler, conicalClarifier, swirlSeparator, fineFilter, drumFilter, beadFilter, sandFilter, cartridgeFilter,
+  degassingTank, movingBedBiofilter, tricklingFilter, raftBed, nftChannel, mediaBed, tower, sump, uvUnit,
 };
 
 /** The drawing of a kind of stage; a kind without its own is drawn as a plain vessel. */

@@ -1,6 +1,8 @@
 // Opens lessons: by address, from the path, by a file given by hand; checks such a file for its author; books results on the device.
 import type { StoreApi } from 'zustand/vanilla';
-import type { Lesson, Problem } from '../../../lessons/lesson';
+import type { Lesson } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
+import type { OldFile } from '../../../lessons/oldFormats';
 import { say } from '../../../words/say';
 import { addressOfFile, addressOfNumber, askedBy, type Asked } from '../common/address';
 import { type FileCheck, firstPath, type Opened, type PathActions, type PathState, type Surroundings } from './path';
@@ -10,7 +12,7 @@ import type { Client, PageState, PageStore } from '../common/state';
 
 /** What the store lends: reading a lesson's text (null: the worker failed, which is told), and entering a lesson. */
 export interface Entrance {
-  read(name: string, text: string): Promise<{ lesson: Lesson } | { problems: Problem[] } | null>;
+  read(name: string, text: string): Promise<{ lesson: Lesson; old?: OldFile } | { problems: Problem[] } | null>;
   enter(lesson: Lesson): Promise<void>;
 }
 
@@ -62,10 +64,10 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
   };
 
   /** Enters what was read, unless something else was opened meanwhile. */
-  const take = async (mine: number, lesson: Lesson, opened: Opened, file: FileCheck | null): Promise<void> => {
+  const take = async (mine: number, { lesson, old }: { lesson: Lesson; old?: OldFile }, opened: Opened, file: FileCheck | null): Promise<void> => {
     if (mine !== openings) return;
     store.setState({ problems: [], failure: null, screen: 'loop' });
-    change({ opened, file });
+    change({ opened, file, old: old ?? null });
     await enter(lesson);
   };
 
@@ -81,7 +83,7 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
         return false;
       }
       plays += 1;
-      await take(mine, answer.lesson, opened, opened.from === 'file' ? { ...UNPLAYED, name: opened.name, shown: false, problems: [], lesson: answer.lesson } : null);
+      await take(mine, answer, opened, opened.from === 'file' ? { ...UNPLAYED, name: opened.name, shown: false, problems: [], lesson: answer.lesson } : null);
       return true;
     } catch (error) {
       if (mine === openings) fail(error instanceof Told ? error.message : say('failure.read', { message: messageOf(error) }));
@@ -136,7 +138,7 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       }
       files.set(name, text);
       surroundings.setAddress(addressOfFile(name), 'new');
-      await take(mine, answer.lesson, { from: 'file', name, address: addressOfFile(name) }, { ...UNPLAYED, name, shown: again?.shown ?? false, problems: [], lesson: answer.lesson });
+      await take(mine, answer, { from: 'file', name, address: addressOfFile(name) }, { ...UNPLAYED, name, shown: again?.shown ?? false, problems: [], lesson: answer.lesson });
       // whoever played it before wants to see the same of the mended file
       if (again !== null && (again.played !== null || again.playing)) await store.getState().playFile();
     },
@@ -157,6 +159,7 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       }
     },
     showFile: (shown) => changeFile({ shown }),
+    dismissOld: () => change({ old: null }),
   };
 }
 

@@ -1,6 +1,8 @@
 // The path of lessons as the page knows it: its cards, which lesson is open and from where, how far the learner came. Types and pure derivations.
 import type { LessonCard } from '../../../lessons/card';
-import type { Lesson, Problem } from '../../../lessons/lesson';
+import type { Lesson } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
+import type { OldFile } from '../../../lessons/oldFormats';
 import type { Played } from '../../../lessons/playLesson';
 import { addressOfNumber } from '../common/address';
 import type { Client } from '../common/state';
@@ -30,6 +32,8 @@ export interface PathState {
   opened: Opened | null;
   progress: Progress;
   file: FileCheck | null;
+  /** what was changed in the file of the open lesson, where that was of an older format; null once it was read */
+  old: OldFile | null;
 }
 
 export interface PathActions {
@@ -40,6 +44,7 @@ export interface PathActions {
   /** Has a worker play the file's reference, mistakes and an idle player. */
   playFile(): Promise<void>;
   showFile(shown: boolean): void;
+  dismissOld(): void;
 }
 
 /** What the path needs of the world outside the store. */
@@ -66,7 +71,7 @@ export const NOWHERE: Surroundings = {
   device: forgetful(), today: () => '2026-01-01', side: null,
 };
 
-export const firstPath = (cards: readonly LessonCard[], progress: Progress): PathState => ({ cards, opened: null, progress, file: null });
+export const firstPath = (cards: readonly LessonCard[], progress: Progress): PathState => ({ cards, opened: null, progress, file: null, old: null });
 export const NO_PATH: PathState = firstPath([], NO_PROGRESS);
 
 /** Lessons with something to reach, and the benches to build at, which end the path. */

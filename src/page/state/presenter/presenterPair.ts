@@ -50,7 +50,7 @@ export function branchPair(page: PageState, left: number, right: number): Found 
         { key: 'same', text: say('presenter.branchSame'), atLeast: 0.95, below: 1.05 },
         { key: 'more', text: say('presenter.branchMore', { right: rightName }), atLeast: 1.05 },
       ],
-      moments: [moment(split, say('presenter.branchSplit')), ...(lived > split ? [moment(lived, say('presenter.branchLived'))] : [])],
+      turningPoints: [moment(split, say('presenter.branchSplit')), ...(lived > split ? [moment(lived, say('presenter.branchLived'))] : [])],
     },
   };
 }

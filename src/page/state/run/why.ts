@@ -103,8 +103,8 @@ function topicsOf(sums: DaySums, facts: ProcessFacts, crop: CropKind | null, per
   tell('gas', [gas], { gas });
   const dosed = extent(DOSES);
   tell('dosed', [per('alkalinity', effect(DOSES, 'alkalinity'))], { base: dosed, alkalinity: effect(DOSES, 'alkalinity') });
-  const killed = extent(['opportunistKill']);
-  const passed = killed + sums.mean('opportunists') * sums.mean('flow_m3_d');
+  const killed = extent(['freeBacteriaKill']);
+  const passed = killed + sums.mean('freeBacteria') * sums.mean('flow_m3_d');
   const share = passed > 0 ? killed / passed : 0;
   tell('lamp', [4 * share], { share });
   return all;
