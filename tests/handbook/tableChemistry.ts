@@ -5,7 +5,7 @@ import { drainDown_m3 } from '../../src/model/hydraulics/drainDown';
 import { headLoss_m } from '../../src/model/hydraulics/pipe';
 import { ALK } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
-import { RECORDED, valuesWith } from '../../src/model/parameters/values';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
 import { uvWaterFactor } from '../../src/model/polish/uv';
 import { ID } from '../../src/model/processes/catalogue';
 import { closedColumns } from '../../src/model/processes/definitions';

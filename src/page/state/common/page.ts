@@ -1,5 +1,5 @@
 // What the page knows, in slices: the game by its mode, how it is looked at, what the person prefers, the path, the paper. Types only.
-import type { Problem } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
 import type { CatalogueEntry, ProcessFacts } from '../../../worker/messages';
 import type { UnitSystem } from '../../../words/units';
 import type { Build } from '../build/build';

@@ -1,7 +1,8 @@
 // The page's one store: its slices as they begin, and every action that changes them.
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { languageTag } from '../../../words/language';
 import { say } from '../../../words/say';
-import { showNumbersAs } from '../../../words/units';
+import { showUnitsOf } from '../../../words/units';
 import { builtAgain, openedLesson } from '../build/build';
 import { createBuilding } from '../build/building';
 import { createDesigning } from '../build/designing';
@@ -54,7 +55,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
         const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
         store.setState({ known: { catalogue, facts } });
       }
-      return await client.ask({ ask: 'openLesson', name, text });
+      return await client.ask({ ask: 'openLesson', name, text, language: languageTag() });
     } catch (error) {
       fail(error);
       return null;
@@ -113,7 +114,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),
     setUnits(units) {
-      showNumbersAs(units);
+      showUnitsOf(units);
       prefer({ units });
     },
     setScreen: (screen) => store.setState((page) => ({ screen, game: screen === 'loop' ? page.game : standing(page) })),

@@ -101,7 +101,7 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
         return;
       }
       const { plan } = build;
-      const value = days === 0 ? say('control.never') : days === 1 ? say('control.everyDay') : say('control.everyDays', { n: days });
+      const value = days === 0 ? say('control.never') : say('control.everyDays', { n: days });
       const what = say('said.setAt', { setting: say(`control.${chore}Every`), stage: stageName([...plan.loop, ...plan.side], stage), value });
       edit(build, { ...plan, actions: withStandingChore(plan.actions, chore, stage, days) }, what);
     },

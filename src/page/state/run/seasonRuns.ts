@@ -1,6 +1,6 @@
 // Asks the worker for seasons, one at a time: edits made while one is being computed are gathered into the next.
 import type { StoreApi } from 'zustand/vanilla';
-import { say } from '../../../words/say';
+import { isWord, say, sayOr } from '../../../words/say';
 import type { Plan } from '../../../season/plan';
 import type { PageState, PageStore } from '../common/page';
 import { buildOf, livedOf, openedOf } from '../common/selectors';
@@ -26,9 +26,11 @@ export interface SeasonRuns {
   forget(): void;
 }
 
-/** Words of anything thrown. */
+/** What went wrong, in words: a code that has words of its own, or the message as it stands. */
 export function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
+  const message = error instanceof Error ? error.message : String(error);
+  const key = `failure.${message}`;
+  return isWord(key) ? sayOr(key, 'failure.title') : message;
 }
 
 export function createSeasonRuns(client: Client, store: StoreApi<PageStore>): SeasonRuns {
