@@ -21,6 +21,7 @@ test.setTimeout(300_000);
 
 test('every word of the page comes from the catalogue, and longer ones have room', async ({ page }) => {
   chooseLanguage(pseudoLanguage(ENGLISH));
+  page.setDefaultTimeout(60_000);
   const complaints = complaintsOf(page);
   const found: string[] = [];
   const look = async (name: string): Promise<void> => {
@@ -45,7 +46,7 @@ test('every word of the page comes from the catalogue, and longer ones have room
     await page.getByRole('button', { name: say('build.placePart', { part: kindName(kind) }) }).click();
   }
   await page.getByRole('tab', { name: say('build.tab.loop') }).click();
-  for (const kind of ['fishTank', 'radialFlowSettler', 'baseDosing']) await page.getByRole('button', { name: say('build.set', { stage: kindName(kind) }), exact: true }).click();
+  for (const kind of ['radialFlowSettler', 'baseDosing', 'fishTank']) await page.getByRole('button', { name: say('build.set', { stage: kindName(kind) }), exact: true }).click();
   await page.getByRole('spinbutton', { name: say('control.feedAmount', { unit: unitOf('feed_g_d') }) }).fill('60');
   await page.keyboard.press('Enter');
   await look('the loop, built');
