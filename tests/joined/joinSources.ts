@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { build, type Plugin, type PluginOption } from 'vite';
 
-const ENGINE = /[\\/]src[\\/](numerics|model|season|lessons)[\\/]/;
+const ENGINE = /[\\/]src[\\/](?:(?:numerics|model|season|lessons)[\\/]|catalogue[\\/](?:[^\\/]+|[^\\/]+[\\/][^\\/]+[\\/](?:kind|science|constants))\.ts$)/;
 /** Two folders deep, as its sources are: they read lessons and examples by address from there. */
 const PLACE = join('node_modules', '.joined');
 

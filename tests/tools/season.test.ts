@@ -135,9 +135,9 @@ describe('the season command', () => {
   });
 
   test('tells on standard error what was changed in a plan of an older format, and prints the same table', () => {
-    const plan = season(['--preset', 'settler-rig']).out;
-    const today = season(['-', '--json'], plan);
-    const old = season(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
+    const plan = season('--preset', 'settler-rig').out;
+    const today = season('tests/season/plans/settler-rig.json', '--json');
+    const old = started(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
     expect(old.out).toBe(today.out);
     expect(old.err).toContain('written in the format loopwright.plan/1, read as it was meant');
   });
