@@ -1,7 +1,9 @@
 // The loop as a stiff system for the integrator: slope, factor, solve, and the books kept at every accepted step.
 import { ALK, FLOWING, STATES } from '../components';
 import type { StiffSystem } from '../../numerics/rosenbrock';
-import { addThreeStretch, firstBelowZero } from '../../numerics/vectors';
+import { firstBelowZero } from '../../numerics/vectors';
+import { addExtents } from '../kernel/addExtents';
+import { PROCESSES } from '../kernel/sizes';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
@@ -61,10 +63,10 @@ export class LoopSystem implements StiffSystem {
     y[i] = 0;
   }
 
-  /** Extents of all processes; those that cannot run have rates of zero since the last cut. */
+  /** Extents of all processes that can run. */
   private addExtents(half: number): void {
-    const { extents, r0, r1, delta } = this.data;
-    addThreeStretch(extents, r0, r1, delta, half, 0, extents.length);
+    const { cells, extents, r0, r1, delta } = this.data;
+    for (let c = 0; c < cells.length; c++) addExtents(cells[c], extents, r0, r1, delta, half, c * PROCESSES);
   }
 
   private book(h: number): void {
