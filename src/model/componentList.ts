@@ -34,7 +34,7 @@ const inWater = (amount: number): Tolerance => ({ amount, per: 'water' });
 const onFilm = (amount: number): Tolerance => ({ amount, per: 'film' });
 const inCell = (amount: number): Tolerance => ({ amount, per: 'cell' });
 
-/** Oxygen in moles of nitrogen's oxides, g per g N. COD reference: NH3, CO2, sulfate = 0; per mole NO3 4 O, NO2 3 O, N2 1.5 O, sulfide 4 O. */
+/** Oxygen in nitrogen's oxides, g per g N. COD reference: NH3, CO2, sulfate = 0; per mole NO3 4 O, NO2 3 O, N2 1.5 O, sulfide 4 O. */
 const oxygenOf = (atoms: number): number => (atoms * ATOM.O) / ATOM.N;
 const nitrogenGas: Content = () => ({ N: 1, COD: -oxygenOf(1.5) });
 const sulfide: Content = () => ({ S: 1, COD: (4 * ATOM.O) / ATOM.S });
@@ -49,7 +49,9 @@ const inert: Content = (m) => ({
 const film: Content = (m) => ({ COD: 1, C: m.filmC, N: m.filmN });
 
 /** Solids of one size, or at rest in one place: fast-degradable, slow-degradable, inert. */
-const solids = (names: readonly [string, string, string], kind: ComponentKind, among: ComponentEntry['among'], tolerance: Tolerance): ComponentEntry[] => [
+const solids = (
+  names: readonly [string, string, string], kind: ComponentKind, among: ComponentEntry['among'], tolerance: Tolerance,
+): ComponentEntry[] => [
   { name: names[0], kind, content: fast, dry: 'organicDry', among, tolerance },
   { name: names[1], kind, content: slow, dry: 'organicDry', among, tolerance },
   { name: names[2], kind, content: inert, dry: 'inertDry', among, tolerance },
@@ -85,7 +87,8 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   // --- sludge on the floor or in the cone; solids caught in mats, media or roots
   ...solids(['SF', 'SL', 'SI'], 'resident', 'SLUDGE', inCell(0.05)),
   ...solids(['MF', 'MS', 'MI'], 'resident', 'CAUGHT', inCell(0.05)),
-  // --- films of ammonia oxidisers, nitrite oxidisers, heterotrophs; a seeded film is tiny and must still be followed, or start-up lags are noise
+  // --- films of ammonia oxidisers, nitrite oxidisers, heterotrophs; a seeded film is tiny and must still be followed,
+  // or start-up lags are noise
   { name: 'BA', kind: 'resident', content: film, dry: 'organicDry', tolerance: onFilm(1e-7) },
   { name: 'BN', kind: 'resident', content: film, dry: 'organicDry', tolerance: onFilm(1e-7) },
   { name: 'BH', kind: 'resident', content: film, dry: 'organicDry', tolerance: onFilm(1e-4) },
@@ -95,7 +98,9 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   // --- organisms: feed in the gut (g feed), fish (g wet), leaf (g dry) and its stores of N, P, K, Ca, Fe (g)
   {
     name: 'GUT', kind: 'resident', tolerance: inCell(0.15),
-    content: (m) => ({ COD: m.feedCOD, N: m.feedN, C: m.feedC, P: m.feedP, K: m.feedK, Ca: m.feedCa, Mg: m.feedMg, S: m.feedS, Fe: m.feedFe }),
+    content: (m) => ({
+      COD: m.feedCOD, N: m.feedN, C: m.feedC, P: m.feedP, K: m.feedK, Ca: m.feedCa, Mg: m.feedMg, S: m.feedS, Fe: m.feedFe,
+    }),
   },
   {
     name: 'FISH', kind: 'resident', tolerance: inCell(1),
@@ -103,7 +108,9 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   },
   {
     name: 'LEAF', kind: 'resident', tolerance: inCell(0.05),
-    content: (m) => ({ COD: m.leafCOD, N: m.leafN, C: m.leafC, P: m.leafP, K: m.leafK, Ca: m.leafCa, Mg: m.leafMg, S: m.leafS, Fe: m.leafFe }),
+    content: (m) => ({
+      COD: m.leafCOD, N: m.leafN, C: m.leafC, P: m.leafP, K: m.leafK, Ca: m.leafCa, Mg: m.leafMg, S: m.leafS, Fe: m.leafFe,
+    }),
   },
   // What a plant holds in store is booked as taken, reduced and uncharged: charge and oxygen were settled when it was taken up.
   { name: 'QN', kind: 'resident', among: 'STORES', content: () => ({ N: 1 }), tolerance: inCell(0.01) },

@@ -25,12 +25,28 @@ export const runningIn = (cell: Cell): number[] => DEFINITIONS.flatMap((definiti
 
 /** A cell in which everything runs. */
 export const everythingIn = (cell: Cell): Cell => ({
-  ...cell, bedThickness: 0.01, holds: true, filter: true, fish: true, bed: true, kill: 2, doseRate: 3, sludgeRoom: 1,
-  settle0: 3, settle1: 1.5, settle2: 0.4, catch0: 2, catch1: 0.7, catch2: 0.3, shear: 0.6, stir: 0.2, release: 0.1,
+  ...cell,
+  bedThickness: 0.01,
+  holds: true,
+  filter: true,
+  fish: true,
+  bed: true,
+  kill: 2,
+  doseRate: 3,
+  sludgeRoom: 1,
+  settle0: 3,
+  settle1: 1.5,
+  settle2: 0.4,
+  catch0: 2,
+  catch1: 0.7,
+  catch2: 0.3,
+  shear: 0.6,
+  stir: 0.2,
+  release: 0.1,
 });
 
 /** Constant of a move, 1/d. */
-export function momentOf(cell: Cell, { moves }: Definition): number {
+export function moveRate(cell: Cell, { moves }: Definition): number {
   return moves ? cell[moves.at] / (moves.clears ? cell.volume : 1) : 0;
 }
 
@@ -41,15 +57,21 @@ export function derivativesIn(cell: Cell, g: Float64Array, go: number): Float64A
     const to = new Float64Array(STATES);
     if (!running.has(p)) return to;
     for (const row of keptRows(definition)) to[row] = g[go + keptPlace(definition.id, row)];
-    if (definition.moves?.kept) to[definition.moves.of] = momentOf(cell, definition);
+    if (definition.moves?.kept) to[definition.moves.of] = moveRate(cell, definition);
     return to;
   });
   const at = (id: ProcessName): number => DEFINITIONS.findIndex((definition) => definition.id === id);
   return DEFINITIONS.map(({ id, follows, opposes }, p) => {
     const all = own[p].slice();
     if (!running.has(p)) return all;
-    if (opposes) own[at(opposes)].forEach((value, row) => { all[row] -= value; });
-    for (const other of follows ?? []) own[at(other)].forEach((value, row) => { all[row] += g[go + keptPlace(id, 'share')] * value; });
+    if (opposes)
+      own[at(opposes)].forEach((value, row) => {
+        all[row] -= value;
+      });
+    for (const other of follows ?? [])
+      own[at(other)].forEach((value, row) => {
+        all[row] += g[go + keptPlace(id, 'share')] * value;
+      });
     return all;
   });
 }
@@ -57,7 +79,11 @@ export function derivativesIn(cell: Cell, g: Float64Array, go: number): Float64A
 /** What processes at these rates add to the rows of a state: Σ column × rate. */
 export function slopeOf(matrix: Matrix, rates: Float64Array): Float64Array {
   const out = new Float64Array(STATES);
-  matrix.columns.forEach(({ rows, coefficients }, p) => rows.forEach((row, i) => { if (row < STATES) out[row] += coefficients[i] * rates[p]; }));
+  matrix.columns.forEach(({ rows, coefficients }, p) =>
+    rows.forEach((row, i) => {
+      if (row < STATES) out[row] += coefficients[i] * rates[p];
+    }),
+  );
   return out;
 }
 
@@ -66,7 +92,12 @@ export function slopeOf(matrix: Matrix, rates: Float64Array): Float64Array {
  * block, so what that gives to it goes to the row `late`: it moves on with the water alone, and meets no sink of the step.
  */
 export function addCell(W: Float64Array, n: number, matrix: Matrix, derivatives: readonly Float64Array[], o: number, late: number): void {
-  matrix.columns.forEach(({ rows, coefficients }, p) => rows.forEach((row, i) => {
-    if (row < STATES) derivatives[p].forEach((derivative, column) => { W[(row === P && column < FAST ? late : o + row) * n + o + column] += coefficients[i] * derivative; });
-  }));
+  matrix.columns.forEach(({ rows, coefficients }, p) =>
+    rows.forEach((row, i) => {
+      if (row < STATES)
+        derivatives[p].forEach((derivative, column) => {
+          W[(row === P && column < FAST ? late : o + row) * n + o + column] += coefficients[i] * derivative;
+        });
+    }),
+  );
 }

@@ -7,7 +7,8 @@ const LEAST = 1e-300;
 
 /**
  * Writes inverted diagonals and factors to `lu` from `lo`.
- * @param outflow 1/d that water carries off @param held whether a rig holds oxygen @returns false where a pivot vanishes; the caller then shortens its step
+ * @param outflow 1/d that water carries off @param held whether a rig holds oxygen
+ * @returns false where a pivot vanishes; the caller then shortens its step
  */
 export function factorCell(cell: Cell, outflow: number, d: number, held: boolean, own: Float64Array, oo: number, w: Float64Array,
   wo: number, lu: Float64Array, lo: number): boolean {
@@ -21,9 +22,9 @@ export function factorCell(cell: Cell, outflow: number, d: number, held: boolean
   lu[lo + 4] = cell.bed ? 1 / (d + own[oo + 4]) : carried; // CA
   lu[lo + 5] = cell.bed ? 1 / (d + own[oo + 5]) : carried; // FE
   lu[lo + 6] = 1 / (d + own[oo + 6]); // OP
-  lu[lo + 7] = (cell.settle0 > 0 || cell.catch0 > 0 || cell.shear > 0) ? 1 / (d + own[oo + 7]) : carried; // CF, CS, CI
-  lu[lo + 8] = (cell.settle1 > 0 || cell.catch1 > 0) ? 1 / (d + own[oo + 8]) : carried; // FF, FS, FI
-  lu[lo + 9] = (cell.settle2 > 0 || cell.catch2 > 0) ? 1 / (d + own[oo + 9]) : carried; // UF, US, UI
+  lu[lo + 7] = cell.settle0 > 0 || cell.catch0 > 0 || cell.shear > 0 ? 1 / (d + own[oo + 7]) : carried; // CF, CS, CI
+  lu[lo + 8] = cell.settle1 > 0 || cell.catch1 > 0 ? 1 / (d + own[oo + 8]) : carried; // FF, FS, FI
+  lu[lo + 9] = cell.settle2 > 0 || cell.catch2 > 0 ? 1 / (d + own[oo + 9]) : carried; // UF, US, UI
   lu[lo + 10] = cell.bedThickness > 0 ? 1 / (d + own[oo + 10]) : resting; // PO
   lu[lo + 11] = cell.bedThickness > 0 ? 1 / (d + own[oo + 11]) : resting; // PS
   lu[lo + 12] = cell.fish ? 1 / (d + own[oo + 12]) : resting; // GUT

@@ -4,8 +4,9 @@ import type { Cell } from '../cell';
 import { KEPT, TABLE } from '../processes/catalogue';
 
 /**
- * Writes what stands on the diagonals of components solved alone to `own` from `oo`, and the entries of the dense block to `w` from `wo`.
- * @param v 1/volume @param outflow 1/d that water carries off @param m the matrix's table @param g kept derivatives, the cell's from `go`
+ * Writes what stands on the diagonals of components solved alone to `own` from `oo`, entries of the dense block to `w` from `wo`.
+ * @param v 1/volume @param outflow 1/d that water carries off
+ * @param m the matrix's table @param g kept derivatives, the cell's from `go`
  */
 export function gatherCell(cell: Cell, v: number, outflow: number, m: Float64Array, g: Float64Array, go: number, own: Float64Array,
   oo: number, w: Float64Array, wo: number): void {

@@ -27,14 +27,16 @@ export function fixDiagonals(data: LoopData): void {
 export function gather(data: LoopData): void {
   const { cells, g, w, own, outflow } = data;
   const { table } = data.matrix;
-  for (let c = 0; c < cells.length; c++) gatherCell(cells[c], 1 / cells[c].volume, outflow[c], table, g, c * DERIVATIVES, own, c * DIAGONALS, w, c * BLOCK);
+  for (let c = 0; c < cells.length; c++)
+    gatherCell(cells[c], 1 / cells[c].volume, outflow[c], table, g, c * DERIVATIVES, own, c * DIAGONALS, w, c * BLOCK);
 }
 
 /** Factorises for one d. @returns false where a block is singular. */
 export function factorBlocks(data: LoopData, d: number): boolean {
   const { cells, w, lu, own, outflow } = data;
   const held = data.holdO2 >= 0;
-  for (let c = 0; c < cells.length; c++) if (!factorCell(cells[c], outflow[c], d, held, own, c * DIAGONALS, w, c * BLOCK, lu, c * FACTORS)) return false;
+  for (let c = 0; c < cells.length; c++)
+    if (!factorCell(cells[c], outflow[c], d, held, own, c * DIAGONALS, w, c * BLOCK, lu, c * FACTORS)) return false;
   findEchoes(data, d);
   return true;
 }
@@ -57,7 +59,23 @@ export function solveLoop(data: LoopData, d: number, rhs: Float64Array, u: Float
       addStretch(rhs, o, u, a, rate, FLOWING);
       if (shear > 0) breakCoarse(into[l], rate, u, a, rhs, o);
     }
-    const added = solveCell(cell, 1 / cell.volume, held, table, g, c * DERIVATIVES, w, c * BLOCK, lu, c * FACTORS, rhs, u, o, delta, c * PROCESSES);
+    const added = solveCell(
+      cell,
+      1 / cell.volume,
+      held,
+      table,
+      g,
+      c * DERIVATIVES,
+      w,
+      c * BLOCK,
+      lu,
+      c * FACTORS,
+      rhs,
+      u,
+      o,
+      delta,
+      c * PROCESSES,
+    );
     if (held) holdDelta[c] += added;
   }
   for (let l = 0; l < data.outlets.length; l++) {

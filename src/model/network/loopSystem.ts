@@ -12,6 +12,8 @@ import { loopSlope, makeWorkspace } from './slope';
 
 /** Times its tolerance that one component may err: a mean over hundreds would let a tank's oxygen stray by a milligram. */
 const ONE_ALONE = 8;
+/** Components whose errors the norm is the mean of: as many as there were when tolerances were chosen, so that one more, where it is nothing, changes no step. */
+const COUNTED = 49;
 
 export class LoopSystem implements StiffSystem {
   readonly size: number;
@@ -101,8 +103,7 @@ export class LoopSystem implements StiffSystem {
       total += sum;
       if (sum > worst) worst = sum;
     }
-    const n = STATES;
-    const value = cells.length > 16 ? Math.sqrt(worst / n) : Math.sqrt(total / (n * cells.length));
+    const value = cells.length > 16 ? Math.sqrt(worst / COUNTED) : Math.sqrt(total / (COUNTED * cells.length));
     return Number.isFinite(value) ? Math.max(value, Math.sqrt(largest) / ONE_ALONE) : Infinity;
   }
 }

@@ -7,8 +7,8 @@ import type { Link } from './loopData';
 import type { Matrix } from './matrix';
 
 /** Processes to undo for a component, in turn, as their definitions say. */
-const drawersOf = (component: number): number[] => DEFINITIONS.flatMap(({ undone }, p) => (undone ?? []).filter(([of]) => of === component).map(([, turn]) => ({ p, turn })))
-  .sort((a, b) => a.turn - b.turn).map(({ p }) => p);
+const drawersOf = (component: number): number[] => DEFINITIONS.flatMap(({ undone = [] }, p) => (
+  undone.flatMap(([of, turn]) => (of === component ? [{ p, turn }] : [])))).sort((a, b) => a.turn - b.turn).map(({ p }) => p);
 const DRAWERS: readonly (readonly number[])[] = Array.from({ length: STATES }, (_, component) => drawersOf(component));
 
 /**

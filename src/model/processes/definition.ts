@@ -1,9 +1,9 @@
-// What a process file says of each of its processes: stoichiometry, unit, where it runs, what it follows, which derivatives of its rate are kept.
+// What a process file says of each of its processes: stoichiometry, unit, where it runs, what it follows, which derivatives are kept.
 import type { Values } from '../parameters/values';
 import type { ProcessName } from './catalogue';
 import type { Where } from './where';
 
-/** A rate of first order in one component, at a constant that the stage sets at every cut; the kernel works it out, no rate function does. */
+/** A rate of first order in one component, at a constant that the stage sets at every cut; the kernel works it out itself. */
 export interface Move {
   of: number;
   /** the constant: a number of the cell */
@@ -22,7 +22,7 @@ export interface Definition {
   unknowns: readonly number[];
   /** left out: everywhere */
   where?: Where;
-  /** a component outside the dense block to which the derivative is kept: it is solved by itself (solids, methane, a gut, scarce phosphorus) */
+  /** a component outside the dense block to which the derivative is kept: it is solved alone (methane, a gut, scarce phosphorus) */
   alone?: number;
   /** components of the dense block to which derivatives are kept */
   fast?: readonly number[];

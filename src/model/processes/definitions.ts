@@ -9,7 +9,7 @@ import type { Where } from './where';
 
 export const whereOf = (definition: Definition): Where => definition.where ?? 'everywhere';
 
-/** Processes that run in the same cells stand together, so that what cannot run is passed over whole; among them the order is the families'. */
+/** Processes that run in the same cells stand together, so that what cannot run is passed over whole; then goes the families' order. */
 function ordered(definitions: readonly Definition[]): Definition[] {
   return (Object.keys(WHERE) as Where[]).flatMap((where) => definitions.filter((definition) => whereOf(definition) === where));
 }
@@ -21,6 +21,10 @@ export function closedColumns(values: Values, content: readonly Float64Array[]):
   return DEFINITIONS.map((definition) => {
     const stoichiometry = { fixed: new Map(definition.fixed(values)), unknowns: definition.unknowns };
     const last = content[0].length - 1;
-    return closeColumn(definition.id, stoichiometry, definition.fromOutside ? content.map((row) => row.map((v, e) => (e === last ? v : 0))) : content);
+    return closeColumn(
+      definition.id,
+      stoichiometry,
+      definition.fromOutside ? content.map((row) => row.map((v, e) => (e === last ? v : 0))) : content,
+    );
   });
 }

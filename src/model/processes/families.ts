@@ -1,4 +1,4 @@
-// The families of processes: one file each, with its definitions and the function that works out their rates, in the order these are called.
+// The families of processes: a file each, with its definitions and the function of their rates, in the order these are called.
 import type { Definition } from './definition';
 import { dosingDefinitions, doseRates } from './dosing';
 import { filmDefinitions, filmRates } from './film';

@@ -18,10 +18,12 @@ const clumps: readonly (readonly [ProcessName, number])[] = [['clumpDenitrificat
 
 export const hydrolysisDefinitions: readonly Definition[] = [
   ...clumps.map(([id, solid]): Definition => ({
-    id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]], unknowns: [NO3, N2, P, S2, IC, ALK], where: 'caught',
+    id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]],
+    unknowns: [NO3, N2, P, S2, IC, ALK], where: 'caught',
   })),
   ...suspended.map(([id, solid]): Definition => ({
-    id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, isCaught(solid) ? S2 : SO4, IC, ALK], where: isCaught(solid) ? 'caught' : 'everywhere',
+    id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, isCaught(solid) ? S2 : SO4, IC, ALK],
+    where: isCaught(solid) ? 'caught' : 'everywhere',
   })),
   { id: 'hydrolysisSludgeFast', unit: 'g COD', fixed: () => [[SF, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },
   { id: 'hydrolysisSludgeSlow', unit: 'g COD', fixed: () => [[SL, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },

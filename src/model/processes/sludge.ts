@@ -6,13 +6,22 @@ import type { Definition } from './definition';
 import type { RateNumbers, Workspace } from './workspace';
 
 export const sludgeDefinitions: readonly Definition[] = [
-  { id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC], alone: PO, where: 'sludge', undone: [[O2, 2], [PO, 2]] },
-  { id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK], alone: PO, where: 'sludge', undone: [[NO3, 2]] },
+  {
+    id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC],
+    alone: PO, where: 'sludge', undone: [[O2, 2], [PO, 2]],
+  },
+  {
+    id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK],
+    alone: PO, where: 'sludge', undone: [[NO3, 2]],
+  },
   { id: 'sludgeSulfate', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [SO4, PS, IC, ALK], alone: PO, where: 'sludge' },
   { id: 'sludgeMethane', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [CH4, IC], alone: PO, where: 'sludge' },
   { id: 'sludgeMethaneGas', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [AIR_CH4, IC], alone: PO, where: 'sludge' },
   { id: 'sludgeLeak', unit: 'g COD', fixed: () => [[PO, -1], [SS, 1]], unknowns: [], alone: PO, where: 'sludge', undone: [[PO, 1]] },
-  { id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS, where: 'sludge', undone: [[PS, 1]] },
+  {
+    id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [],
+    alone: PS, where: 'sludge', undone: [[PS, 1]],
+  },
   { id: 'poreSulfideByOxygen', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, O2, ALK], alone: PS, where: 'sludge' },
   { id: 'poreSulfideByNitrate', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, NO3, N2, ALK], alone: PS, where: 'sludge' },
   { id: 'poreSulfideGas', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS, where: 'sludge' },

@@ -14,7 +14,8 @@ const [COARSE, FINE, SUPERFINE] = SOLIDS;
 const dry = (v: Values, part: number): number => (part === 2 ? v.matter.inertDry : v.matter.organicDry);
 
 /** A move that the solver keeps: what stands still at its end is solved after what moves. */
-const kept = (of: number, at: Move['at'], clears?: true): Pick<Definition, 'moves' | 'where'> => ({ moves: { of, at, clears, kept: true }, where: at });
+const kept = (of: number, at: Move['at'], clears?: true): Pick<Definition, 'moves' | 'where'> => (
+  { moves: { of, at, clears, kept: true }, where: at });
 
 const moving = SIZES.flatMap((size, s) => PARTS.map((part, p) => ({ size, part, s: s as 0 | 1 | 2, p })));
 export const solidsDefinitions: readonly Definition[] = [
@@ -46,6 +47,6 @@ export const solidsDefinitions: readonly Definition[] = [
 /** 1/d at which caught solids rot down and open a filter again. */
 const UNCLOG = stages.unclog.value;
 
-export function solidsRates({ y, o, r, ro, cell }: Workspace): void {
-  if (cell.filter) r[ro + ID.filterUnclogging] = UNCLOG * y[o + CLOG];
+export function solidsRates({ y, o, r, ro }: Workspace): void {
+  r[ro + ID.filterUnclogging] = UNCLOG * y[o + CLOG];
 }

@@ -15,9 +15,13 @@ export const WHERE = {
   lamp: 'cell.kill > 0',
   /** base is given */
   dosed: 'cell.doseRate > 0',
-  /** solids on the move: coarse, fine, superfine settle and are caught; coarse is broken; sludge is stirred up; what was caught is let go */
-  settle0: 'cell.settle0 > 0', settle1: 'cell.settle1 > 0', settle2: 'cell.settle2 > 0',
-  catch0: 'cell.catch0 > 0', catch1: 'cell.catch1 > 0', catch2: 'cell.catch2 > 0',
+  /** solids on the move: coarse, fine, superfine settle or are caught; coarse is broken; sludge is stirred up, what was caught let go */
+  settle0: 'cell.settle0 > 0',
+  settle1: 'cell.settle1 > 0',
+  settle2: 'cell.settle2 > 0',
+  catch0: 'cell.catch0 > 0',
+  catch1: 'cell.catch1 > 0',
+  catch2: 'cell.catch2 > 0',
   shear: 'cell.shear > 0',
   stir: 'cell.stir > 0 && cell.sludgeRoom > 0',
   release: 'cell.release > 0',

@@ -2,12 +2,17 @@
 // a table that each season fills. Found by closing the columns anew with every parameter moved in turn, whatever its range.
 import { STATES } from '../../components';
 import { contentTable } from '../../content';
+import type { Column } from '../../continuity';
 import { GROUPS, valuesWith } from '../../parameters/values';
+import type { Values } from '../../parameters/values';
 import type { Definition } from '../../processes/definition';
 import { closedColumns } from '../../processes/definitions';
 
 /** A coefficient without its sign: a literal ('' for one), or the name of its place in the table. */
-export interface Coefficient { sign: 1 | -1; text: string }
+export interface Coefficient {
+  sign: 1 | -1;
+  text: string;
+}
 export interface Coefficients {
   /** process → component → coefficient; every one that is not nothing under some parameter */
   of: readonly ReadonlyMap<number, Coefficient>[];
@@ -19,9 +24,24 @@ export interface Coefficients {
 const moved = (value: number, place: number): number => (value === 0 ? 0.03125 : value * (1.0625 + 0.001 * place));
 
 /** Every set of values that the columns are closed for: as recorded, each parameter moved alone, and all moved at once. */
-function samples(): Record<string, number>[] {
-  const paths = Object.entries(GROUPS).flatMap(([group, parameters]) => Object.entries(parameters).map(([name, { value }]) => [`${group}.${name}`, value] as const));
-  return [{}, ...paths.map(([path, value]) => ({ [path]: moved(value, 0) })), Object.fromEntries(paths.map(([path, value], i) => [path, moved(value, i % 41)]))];
+function samples(): Values[] {
+  const paths = Object.entries(GROUPS).flatMap(([group, parameters]) =>
+    Object.entries(parameters).map(([name, { value }]) => [`${group}.${name}`, value] as const),
+  );
+  const all = Object.fromEntries(paths.map(([path, value], i) => [path, moved(value, i % 41)]));
+  return [valuesWith(), ...paths.map(([path, value]) => valuesWith({ [path]: moved(value, 0) })), valuesWith(all)];
+}
+
+/** The columns under every sample that differs in what they are closed from. */
+function closedTables(definitions: readonly Definition[]): Column[][] {
+  const seen = new Set<string>();
+  return samples().flatMap((values) => {
+    const content = contentTable(values);
+    const from = JSON.stringify([content, definitions.map(({ fixed }) => fixed(values))]);
+    if (seen.has(from)) return [];
+    seen.add(from);
+    return [closedColumns(values, content)];
+  });
 }
 
 /** What is left of a coefficient that cancels, by rounding alone. */
@@ -29,31 +49,32 @@ const DUST = 1e-14;
 
 /** @param nameOf the name of a place in the table */
 export function findCoefficients(definitions: readonly Definition[], nameOf: (process: number, row: number) => string): Coefficients {
-  const tables = samples().map((sample) => {
-    const values = valuesWith(sample);
-    return closedColumns(values, contentTable(values));
-  });
+  const tables = closedTables(definitions);
   const known = new Map<string, string>();
   const table: { process: number; row: number; name: string }[] = [];
   const of = definitions.map((_, process) => {
     const rows = new Set(tables.flatMap((columns) => Array.from(columns[process].rows)).filter((row) => row < STATES));
-    return new Map([...rows].sort((a, b) => a - b).flatMap((row): [number, Coefficient][] => {
-      const series = tables.map((columns) => columns[process].coefficients[columns[process].rows.indexOf(row)] ?? 0);
-      if (series.every((value) => Math.abs(value) < DUST)) return [];
-      const sign = (series.find((value) => value !== 0) ?? 1) < 0 ? -1 : 1;
-      const sizes = series.map((value) => value * sign);
-      if (sizes.every((size) => size === sizes[0])) return [[row, { sign, text: sizes[0] === 1 ? '' : String(sizes[0]) }]];
-      // Coefficients that move together, of either sign, share a place.
-      const found = known.get(sizes.join());
-      if (found !== undefined) return [[row, { sign, text: found }]];
-      const turned = known.get(sizes.map((size) => -size).join());
-      if (turned !== undefined) return [[row, { sign: sign === 1 ? -1 : 1, text: turned }]];
-      const name = nameOf(process, row);
-      // The place holds the coefficient itself, with its sign.
-      known.set(series.join(), name);
-      table.push({ process, row, name });
-      return [[row, { sign: 1, text: name }]];
-    }));
+    return new Map(
+      [...rows]
+        .sort((a, b) => a - b)
+        .flatMap((row): [number, Coefficient][] => {
+          const series = tables.map((columns) => columns[process].coefficients[columns[process].rows.indexOf(row)] ?? 0);
+          if (series.every((value) => Math.abs(value) < DUST)) return [];
+          const sign = (series.find((value) => value !== 0) ?? 1) < 0 ? -1 : 1;
+          const sizes = series.map((value) => value * sign);
+          if (sizes.every((size) => size === sizes[0])) return [[row, { sign, text: sizes[0] === 1 ? '' : String(sizes[0]) }]];
+          // Coefficients that move together, of either sign, share a place.
+          const found = known.get(sizes.join());
+          if (found !== undefined) return [[row, { sign, text: found }]];
+          const turned = known.get(sizes.map((size) => -size).join());
+          if (turned !== undefined) return [[row, { sign: sign === 1 ? -1 : 1, text: turned }]];
+          const name = nameOf(process, row);
+          // The place holds the coefficient itself, with its sign.
+          known.set(series.join(), name);
+          table.push({ process, row, name });
+          return [[row, { sign: 1, text: name }]];
+        }),
+    );
   });
   return { of, table };
 }

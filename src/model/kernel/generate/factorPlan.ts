@@ -15,7 +15,7 @@ export interface FactorPlan {
   changed: ReadonlySet<string>;
   /** places among the kept numbers: factors `L row column`, changed entries `U row column`, inverted diagonals `D row` */
   places: ReadonlyMap<string, number>;
-  /** inverted diagonals of what is solved alone come first, then those of what only water carries off and of what rests, then the block's */
+  /** inverted diagonals of what is solved alone, of what only water carries off, of what rests; then the block's */
   numbers: number;
 }
 
@@ -34,10 +34,11 @@ export function factorPlan(plan: KernelPlan, held = O2): FactorPlan {
     const choice = [...left].filter((i) => i !== held || left.size === 1).map((i) => ({ i, cost: below(i).length * right(i).length }));
     const pivot = choice.reduce((least, one) => (one.cost < least.cost ? one : least)).i;
     const step = { pivot, below: below(pivot), right: right(pivot) };
-    for (const row of step.below) for (const column of step.right) {
-      filled.add(key(row, column));
-      changed.add(key(row, column));
-    }
+    for (const row of step.below)
+      for (const column of step.right) {
+        filled.add(key(row, column));
+        changed.add(key(row, column));
+      }
     left.delete(pivot);
     steps.push(step);
   }

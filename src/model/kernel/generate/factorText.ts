@@ -1,7 +1,7 @@
 // Writes the factorising of d I − W of one cell: only what can be filled, in an order that fills little.
 import { FAST, FLOWING, O2 } from '../../components';
 import { carriedPlace, factorPlan, key, restingPlace } from './factorPlan';
-import { broken, fileOf, imported, indented, opening } from './lines';
+import { fileOf, imported, indented, opening, signature } from './lines';
 import { conditionOf, row } from './kernelPlan';
 import type { KernelPlan } from './kernelPlan';
 
@@ -11,8 +11,12 @@ function loneLines(plan: KernelPlan): string[] {
     const base = component < FLOWING ? 'carried' : 'resting';
     const conditions = [...new Set(losses.map(({ process }) => conditionOf(plan.definitions[process])))];
     const inverse = `1 / (d + own[oo + ${diagonal}])`;
-    const named = plan.lones.filter((lone) => lone.diagonal === diagonal).map((lone) => row(lone.component)).join(', ');
-    return `lu[lo + ${diagonal}] = ${conditions.includes('') ? inverse : `${conditions.length > 1 ? `(${conditions.map((one) => (one.includes('&&') ? `(${one})` : one)).join(' || ')})` : conditions[0]} ? ${inverse} : ${base}`}; // ${named}`;
+    const named = plan.lones
+      .filter((lone) => lone.diagonal === diagonal)
+      .map((lone) => row(lone.component))
+      .join(', ');
+    const any = conditions.map((one) => (conditions.length > 1 && one.includes('&&') ? `(${one})` : one)).join(' || ');
+    return `lu[lo + ${diagonal}] = ${conditions.includes('') ? inverse : `${any} ? ${inverse} : ${base}`}; // ${named}`;
   });
 }
 
@@ -29,32 +33,54 @@ export function factorText(plan: KernelPlan): string {
     return c === r ? `d + outflow - w[wo + ${inBlock(r, c)}]` : fromW(r, c);
   };
   const read = (r: number, c: number): string => {
-    if (!known.has(key(r, c))) { known.add(key(r, c)); lines.push(`${changed.has(key(r, c)) ? 'let' : 'const'} ${entry(r, c)} = ${first(r, c)};`); }
+    if (!known.has(key(r, c))) {
+      known.add(key(r, c));
+      lines.push(`${changed.has(key(r, c)) ? 'let' : 'const'} ${entry(r, c)} = ${first(r, c)};`);
+    }
     return entry(r, c);
   };
   for (const { pivot, below, right } of steps) {
     lines.push(`// --- ${row(pivot)}`);
     const own = read(pivot, pivot);
-    lines.push(`if (!(${own} > LEAST || ${own} < -LEAST)) return false;`, `const inverse_${row(pivot)} = 1 / ${own};`, `lu[lo + ${places.get(`D ${pivot}`)}] = inverse_${row(pivot)};`);
+    lines.push(
+      `if (!(${own} > LEAST || ${own} < -LEAST)) return false;`,
+      `const inverse_${row(pivot)} = 1 / ${own};`,
+      `lu[lo + ${places.get(`D ${pivot}`)}] = inverse_${row(pivot)};`,
+    );
     for (const c of right) if (changed.has(key(pivot, c))) lines.push(`lu[lo + ${places.get(`U ${key(pivot, c)}`)}] = ${read(pivot, c)};`);
     for (const r of below) {
-      lines.push(`const l_${row(r)}_${row(pivot)} = (${read(r, pivot)}) * inverse_${row(pivot)};`.replace(/\((\w+)\)/, '$1'), `lu[lo + ${places.get(`L ${key(r, pivot)}`)}] = l_${row(r)}_${row(pivot)};`);
-      for (const c of right) { const target = read(r, c); const by = read(pivot, c); lines.push(`${target} -= l_${row(r)}_${row(pivot)} * ${by};`); }
+      lines.push(
+        `const l_${row(r)}_${row(pivot)} = (${read(r, pivot)}) * inverse_${row(pivot)};`.replace(/\((\w+)\)/, '$1'),
+        `lu[lo + ${places.get(`L ${key(r, pivot)}`)}] = l_${row(r)}_${row(pivot)};`,
+      );
+      for (const c of right) {
+        const target = read(r, c);
+        const by = read(pivot, c);
+        lines.push(`${target} -= l_${row(r)}_${row(pivot)} * ${by};`);
+      }
     }
   }
   return fileOf([
     ...opening('Factorises d I − W of one cell, without pivoting: its diagonal is dominant.'),
     ...imported(['Cell'], '../cell', true),
     '',
-    '/** No pivot may be smaller. */', 'const LEAST = 1e-300;', '',
+    '/** No pivot may be smaller. */',
+    'const LEAST = 1e-300;',
+    '',
     '/**',
     ' * Writes inverted diagonals and factors to `lu` from `lo`.',
-    ' * @param outflow 1/d that water carries off @param held whether a rig holds oxygen @returns false where a pivot vanishes; the caller then shortens its step',
+    ' * @param outflow 1/d that water carries off @param held whether a rig holds oxygen',
+    ' * @returns false where a pivot vanishes; the caller then shortens its step',
     ' */',
-    ...broken('export function factorCell(cell: Cell, outflow: number, d: number, held: boolean, own: Float64Array, oo: number, w: Float64Array, wo: number, lu: Float64Array, lo: number): boolean {'),
+    ...signature('factorCell', ['cell: Cell', 'outflow', 'd', 'held: boolean', 'own[]', 'oo', 'w[]', 'wo', 'lu[]', 'lo'], 'boolean'),
     ...indented([
-      'const carried = 1 / (d + outflow), resting = 1 / d;', `lu[lo + ${carriedPlace(plan)}] = carried;`, `lu[lo + ${restingPlace(plan)}] = resting;`,
-      ...loneLines(plan), ...lines, 'return true;',
-    ]), '}',
+      'const carried = 1 / (d + outflow), resting = 1 / d;',
+      `lu[lo + ${carriedPlace(plan)}] = carried;`,
+      `lu[lo + ${restingPlace(plan)}] = resting;`,
+      ...loneLines(plan),
+      ...lines,
+      'return true;',
+    ]),
+    '}',
   ]);
 }

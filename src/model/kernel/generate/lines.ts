@@ -5,18 +5,25 @@ const WIDTH = 140;
 
 /** The first lines of a generated file. */
 export const opening = (...owns: readonly string[]): string[] => [
-  ...owns.map((line) => `// ${line}`), '// Written by `npm run kernels` from the tables of components and processes: never edited, stale copies fail a test.',
+  ...owns.map((line) => `// ${line}`),
+  '// Written by `npm run kernels` from the tables of components and processes: never edited, stale copies fail a test.',
 ];
 
 /** Where a text too long for a line is best broken: before a sign outside brackets, else after a comma, as late as fits. */
 function breakAt(text: string, from: number): number {
-  let depth = 0, sign = -1, comma = -1, outer = Infinity;
+  let depth = 0,
+    sign = -1,
+    comma = -1,
+    outer = Infinity;
   for (let i = 0; i < WIDTH; i++) {
     if (text[i] === '[') depth++;
     else if (text[i] === ']') depth--;
     if (i <= from) continue;
     if (depth === 0 && /^ [+-] /.test(text.slice(i, i + 3))) sign = i;
-    if (text[i] === ',' && text[i + 1] === ' ' && depth <= outer) { outer = depth; comma = i + 1; }
+    if (text[i] === ',' && text[i + 1] === ' ' && depth <= outer) {
+      outer = depth;
+      comma = i + 1;
+    }
   }
   return sign >= 0 ? sign : comma;
 }
@@ -49,16 +56,28 @@ export function packed(statements: readonly string[]): string[] {
 }
 
 /** One `const` for several names. */
-export const constants = (definitions: readonly string[]): string[] => (definitions.length === 0 ? [] : [`const ${definitions.join(', ')};`]);
+export const constants = (definitions: readonly string[]): string[] =>
+  definitions.length === 0 ? [] : [`const ${definitions.join(', ')};`];
 
 /** `import { a, b } from 'c';` */
-export const imported = (names: readonly string[], from: string, type = false): string[] => broken(`import ${type ? 'type ' : ''}{ ${[...names].sort().join(', ')} } from '${from}';`);
+export const imported = (names: readonly string[], from: string, type = false): string[] =>
+  broken(`import ${type ? 'type ' : ''}{ ${[...names].sort().join(', ')} } from '${from}';`);
 
 /** Joins lines to a file's text. */
 export const fileOf = (lines: readonly string[]): string => `${lines.join('\n')}\n`;
 
 /** Lines inside a condition; as they are where there is none. */
 export const within = (condition: string, lines: readonly string[]): string[] =>
-  (condition === '' || lines.length === 0 ? [...lines] : [`if (${condition}) {`, ...indented(lines), '}']);
+  condition === '' || lines.length === 0 ? [...lines] : [`if (${condition}) {`, ...indented(lines), '}'];
 
-export const indented = (lines: readonly string[]): string[] => lines.flatMap((line) => (line === '' ? [''] : broken(line.trimStart(), `  ${/^ */.exec(line)?.[0] ?? ''}`)));
+export const indented = (lines: readonly string[]): string[] =>
+  lines.flatMap((line) => (line === '' ? [''] : broken(line.trimStart(), `  ${/^ */.exec(line)?.[0] ?? ''}`)));
+
+/** The first lines of an exported function; of its parameters, `x` is a number, `x[]` an array of numbers, others say their type. */
+export const signature = (name: string, parameters: readonly string[], result: string): string[] => {
+  const typed = parameters.map((one) => {
+    if (one.includes(':')) return one;
+    return one.endsWith('[]') ? `${one.slice(0, -2)}: Float64Array` : `${one}: number`;
+  });
+  return broken(`export function ${name}(${typed.join(', ')}): ${result} {`);
+};

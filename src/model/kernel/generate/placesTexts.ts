@@ -8,67 +8,90 @@ import { broken, fileOf, imported, opening } from './lines';
 import { byWhere, idOf } from './kernelPlan';
 import type { KernelPlan } from './kernelPlan';
 
-const exported = (names: readonly string[], from = 0): string[] => (names.length === 0 ? [] : broken(`export const ${names.map((name, i) => `${name} = ${from + i}`).join(', ')};`));
+const exported = (names: readonly string[], from = 0): string[] =>
+  names.length === 0 ? [] : broken(`export const ${names.map((name, i) => `${name} = ${from + i}`).join(', ')};`);
 
 export function idsText(plan: KernelPlan): string {
   let from = 0;
   return fileOf([
     ...opening('The place of every process among the rates of a cell, by its id, under the condition that it runs on.'),
     ...byWhere(plan, () => true).flatMap(({ where, processes }) => {
-      const lines = [`// --- ${where}${WHERE[where] ? `: ${WHERE[where]}` : ''}`, ...exported(processes.map((p) => idOf(plan, p)), from)];
+      const lines = [
+        `// --- ${where}${WHERE[where] ? `: ${WHERE[where]}` : ''}`,
+        ...exported(
+          processes.map((p) => idOf(plan, p)),
+          from,
+        ),
+      ];
       from += processes.length;
       return lines;
     }),
   ]);
 }
 
-export const keptText = (plan: KernelPlan): string => fileOf([
-  ...opening('The place of every kept derivative among those of a cell: of a process to a component, or its share of what it follows.'),
-  ...plan.definitions.flatMap(({ id }) => {
-    const names = plan.kept.filter((name) => name.startsWith(`${id}_`));
-    return exported(names, plan.kept.indexOf(names[0]));
-  }),
-]);
+export const keptText = (plan: KernelPlan): string =>
+  fileOf([
+    ...opening('The place of every kept derivative among those of a cell: of a process to a component, or its share of what it follows.'),
+    ...plan.definitions.flatMap(({ id }) => {
+      const names = plan.kept.filter((name) => name.startsWith(`${id}_`));
+      return exported(names, plan.kept.indexOf(names[0]));
+    }),
+  ]);
 
-export const tableText = (plan: KernelPlan): string => fileOf([
-  ...opening('The place of every coefficient that depends on parameters in the table that a season fills; equal ones share one.'),
-  ...plan.definitions.flatMap(({ id }, p) => {
-    const own = plan.coefficients.table.filter(({ process }) => process === p);
-    return own.length === 0 ? [] : [`// --- ${id}`, ...exported(own.map(({ name }) => name), plan.coefficients.table.indexOf(own[0]))];
-  }),
-]);
+export const tableText = (plan: KernelPlan): string =>
+  fileOf([
+    ...opening('The place of every coefficient that depends on parameters in the table that a season fills; equal ones share one.'),
+    ...plan.definitions.flatMap(({ id }, p) => {
+      const own = plan.coefficients.table.filter(({ process }) => process === p);
+      return own.length === 0
+        ? []
+        : [
+            `// --- ${id}`,
+            ...exported(
+              own.map(({ name }) => name),
+              plan.coefficients.table.indexOf(own[0]),
+            ),
+          ];
+    }),
+  ]);
 
 export function sizesText(plan: KernelPlan): string {
   const { numbers } = factorPlan(plan);
+  const { block, diagonals } = plan;
   const { of, table } = plan.coefficients;
+  const pairs = table.map(({ process, row }) => `[${process}, ${row}]`).join(', ');
   return fileOf([
-    ...opening('How much room a cell\'s numbers take, and which coefficients stand in the table.'),
+    ...opening("How much room a cell's numbers take, and which coefficients stand in the table."),
     `export const PROCESSES = ${plan.definitions.length};`,
     `/** Kept derivatives; entries of the dense block; diagonals of what is solved alone; numbers kept of a factorised cell. */`,
-    `export const DERIVATIVES = ${plan.kept.length}, BLOCK = ${plan.block.length}, DIAGONALS = ${plan.diagonals.length}, FACTORS = ${numbers};`,
+    `export const DERIVATIVES = ${plan.kept.length}, BLOCK = ${block.length}, DIAGONALS = ${diagonals.length}, FACTORS = ${numbers};`,
     '',
     '/** Process and component of each coefficient in the table. */',
-    ...broken(`export const TABLE_OF: readonly (readonly [process: number, component: number])[] = [${table.map(({ process, row }) => `[${process}, ${row}]`).join(', ')}];`),
+    ...broken(`export const TABLE_OF: readonly (readonly [process: number, component: number])[] = [${pairs}];`),
     `/** Coefficients in all columns; those that are the same whatever the parameters are written into the kernels. */`,
     `export const COEFFICIENTS = ${of.reduce((sum, rows) => sum + rows.size, 0)};`,
   ]);
 }
 
 /** Where processes run, as functions. */
-export const whereText = (): string => fileOf([
-  ...opening('Whether the processes of each place run in a cell.'),
-  ...imported(['Cell'], '../cell', true),
-  ...imported(['Where'], '../processes/where', true),
-  '',
-  'export const RUNS: Readonly<Record<Where, (cell: Cell) => boolean>> = {',
-  ...Object.entries(WHERE).map(([where, condition]) => `  ${where}: (${condition ? 'cell' : ''}) => ${condition || 'true'},`),
-  '};',
-]);
+export const whereText = (): string =>
+  fileOf([
+    ...opening('Whether the processes of each place run in a cell.'),
+    ...imported(['Cell'], '../cell', true),
+    ...imported(['Where'], '../processes/where', true),
+    '',
+    'export const RUNS: Readonly<Record<Where, (cell: Cell) => boolean>> = {',
+    ...Object.entries(WHERE).map(([where, condition]) => `  ${where}: (${condition ? 'cell' : ''}) => ${condition || 'true'},`),
+    '};',
+  ]);
 
 /** The rate functions of the families, each called where any of its processes runs. */
 export function ratesText(families: readonly Family[] = FAMILIES): string {
   return fileOf([
-    ...opening('All rates of some cells, family by family, not cell by cell: the code of all of them does not fit a processor\'s nearest', 'cache, that of one does.'),
+    ...opening(
+      "All rates of some cells, family by family, not cell by cell: the code of all of them does not fit a processor's nearest",
+      'cache, that of one does.',
+    ),
     ...families.flatMap(({ file, rates }) => imported([rates.name], `../processes/${file}`)),
     ...imported(['RateNumbers', 'Workspace'], '../processes/workspace', true),
     '',
@@ -79,7 +102,9 @@ export function ratesText(families: readonly Family[] = FAMILIES): string {
       // The moves of solids are the kernel's own.
       const conditions = [...new Set(definitions.filter(({ moves }) => !moves).map((definition) => WHERE[whereOf(definition)]))];
       const alone = conditions.length === 1 ? conditions[0].replaceAll('cell.', 'spaces[c].cell.') : '';
-      return [`  for (let c = 0; c < n; c++) ${alone ? `if (${alone}) ` : ''}${rates.name}(spaces[c]${rates.length > 1 ? ', numbers' : ''});`];
+      return [
+        `  for (let c = 0; c < n; c++) ${alone ? `if (${alone}) ` : ''}${rates.name}(spaces[c]${rates.length > 1 ? ', numbers' : ''});`,
+      ];
     }),
     '}',
   ]);

@@ -1,11 +1,21 @@
 // Sums of products as text: terms with the same coefficient are put together, and sums that recur get a name of their own.
 
 /** ± coefficient × factor; a coefficient of '' is one. */
-export interface Term { sign: 1 | -1; coefficient: string; factor: string }
+export interface Term {
+  sign: 1 | -1;
+  coefficient: string;
+  factor: string;
+}
 /** A place that is added to (or set), and what it is. */
-export interface Sum { target: string; terms: readonly Term[] }
+export interface Sum {
+  target: string;
+  terms: readonly Term[];
+}
 
-interface Group { coefficient: string; parts: { sign: 1 | -1; factor: string }[] }
+interface Group {
+  coefficient: string;
+  parts: { sign: 1 | -1; factor: string }[];
+}
 
 function grouped(terms: readonly Term[]): Group[] {
   const groups: Group[] = [];
@@ -23,7 +33,8 @@ function grouped(terms: readonly Term[]): Group[] {
 /** Whether anything is left of a sum. */
 export const isEmpty = (terms: readonly Term[]): boolean => grouped(terms).length === 0;
 
-const signed = (parts: Group['parts']): string => parts.map(({ sign, factor }, i) => (i === 0 ? (sign < 0 ? `-${factor}` : factor) : `${sign < 0 ? ' - ' : ' + '}${factor}`)).join('');
+const signed = (parts: Group['parts']): string =>
+  parts.map(({ sign, factor }, i) => (i === 0 ? (sign < 0 ? `-${factor}` : factor) : `${sign < 0 ? ' - ' : ' + '}${factor}`)).join('');
 
 /** Positive parts first, since a leading minus costs an operation; where all are negative the group is. */
 function ordered(parts: Group['parts']): { sign: 1 | -1; parts: Group['parts'] } {
@@ -39,15 +50,19 @@ export class Recurring {
   readonly lines: string[] = [];
 
   constructor(sums: readonly Sum[], taken: readonly string[]) {
-    for (const { terms } of sums) for (const group of grouped(terms)) {
-      if (group.coefficient === '' || group.parts.length < 2) continue;
-      const text = signed(ordered(group.parts).parts);
-      this.counts.set(text, (this.counts.get(text) ?? 0) + 1);
-      if (this.counts.get(text) !== 2) continue;
-      const name = nameFor(group.parts.map(({ factor }) => factor), [...taken, ...this.names.values()]);
-      this.names.set(text, name);
-      this.lines.push(`const ${name} = ${text};`);
-    }
+    for (const { terms } of sums)
+      for (const group of grouped(terms)) {
+        if (group.coefficient === '' || group.parts.length < 2) continue;
+        const text = signed(ordered(group.parts).parts);
+        this.counts.set(text, (this.counts.get(text) ?? 0) + 1);
+        if (this.counts.get(text) !== 2) continue;
+        const name = nameFor(
+          group.parts.map(({ factor }) => factor),
+          [...taken, ...this.names.values()],
+        );
+        this.names.set(text, name);
+        this.lines.push(`const ${name} = ${text};`);
+      }
   }
 
   /** Signed addends of a sum, the positive ones first. */
