@@ -1,7 +1,7 @@
 // Where in a file's text a problem stands, so that whoever wrote the file finds the line.
 import { jsonFault } from './jsonScan';
 import { TEXT_MAX } from './jsonText';
-import type { Problem } from './lesson';
+import type { Problem } from './problem';
 import { withoutNotes } from './notes';
 import { pathText } from './problems';
 

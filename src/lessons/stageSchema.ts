@@ -1,10 +1,11 @@
 // What a stage of the loop or at its side may hold when it comes from outside, kind by kind.
 // Sizes left out take those of the stage's file in model/stages; air left out is no air.
 import { z } from 'zod';
-import { CROPS } from '../model/parameters/crops/crops';
+import { CROPS } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
-import { STAGES, stageType } from '../model/stages/catalogue';
-import type { StageSizes } from '../model/stages/stageType';
+import { STAGES } from '../catalogue/kinds';
+import { stageType } from '../catalogue/stageTypes';
+import type { StageSizes } from '../model/stages/stageScience';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 type Measure = Exclude<keyof StageSizes, 'outlet'>;
@@ -48,13 +49,13 @@ const SIDE_KINDS = ['mineralisationTank', 'baseDosing'] as const;
 
 export const stageSchema = z.discriminatedUnion('kind', [
   strict({ id: idField(), kind: exactly('fishTank'), volume_m3: volume('fishTank'), outlet: oneOf(['bottomLift', 'surface']).default('bottomLift'), ...tank, ...common }),
-  openTank('coneSettler'), openTank('swirlSeparator'), openTank('radialFlowSettler'), openTank('fineFilter'), openTank('degassingTank'), openTank('sump'),
-  strict({ id: idField(), kind: exactly('screenFilter'), volume_m3: volume('screenFilter'), mesh_um: numberFrom(10, 1000, 'µm').default(usual('screenFilter', 'mesh_um', 60)), ...common }),
+  openTank('conicalClarifier'), openTank('swirlSeparator'), openTank('radialFlowSettler'), openTank('fineFilter'), openTank('degassingTank'), openTank('sump'),
+  strict({ id: idField(), kind: exactly('drumFilter'), volume_m3: volume('drumFilter'), mesh_um: numberFrom(10, 1000, 'µm').default(usual('drumFilter', 'mesh_um', 60)), ...common }),
   hull('beadFilter'), hull('sandFilter'), hull('cartridgeFilter'),
-  strict({ id: idField(), kind: exactly('movingBed'), volume_m3: volume('movingBed'), air_L_min: air(), media_m3: media(usual('movingBed', 'media_m3', 0)), ...common }),
+  strict({ id: idField(), kind: exactly('movingBedBiofilter'), volume_m3: volume('movingBedBiofilter'), air_L_min: air(), media_m3: media(usual('movingBedBiofilter', 'media_m3', 0)), ...common }),
   strict({ id: idField(), kind: exactly('tricklingFilter'), media_m3: numberFrom(0.001, 1000, 'm³').default(usual('tricklingFilter', 'media_m3', 0.2)), height_m: height('tricklingFilter'), ...common }),
   strict({ ...bed('raftBed', 0.01, 2), ...tank, ...common }),
-  strict({ ...bed('filmChannel', 0.002, 0.1), ...common }),
+  strict({ ...bed('nftChannel', 0.002, 0.1), ...common }),
   strict({ ...bed('mediaBed', 0.05, 2), ...common }),
   strict({ id: idField(), kind: exactly('tower'), area_m2: area('tower'), height_m: height('tower'), crop: cropSchema.optional(), ...common }),
   strict({
@@ -63,11 +64,11 @@ export const stageSchema = z.discriminatedUnion('kind', [
   }),
   strict({ id: idField(), kind: exactly('uvUnit'), volume_m3: volume('uvUnit'), lamp_W: numberFrom(0, 10000, 'W').default(usual('uvUnit', 'lamp_W', 40)), ...common }),
   benchMineralisation,
-], { error: choiceError('kind', LOOP_KINDS, []) });
+], { error: choiceError('kind', LOOP_KINDS) });
 
 const mineralisationTank = strict({
   ...mineralisation,
-  takes: listOf(idField(), 0, 24, 'stage ids').default([]),
+  takes: listOf(idField(), 0, 24, 'stageIds').default([]),
   returnsTo: idField(),
 });
 const baseDosing = strict({
@@ -77,4 +78,4 @@ const baseDosing = strict({
   targetPH: numberFrom(4, 10, '').default(7),
 });
 
-export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS, []) });
+export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS) });

@@ -78,7 +78,7 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   { name: 'CL', kind: 'dissolved', lasts: true, content: () => ({ Cl: 1, charge: -1 / ATOM.Cl }), tolerance: inWater(0.01) },
   // chelated: its charge is booked at zero
   { name: 'FE', kind: 'dissolved', lasts: true, content: () => ({ Fe: 1 }), tolerance: inWater(0.002) },
-  // --- free-floating opportunists, index × m³
+  // --- free-floating bacteria, index × m³
   { name: 'OP', kind: 'index', lasts: true, tolerance: inWater(0.05) },
   // --- flowing solids: coarse, fine, superfine
   ...solids(['CF', 'CS', 'CI'], 'solid', 'COARSE', inWater(0.06)),

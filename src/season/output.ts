@@ -41,7 +41,7 @@ export class Rows {
       still[row + I.spill_m3_d] = spillOf(this.runtime, state, c);
       const bed = cell.bed ? state.beds.find((it) => c >= it.first && c < it.first + it.cells) : undefined;
       this.beds[c] = bed;
-      still[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
+      still[row + I.cut_kg] = bed ? bed.cut / values.crops[bed.crop].dryShare / 1000 / bed.cells : 0;
       if (!cell.fish) return;
       let number = 0, eaten = 0;
       for (const group of state.fish) {
@@ -100,7 +100,7 @@ export class Rows {
     const caught = y[o + MF] * dry[MF] + y[o + MS] * dry[MS] + y[o + MI] * dry[MI];
     out[row + I.caught_g] = caught;
     out[row + I.gas_L_d] = state.gas[c];
-    out[row + I.opportunists] = y[o + OP] * v;
+    out[row + I.freeBacteria] = y[o + OP] * v;
     out[row + I.Mg_mg_L] = y[o + MG] * v;
     if (cell.fish) {
       const number = out[row + I.number];

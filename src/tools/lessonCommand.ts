@@ -5,34 +5,35 @@ import { playLesson } from '../lessons/playLesson';
 import { readLesson } from '../lessons/readLesson';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
-import { CommandError, readText, refused } from './planText';
+import { CommandError, oldFileText, readText, refused } from './planText';
 import { playedText } from './playedText';
-
-const HELP = `Checks a lesson file and plays it.
-
-  npm run -s lesson -- levels/NN-name.json               (or - for standard input)
-  npm run -s lesson -- levels/NN-name.json --plan KEY    prints the plan of the reference or of a mistake instead
-
-Exit code 0: the reference earns three marks, every listed mistake shows its consequences, an idle player earns no mark;
-1: something of that fails, or the file cannot be used; 2: the command cannot be understood.
-`;
+import { say } from '../words/say';
 
 function buildNamed(lesson: Lesson, key: string | undefined): Build {
   const build = buildOf(lesson, key ?? '');
-  if (build === undefined) throw new CommandError(`--plan: got ${key ?? 'nothing'}; expected one of ${buildKeys(lesson).join(', ')}`, 2);
+  if (build === undefined) {
+    const expected = say('command.oneOf', { names: buildKeys(lesson) });
+    throw new CommandError(key === undefined ? say('command.gotNothingFor', { option: '--plan', expected }) : say('command.gotFor', { option: '--plan', got: key, expected }), 2);
+  }
   return build;
 }
 
+/** Where the command writes, and the engine it runs. */
+export interface LessonSurroundings { print: (text: string) => void; note: (text: string) => void; run: (plan: Plan) => Trajectory }
+
 /** Runs the command and returns its exit code. */
-export function lessonCommand(words: readonly string[], print: (text: string) => void, run: (plan: Plan) => Trajectory): number {
+export function lessonCommand(words: readonly string[], { print, note, run }: LessonSurroundings): number {
   if (words.includes('--help') || words.includes('-h')) {
-    print(HELP);
+    print(say('command.lessonHelp'));
     return 0;
   }
   const asksPlan = words[1] === '--plan';
-  if (words.length === 0 || words.length > (asksPlan ? 3 : 1)) throw new CommandError(`got "${words.join(' ')}"; expected one lesson file\n\n${HELP}`, 2);
+  if (words.length === 0 || words.length > (asksPlan ? 3 : 1)) {
+    throw new CommandError(`${say('command.oneLesson', { got: words.join(' ') })}\n\n${say('command.lessonHelp')}`, 2);
+  }
   const read = readLesson(readText(words[0]));
   if ('problems' in read) throw refused(words[0], read.problems);
+  if (read.old !== undefined) note(oldFileText(read.old));
   if (asksPlan) {
     print(`${JSON.stringify(buildPlan(read.lesson, buildNamed(read.lesson, words[2])), null, 2)}\n`);
     return 0;

@@ -4,17 +4,21 @@ import { describe, expect, test } from 'vitest';
 import { jsonFault } from '../../src/lessons/jsonScan';
 import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
-import type { Problem } from '../../src/lessons/lesson';
+import type { Problem } from '../../src/lessons/problem';
+import { expectedWords, foundWords, whereWords } from '../../src/words/problemWords';
 import { changed, soundLesson, soundPlan } from './plans';
 import type { Json } from './plans';
 
 function sound(problems: Problem[]): void {
   expect(problems.length).toBeGreaterThan(0);
   for (const problem of problems) {
-    expect(problem.path).not.toBe('');
-    expect(problem.got).not.toBe('');
-    expect(problem.expected).not.toBe('');
-    expect(problem.got.length).toBeLessThan(120);
+    expect(whereWords(problem)).not.toBe('');
+    expect(foundWords(problem.got)).not.toBe('');
+    expect(foundWords(problem.got).length).toBeLessThan(120);
+    expect(expectedWords(problem.expected)).not.toBe('');
+    // every fault has a code of ours, and every value of it has its place
+    expect(problem.expected.code).not.toBe('other');
+    expect(problem.expected.code === 'words' ? '' : expectedWords(problem.expected)).not.toMatch(/\{\w+\}/);
   }
 }
 
@@ -55,7 +59,7 @@ describe('the gates', () => {
     fc.assert(fc.property(fc.constantFrom(...pathsOf(plan)), fc.jsonValue(), (path, value) => {
       const read = readPlan(JSON.stringify(changed(plan, path, value as Json)));
       if ('problems' in read) sound(read.problems);
-      else expect(read.plan.format).toBe('loopwright.plan/1');
+      else expect(read.plan.format).toBe('loopwright.plan/2');
     }), { numRuns: 500 });
   });
 
@@ -93,7 +97,7 @@ describe('the place where a text stops being JSON', () => {
     }), { numRuns: 3000 });
   });
 
-  test.each([['{"a": 1', 7, 'a comma or a closing brace'], ['[1 2]', 3, 'a comma or a closing bracket'], ['{"a" 1}', 5, 'a colon after the key'], ['[1,]', 3, 'a value'], ['{} x', 3, 'the end of the text'], ['["a', 3, 'the rest of a text and its closing double quote'], ["{'a': 1}", 1, 'a key in double quotes'], ['01', 1, 'the end of the text']])('%s fails at %i', (text, offset, expected) => {
+  test.each([['{"a": 1', 7, 'json.commaOrBrace'], ['[1 2]', 3, 'json.commaOrBracket'], ['{"a" 1}', 5, 'json.colon'], ['[1,]', 3, 'json.value'], ['{} x', 3, 'json.end'], ['["a', 3, 'json.closingQuote'], ["{'a': 1}", 1, 'json.key'], ['01', 1, 'json.end']])('%s fails at %i', (text, offset, expected) => {
     expect(jsonFault(text)).toEqual({ offset, expected });
   });
 });

@@ -7,6 +7,7 @@ import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
 import { runSeason } from '../../src/season/season';
 import { playedText } from '../../src/tools/playedText';
+import { expectedWords } from '../../src/words/problemWords';
 import { changed, soundLesson, type Json } from '../lessons/plans';
 
 const PAGE = readFileSync(new URL('../../levels/README.md', import.meta.url), 'utf8');
@@ -55,12 +56,12 @@ describe('the messages', () => {
     ['a threshold higher than the mark before', text(['scoring', 'marks'], twoMarks)],
     ['60, where the choice before ends (its below)', text(['predictions', 0, 'choices', 2, 'atLeast'], 70)],
     ['nothing: the last choice is open above', text(['predictions', 0, 'choices', 2, 'below'], 90)],
-    ['a day before the season ends (60 days)', text(['demonstrations', 0, 'moments', 1, 'day'], 60)],
+    ['a day before the season ends (60 days)', text(['demonstrations', 0, 'turningPoints', 1, 'day'], 60)],
     ['a stage that stands both in this loop and in the reference, to compare', text(['mistakes', 0, 'order'], ['fish', 'settler', 'degas', 'rafts', 'sump', 'pump'])],
     ['atLeast or atMost', text(['predictions', 0, 'explanations', 1, 'evidence', 'atMost'], undefined)],
   ])('"%s" is told on the page and by the check', (message, file) => {
     expect(PAGE).toContain(`\`${message}${message.endsWith(' are ') ? '…' : ''}\``);
     const read = readLesson(file);
-    expect('problems' in read ? read.problems.map((problem) => problem.expected).join('\n') : 'no problem').toContain(message);
+    expect('problems' in read ? read.problems.map((problem) => expectedWords(problem.expected)).join('\n') : 'no problem').toContain(message);
   });
 });

@@ -15,7 +15,7 @@ import { BLOCK, COEFFICIENTS, DERIVATIVES, DIAGONALS, FACTORS, PROCESSES, TABLE_
 import { solveCell } from '../../src/model/kernel/solveCell';
 import { layMatrix } from '../../src/model/network/matrix';
 import type { Matrix } from '../../src/model/network/matrix';
-import { GROUPS, valuesWith } from '../../src/model/parameters/values';
+import { GROUPS, valuesWith } from '../../src/catalogue/values';
 import { ID, PROCESS_NAMES } from '../../src/model/processes/catalogue';
 import { DEFINITIONS, closedColumns } from '../../src/model/processes/definitions';
 import { stream } from '../../src/numerics/streams';
@@ -36,9 +36,9 @@ const matrixWith = (parameters: Readonly<Record<string, number>>): Matrix => {
   const values = valuesWith(parameters);
   return layMatrix(closedColumns(values, contentTable(values)));
 };
-/** Every parameter record, whatever its range, at a value that nothing was recorded at. */
+/** Every parameter record that a run may replace, whatever its range, at a value that nothing was recorded at. */
 const overrides = Object.entries(GROUPS).flatMap(([group, parameters]) =>
-  Object.entries(parameters).map(([name, { value }]) => [`${group}.${name}`, value === 0 ? 0.0173 : 1.237 * value] as const),
+  Object.entries(parameters).filter(([, record]) => !('fixed' in record)).map(([name, { value }]) => [`${group}.${name}`, value === 0 ? 0.0173 : 1.237 * value] as const),
 );
 
 /** Agreement to rounding against the size of what is summed. */

@@ -56,7 +56,7 @@ const LINES: readonly (readonly [file: string, after: RegExp, line: string])[] =
 
 /** Copies the sources to a folder and adds the state to them, as by hand: nothing generated is touched. */
 export function addRootFilm(sources: string, to: string): void {
-  for (const part of ['numerics', 'model', 'season']) cpSync(join(sources, part), join(to, part), { recursive: true });
+  for (const part of ['numerics', 'model', 'catalogue', 'season']) cpSync(join(sources, part), join(to, part), { recursive: true });
   writeFileSync(join(to, 'model/processes/rootFilm.ts'), FILE);
   for (const [file, after, line] of LINES) {
     const text = readFileSync(join(to, file), 'utf8');

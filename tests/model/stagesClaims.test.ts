@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { makeCell } from '../../src/model/cell';
 import type { Cell } from '../../src/model/cell';
-import { valuesWith } from '../../src/model/parameters/values';
-import { stageType } from '../../src/model/stages/catalogue';
-import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageType';
-import { doseOf, killedShare } from '../../src/model/stages/uvUnit';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
+import { stageType } from '../../src/catalogue/stageTypes';
+import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageScience';
+import { doseOf, killedShare } from '../../src/model/polish/uvDose';
 import type { Season } from '../../src/season/season';
 import { runSeason } from '../../src/season/season';
 import type { Composition, Plan, StageKind, StageSpec } from '../../src/season/plan';
@@ -19,7 +19,7 @@ const dirty: Composition = { solidsCoarse_mg_L: 6, solidsFine_mg_L: 4, solidsSup
 /** A cell of a stage, its solids set for conditions; a clean, still, dark stage unless they say otherwise. */
 function forced(kind: StageKind, conditions: Partial<SolidsConditions> = {}, sizes: StageSizes = {}, flow = FLOW): Cell {
   const type = stageType(kind);
-  const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }));
+  const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }, RECORDED));
   cell.flow = flow;
   type.solids(cell, { values, fill: 0, clog: 0, leaf: 0, gas: 0, airPerVolume: 0, outlet: 'bottomLift', fines: 0, mat: 0, lamp_W: 0, mesh_um: 0, ...conditions });
   return cell;
@@ -37,16 +37,16 @@ const clog = (kind: StageKind, days = 2): number => course(runSeason(bench(kind,
 
 describe('filters', () => {
   it('a finer mesh keeps more fine solids, and none keeps the finest', () => {
-    const fine = forced('screenFilter', { mesh_um: 60 });
-    const wide = forced('screenFilter', { mesh_um: 200 });
+    const fine = forced('drumFilter', { mesh_um: 60 });
+    const wide = forced('drumFilter', { mesh_um: 200 });
     expect(share(fine.catch1)).toBeGreaterThan(1.5 * share(wide.catch1));
     expect(share(fine.catch1)).toBeGreaterThanOrEqual(0.3);
     expect(share(fine.catch1)).toBeLessThanOrEqual(0.7);
-    expect(share(forced('screenFilter', { mesh_um: 10 }).catch2)).toBeLessThan(0.1);
+    expect(share(forced('drumFilter', { mesh_um: 10 }).catch2)).toBeLessThan(0.1);
   });
 
   it('from screen over beads and sand to pleats, ever finer solids are kept', () => {
-    const kinds: StageKind[] = ['screenFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'];
+    const kinds: StageKind[] = ['drumFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'];
     for (const size of ['catch1', 'catch2'] as const) {
       const kept = kinds.map((kind) => share(forced(kind)[size]));
       expect(kept).toEqual([...kept].sort((a, b) => a - b));
@@ -55,15 +55,15 @@ describe('filters', () => {
   });
 
   it('blocked, they let water past and solids go', () => {
-    for (const kind of ['screenFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter', 'mediaBed'] as const) {
+    for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter', 'mediaBed'] as const) {
       expect(share(forced(kind, { clog: 1.5 }).catch0), kind).toBeLessThan(0.3);
       expect(forced(kind, { clog: 1.5 }).release, kind).toBeGreaterThan(forced(kind).release);
     }
   });
 
   it('take the more head the more water they pass and the more they hold; sand more than beads, beads more than mats', () => {
-    const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked) ?? 0;
-    for (const kind of ['screenFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
+    const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked, RECORDED) ?? 0;
+    for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
       expect(loss(kind, 0, 0), kind).toBe(0);
       expect(loss(kind, 2 * FLOW, 0), kind).toBeGreaterThan(loss(kind, FLOW, 0));
       expect(loss(kind, FLOW, 1), kind).toBeGreaterThan(2 * loss(kind, FLOW, 0));
@@ -87,17 +87,17 @@ describe('film reactors', () => {
 
   it('a trickling filter strips more carbon dioxide than a moving bed of the same media, and a higher one more than a lower', () => {
     const trickled = carbonDioxide(bench('tricklingFilter', gassy, { media_m3: 0.12 }));
-    expect(trickled).toBeLessThan(0.75 * carbonDioxide(bench('movingBed', gassy, { media_m3: 0.12 })));
+    expect(trickled).toBeLessThan(0.75 * carbonDioxide(bench('movingBedBiofilter', gassy, { media_m3: 0.12 })));
     expect(carbonDioxide(bench('tricklingFilter', gassy, { media_m3: 0.12, height_m: 2.4 }))).toBeLessThan(trickled);
   });
 
   it('a moving bed without air is a poor stripper, and a packed filter', () => {
-    expect(carbonDioxide(bench('movingBed', gassy, { air_L_min: 0 }))).toBeGreaterThan(carbonDioxide(bench('movingBed', gassy)));
-    expect(forced('movingBed').catch1).toBeGreaterThan(5 * forced('movingBed', { airPerVolume: 60 }).catch1);
+    expect(carbonDioxide(bench('movingBedBiofilter', gassy, { air_L_min: 0 }))).toBeGreaterThan(carbonDioxide(bench('movingBedBiofilter', gassy)));
+    expect(forced('movingBedBiofilter').catch1).toBeGreaterThan(5 * forced('movingBedBiofilter', { airPerVolume: 60 }).catch1);
   });
 
   it('a moving bed grinds coarse solids to fine ones', () => {
-    const t = runSeason(bench('movingBed', dirty));
+    const t = runSeason(bench('movingBedBiofilter', dirty));
     expect(course(t, 'one', 'solidsCoarse_mg_L').at(-1)).toBeLessThan(6 * 0.95);
     expect(course(t, 'one', 'solidsFine_mg_L').at(-1)).toBeGreaterThan(4 + 2);
   });
@@ -108,7 +108,7 @@ describe('beds', () => {
   const mat = (kind: StageKind): number => course(runSeason(bench(kind, { ...dirty, NO3_mgN_L: 20, Fe_mg_L: 1, Mg_mg_L: 8 }, { area_m2: 3, crop })), 'one', 'rootMat_g_m2').at(-1) ?? NaN;
 
   it('the roots of film channels foul sooner than those of a raft bed in the same water', () => {
-    expect(mat('filmChannel')).toBeGreaterThan(1.3 * mat('raftBed'));
+    expect(mat('nftChannel')).toBeGreaterThan(1.3 * mat('raftBed'));
   });
 
   it('gravel that floods and drains takes in more oxygen than rafts at rest', () => {
@@ -143,7 +143,7 @@ describe('an ultraviolet unit', () => {
     expect(forced('uvUnit', { lamp_W: 40 }, {}, 0).kill).toBe(0);
   });
 
-  it('clears water of opportunists at its own share of the flow, less when solids come with it', () => {
+  it('clears water of free bacteria at its own share of the flow, less when solids come with it', () => {
     const kill = (season: Season): number => season.runtime.assembly.cells[0].kill;
     const clear = kill(liveThrough(bench('uvUnit', {}, {}, 1)));
     const turbid = kill(liveThrough(bench('uvUnit', { solidsFine_mg_L: 20, solidsSuperfine_mg_L: 20 }, {}, 1)));

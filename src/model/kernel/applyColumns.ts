@@ -24,7 +24,7 @@ export function applyColumns(cell: Cell, v: number, m: Float64Array, y: Float64A
     oxygenTransfer = r[ro + ID.oxygenTransfer], carbonDioxideTransfer = r[ro + ID.carbonDioxideTransfer],
     hydrogenSulfideTransfer = r[ro + ID.hydrogenSulfideTransfer], methaneTransfer = r[ro + ID.methaneTransfer],
     ammoniaTransfer = r[ro + ID.ammoniaTransfer], nitrogenTransfer = r[ro + ID.nitrogenTransfer],
-    opportunistGrowth = r[ro + ID.opportunistGrowth], opportunistDecay = r[ro + ID.opportunistDecay], ironLoss = r[ro + ID.ironLoss];
+    freeBacteriaGrowth = r[ro + ID.freeBacteriaGrowth], freeBacteriaDecay = r[ro + ID.freeBacteriaDecay], ironLoss = r[ro + ID.ironLoss];
   const sloughAll = sloughAmmoniaOxidisers + sloughNitriteOxidisers + sloughHeterotrophs;
   const lysisAll = lysisAmmoniaOxidisers + lysisNitriteOxidisers + lysisHeterotrophs;
   const hydrolysisAll = hydrolysisCoarseFast + hydrolysisFineFast + hydrolysisSuperfineFast;
@@ -56,9 +56,10 @@ export function applyColumns(cell: Cell, v: number, m: Float64Array, y: Float64A
     + m[TABLE.hydrolysisCoarseSlow_SO4] * hydrolysisAll2;
   out[o + P] += m[TABLE.sloughAmmoniaOxidisers_P] * sloughAll + m[TABLE.hydrolysisCoarseFast_P] * hydrolysisAll
     + m[TABLE.hydrolysisCoarseSlow_P] * hydrolysisAll2;
-  out[o + FE] -= ironLoss; out[o + OP] += opportunistGrowth - opportunistDecay; out[o + CF] -= hydrolysisCoarseFast;
-  out[o + CS] -= hydrolysisCoarseSlow; out[o + FF] += 0.7 * sloughAll - hydrolysisFineFast;
-  out[o + FS] += 0.3 * sloughAll - hydrolysisFineSlow; out[o + UF] -= hydrolysisSuperfineFast; out[o + US] -= hydrolysisSuperfineSlow;
+  out[o + FE] -= ironLoss; out[o + OP] += freeBacteriaGrowth - freeBacteriaDecay; out[o + CF] -= hydrolysisCoarseFast;
+  out[o + CS] -= hydrolysisCoarseSlow; out[o + FF] += m[TABLE.sloughAmmoniaOxidisers_FF] * sloughAll - hydrolysisFineFast;
+  out[o + FS] += m[TABLE.sloughAmmoniaOxidisers_FS] * sloughAll - hydrolysisFineSlow; out[o + UF] -= hydrolysisSuperfineFast;
+  out[o + US] -= hydrolysisSuperfineSlow;
   out[o + BA] += m[TABLE.nitritation_BA] * nitritation - sloughAmmoniaOxidisers - lysisAmmoniaOxidisers;
   out[o + BN] += m[TABLE.nitriteOxidation_BN] * nitriteOxidation - sloughNitriteOxidisers - lysisNitriteOxidisers;
   out[o + BH] += m[TABLE.heterotrophsAerobic_BH] * heterotrophsAerobic + m[TABLE.heterotrophsAnoxic_BH] * heterotrophsAnoxic
@@ -160,8 +161,8 @@ export function applyColumns(cell: Cell, v: number, m: Float64Array, y: Float64A
   }
   // --- lamp
   if (cell.kill > 0) {
-    const opportunistKill = r[ro + ID.opportunistKill];
-    out[o + OP] -= opportunistKill;
+    const freeBacteriaKill = r[ro + ID.freeBacteriaKill];
+    out[o + OP] -= freeBacteriaKill;
   }
   // --- dosed
   if (cell.doseRate > 0) {
@@ -242,9 +243,10 @@ export function applyColumns(cell: Cell, v: number, m: Float64Array, y: Float64A
   if (cell.stir > 0 && cell.sludgeRoom > 0) {
     const stirFast = r[ro + ID.stirFast] = cell.stir * y[o + SF], stirSlow = r[ro + ID.stirSlow] = cell.stir * y[o + SL],
       stirInert = r[ro + ID.stirInert] = cell.stir * y[o + SI];
-    out[o + CF] += 0.5 * stirFast; out[o + CS] += 0.5 * stirSlow; out[o + CI] += 0.5 * stirInert; out[o + FF] += 0.5 * stirFast;
-    out[o + FS] += 0.5 * stirSlow; out[o + FI] += 0.5 * stirInert; out[o + SF] -= stirFast; out[o + SL] -= stirSlow;
-    out[o + SI] -= stirInert;
+    out[o + CF] += m[TABLE.stirFast_CF] * stirFast; out[o + CS] += m[TABLE.stirFast_CF] * stirSlow;
+    out[o + CI] += m[TABLE.stirFast_CF] * stirInert; out[o + FF] += m[TABLE.stirFast_FF] * stirFast;
+    out[o + FS] += m[TABLE.stirFast_FF] * stirSlow; out[o + FI] += m[TABLE.stirFast_FF] * stirInert; out[o + SF] -= stirFast;
+    out[o + SL] -= stirSlow; out[o + SI] -= stirInert;
   }
   // --- release
   if (cell.release > 0) {

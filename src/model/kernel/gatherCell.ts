@@ -28,8 +28,8 @@ export function gatherCell(cell: Cell, v: number, outflow: number, m: Float64Arr
   own[oo + 5] = outflow;
   if (cell.bed) own[oo + 5] += g[go + KEPT.uptakeIron_FE];
   // OP
-  own[oo + 6] = outflow + g[go + KEPT.opportunistDecay_OP];
-  if (cell.kill > 0) own[oo + 6] += g[go + KEPT.opportunistKill_OP];
+  own[oo + 6] = outflow + g[go + KEPT.freeBacteriaDecay_OP];
+  if (cell.kill > 0) own[oo + 6] += g[go + KEPT.freeBacteriaKill_OP];
   // CF, CS, CI
   own[oo + 7] = outflow + cell.settle0 * v + cell.catch0 * v + cell.shear;
   // FF, FS, FI

@@ -5,8 +5,8 @@ export const nitritation = 0, nitriteOxidation = 1, heterotrophsAerobic = 2, het
   sloughNitriteOxidisers = 5, sloughHeterotrophs = 6, lysisAmmoniaOxidisers = 7, lysisNitriteOxidisers = 8, lysisHeterotrophs = 9,
   sulfideOxidation = 10, methaneOxidation = 11, hydrolysisCoarseFast = 12, hydrolysisCoarseSlow = 13, hydrolysisFineFast = 14,
   hydrolysisFineSlow = 15, hydrolysisSuperfineFast = 16, hydrolysisSuperfineSlow = 17, oxygenTransfer = 18, carbonDioxideTransfer = 19,
-  hydrogenSulfideTransfer = 20, methaneTransfer = 21, ammoniaTransfer = 22, nitrogenTransfer = 23, opportunistGrowth = 24,
-  opportunistDecay = 25, ironLoss = 26;
+  hydrogenSulfideTransfer = 20, methaneTransfer = 21, ammoniaTransfer = 22, nitrogenTransfer = 23, freeBacteriaGrowth = 24,
+  freeBacteriaDecay = 25, ironLoss = 26;
 // --- sludge: cell.bedThickness > 0
 export const hydrolysisSludgeFast = 27, hydrolysisSludgeSlow = 28, sludgeAerobic = 29, sludgeAnoxic = 30, sludgeSulfate = 31,
   sludgeMethane = 32, sludgeMethaneGas = 33, sludgeLeak = 34, poreSulfideDiffusion = 35, poreSulfideByOxygen = 36,
@@ -21,7 +21,7 @@ export const fishGrowth = 45, fishExpenditure = 46, fishBasal = 47;
 export const uptakeNitrate = 48, uptakeAmmonium = 49, uptakePhosphate = 50, uptakePotassium = 51, uptakeCalcium = 52, uptakeIron = 53,
   leafGrowth = 54, rootRelaxation = 55;
 // --- lamp: cell.kill > 0
-export const opportunistKill = 56;
+export const freeBacteriaKill = 56;
 // --- dosed: cell.doseRate > 0
 export const doseCalciumHydroxide = 57, dosePotassiumHydroxide = 58, doseCalciumCarbonate = 59, dosePotassiumCarbonate = 60,
   doseSodiumBicarbonate = 61, dosePotassiumBicarbonate = 62;

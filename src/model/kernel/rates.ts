@@ -8,7 +8,7 @@ import { solidsRates } from '../processes/solids';
 import { fishRates } from '../processes/fish';
 import { gasRates } from '../processes/gas';
 import { plantRates } from '../processes/plants';
-import { opportunistRates } from '../processes/opportunists';
+import { freeBacteriaRates } from '../processes/freeBacteria';
 import { doseRates } from '../processes/dosing';
 import type { RateNumbers, Workspace } from '../processes/workspace';
 
@@ -18,10 +18,10 @@ export function ratesIn(spaces: readonly Workspace[], numbers: RateNumbers): voi
   for (let c = 0; c < n; c++) filmRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) hydrolysisRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.bedThickness > 0) sludgeRates(spaces[c], numbers);
-  for (let c = 0; c < n; c++) if (spaces[c].cell.filter) solidsRates(spaces[c]);
+  for (let c = 0; c < n; c++) if (spaces[c].cell.filter) solidsRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.fish) fishRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) gasRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.bed) plantRates(spaces[c], numbers);
-  for (let c = 0; c < n; c++) opportunistRates(spaces[c], numbers);
+  for (let c = 0; c < n; c++) freeBacteriaRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.doseRate > 0) doseRates(spaces[c]);
 }

@@ -80,8 +80,8 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
     rhs[o + ALK] += m[TABLE.sloughAmmoniaOxidisers_ALK] * sloughAll - m[TABLE.lysisAmmoniaOxidisers_ALK] * sloughAll;
     rhs[o + SS] -= sloughAmmoniaOxidisers + sloughNitriteOxidisers + sloughHeterotrophs;
     rhs[o + SO4] += m[TABLE.sloughAmmoniaOxidisers_SO4] * sloughAll;
-    rhs[o + FF] += 0.7 * sloughAll;
-    rhs[o + FS] += 0.3 * sloughAll;
+    rhs[o + FF] += m[TABLE.sloughAmmoniaOxidisers_FF] * sloughAll;
+    rhs[o + FS] += m[TABLE.sloughAmmoniaOxidisers_FS] * sloughAll;
   }
   // --- sludge
   if (cell.bedThickness > 0) {
@@ -163,8 +163,8 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
     rhs[o + N2] += m[TABLE.heterotrophsAnoxic_N2] * heterotrophsAnoxic;
     rhs[o + SO4] += sulfideOxidation + m[TABLE.sloughAmmoniaOxidisers_SO4] * sloughAll;
     u[o + P] += (m[TABLE.sloughAmmoniaOxidisers_P] * sloughAll) * carried;
-    rhs[o + FF] += 0.7 * sloughAll;
-    rhs[o + FS] += 0.3 * sloughAll;
+    rhs[o + FF] += m[TABLE.sloughAmmoniaOxidisers_FF] * sloughAll;
+    rhs[o + FS] += m[TABLE.sloughAmmoniaOxidisers_FS] * sloughAll;
     rhs[o + BA] += m[TABLE.nitritation_BA] * nitritation - sloughAmmoniaOxidisers - lysisAmmoniaOxidisers;
     rhs[o + BN] += m[TABLE.nitriteOxidation_BN] * nitriteOxidation - sloughNitriteOxidisers - lysisNitriteOxidisers;
     rhs[o + BH] += m[TABLE.heterotrophsAerobic_BH] * heterotrophsAerobic + m[TABLE.heterotrophsAnoxic_BH] * heterotrophsAnoxic
@@ -182,8 +182,8 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
     u_CI = u[o + CI] = rhs[o + CI] * lu[lo + 7];
   // --- everywhere
   {
-    const nitrogenTransfer = g[go + KEPT.nitrogenTransfer_N2] * u_N2, opportunistDecay = g[go + KEPT.opportunistDecay_OP] * u_OP;
-    delta[ro + ID.nitrogenTransfer] += nitrogenTransfer; delta[ro + ID.opportunistDecay] += opportunistDecay;
+    const nitrogenTransfer = g[go + KEPT.nitrogenTransfer_N2] * u_N2, freeBacteriaDecay = g[go + KEPT.freeBacteriaDecay_OP] * u_OP;
+    delta[ro + ID.nitrogenTransfer] += nitrogenTransfer; delta[ro + ID.freeBacteriaDecay] += freeBacteriaDecay;
   }
   // --- crop
   if (cell.bed) {
@@ -193,8 +193,8 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
   }
   // --- lamp
   if (cell.kill > 0) {
-    const opportunistKill = g[go + KEPT.opportunistKill_OP] * u_OP;
-    delta[ro + ID.opportunistKill] += opportunistKill;
+    const freeBacteriaKill = g[go + KEPT.freeBacteriaKill_OP] * u_OP;
+    delta[ro + ID.freeBacteriaKill] += freeBacteriaKill;
   }
   // --- settle0
   if (cell.settle0 > 0) {

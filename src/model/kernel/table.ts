@@ -12,46 +12,48 @@ export const heterotrophsAnoxic_TAN = 15, heterotrophsAnoxic_NO3 = 16, heterotro
   heterotrophsAnoxic_N2 = 19, heterotrophsAnoxic_BH = 20;
 // --- sloughAmmoniaOxidisers
 export const sloughAmmoniaOxidisers_TAN = 21, sloughAmmoniaOxidisers_IC = 22, sloughAmmoniaOxidisers_ALK = 23,
-  sloughAmmoniaOxidisers_SO4 = 24, sloughAmmoniaOxidisers_P = 25;
+  sloughAmmoniaOxidisers_SO4 = 24, sloughAmmoniaOxidisers_P = 25, sloughAmmoniaOxidisers_FF = 26, sloughAmmoniaOxidisers_FS = 27;
 // --- lysisAmmoniaOxidisers
-export const lysisAmmoniaOxidisers_TAN = 26, lysisAmmoniaOxidisers_IC = 27, lysisAmmoniaOxidisers_ALK = 28;
+export const lysisAmmoniaOxidisers_TAN = 28, lysisAmmoniaOxidisers_IC = 29, lysisAmmoniaOxidisers_ALK = 30;
 // --- hydrolysisCoarseFast
-export const hydrolysisCoarseFast_TAN = 29, hydrolysisCoarseFast_ALK = 30, hydrolysisCoarseFast_SO4 = 31, hydrolysisCoarseFast_P = 32;
+export const hydrolysisCoarseFast_TAN = 31, hydrolysisCoarseFast_ALK = 32, hydrolysisCoarseFast_SO4 = 33, hydrolysisCoarseFast_P = 34;
 // --- hydrolysisCoarseSlow
-export const hydrolysisCoarseSlow_TAN = 33, hydrolysisCoarseSlow_ALK = 34, hydrolysisCoarseSlow_SO4 = 35, hydrolysisCoarseSlow_P = 36;
+export const hydrolysisCoarseSlow_TAN = 35, hydrolysisCoarseSlow_ALK = 36, hydrolysisCoarseSlow_SO4 = 37, hydrolysisCoarseSlow_P = 38;
 // --- hydrolysisSludgeFast
-export const hydrolysisSludgeFast_IC = 37, hydrolysisSludgeFast_ALK = 38, hydrolysisSludgeFast_PO = 39;
+export const hydrolysisSludgeFast_IC = 39, hydrolysisSludgeFast_ALK = 40, hydrolysisSludgeFast_PO = 41;
 // --- hydrolysisSludgeSlow
-export const hydrolysisSludgeSlow_IC = 40, hydrolysisSludgeSlow_ALK = 41, hydrolysisSludgeSlow_PO = 42;
+export const hydrolysisSludgeSlow_IC = 42, hydrolysisSludgeSlow_ALK = 43, hydrolysisSludgeSlow_PO = 44;
 // --- sludgeAerobic
-export const sludgeAerobic_IC = 43;
+export const sludgeAerobic_IC = 45;
 // --- sludgeMethane
-export const sludgeMethane_IC = 44;
+export const sludgeMethane_IC = 46;
 // --- clumpDenitrificationFast
-export const clumpDenitrificationFast_NO3 = 45, clumpDenitrificationFast_ALK = 46, clumpDenitrificationFast_N2 = 47;
+export const clumpDenitrificationFast_NO3 = 47, clumpDenitrificationFast_ALK = 48, clumpDenitrificationFast_N2 = 49;
 // --- clumpDenitrificationSlow
-export const clumpDenitrificationSlow_NO3 = 48, clumpDenitrificationSlow_ALK = 49, clumpDenitrificationSlow_N2 = 50;
+export const clumpDenitrificationSlow_NO3 = 50, clumpDenitrificationSlow_ALK = 51, clumpDenitrificationSlow_N2 = 52;
 // --- fishGrowth
-export const fishGrowth_O2 = 51, fishGrowth_TAN = 52, fishGrowth_IC = 53, fishGrowth_ALK = 54, fishGrowth_SS = 55, fishGrowth_SO4 = 56,
-  fishGrowth_P = 57, fishGrowth_K = 58, fishGrowth_CA = 59, fishGrowth_MG = 60, fishGrowth_FE = 61, fishGrowth_CF = 62, fishGrowth_CS = 63,
-  fishGrowth_CI = 64, fishGrowth_FF = 65, fishGrowth_FS = 66, fishGrowth_FI = 67, fishGrowth_UF = 68, fishGrowth_US = 69,
-  fishGrowth_UI = 70, fishGrowth_FISH = 71;
+export const fishGrowth_O2 = 53, fishGrowth_TAN = 54, fishGrowth_IC = 55, fishGrowth_ALK = 56, fishGrowth_SS = 57, fishGrowth_SO4 = 58,
+  fishGrowth_P = 59, fishGrowth_K = 60, fishGrowth_CA = 61, fishGrowth_MG = 62, fishGrowth_FE = 63, fishGrowth_CF = 64, fishGrowth_CS = 65,
+  fishGrowth_CI = 66, fishGrowth_FF = 67, fishGrowth_FS = 68, fishGrowth_FI = 69, fishGrowth_UF = 70, fishGrowth_US = 71,
+  fishGrowth_UI = 72, fishGrowth_FISH = 73;
 // --- fishExpenditure
-export const fishExpenditure_O2 = 72, fishExpenditure_TAN = 73, fishExpenditure_IC = 74, fishExpenditure_ALK = 75, fishExpenditure_SO4 = 76,
-  fishExpenditure_P = 77, fishExpenditure_K = 78, fishExpenditure_CA = 79, fishExpenditure_MG = 80;
+export const fishExpenditure_O2 = 74, fishExpenditure_TAN = 75, fishExpenditure_IC = 76, fishExpenditure_ALK = 77, fishExpenditure_SO4 = 78,
+  fishExpenditure_P = 79, fishExpenditure_K = 80, fishExpenditure_CA = 81, fishExpenditure_MG = 82;
 // --- fishBasal
-export const fishBasal_O2 = 81, fishBasal_TAN = 82, fishBasal_IC = 83, fishBasal_ALK = 84, fishBasal_SO4 = 85, fishBasal_P = 86,
-  fishBasal_K = 87, fishBasal_CA = 88, fishBasal_MG = 89;
+export const fishBasal_O2 = 83, fishBasal_TAN = 84, fishBasal_IC = 85, fishBasal_ALK = 86, fishBasal_SO4 = 87, fishBasal_P = 88,
+  fishBasal_K = 89, fishBasal_CA = 90, fishBasal_MG = 91;
 // --- leafGrowth
-export const leafGrowth_ALK = 90, leafGrowth_SO4 = 91, leafGrowth_MG = 92, leafGrowth_QN = 93, leafGrowth_QP = 94, leafGrowth_QK = 95,
-  leafGrowth_QCA = 96, leafGrowth_QFE = 97;
+export const leafGrowth_ALK = 92, leafGrowth_SO4 = 93, leafGrowth_MG = 94, leafGrowth_QN = 95, leafGrowth_QP = 96, leafGrowth_QK = 97,
+  leafGrowth_QCA = 98, leafGrowth_QFE = 99;
 // --- catchCoarseFast
-export const catchCoarseFast_CLOG = 98;
+export const catchCoarseFast_CLOG = 100;
 // --- catchCoarseInert
-export const catchCoarseInert_CLOG = 99;
+export const catchCoarseInert_CLOG = 101;
 // --- catchFineFast
-export const catchFineFast_CLOG = 100;
+export const catchFineFast_CLOG = 102;
 // --- catchFineInert
-export const catchFineInert_CLOG = 101;
+export const catchFineInert_CLOG = 103;
 // --- shearFast
-export const shearFast_FF = 102, shearFast_UF = 103;
+export const shearFast_FF = 104, shearFast_UF = 105;
+// --- stirFast
+export const stirFast_CF = 106, stirFast_FF = 107;

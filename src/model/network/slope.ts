@@ -5,7 +5,6 @@ import { applyColumns } from '../kernel/applyColumns';
 import { ratesIn } from '../kernel/rates';
 import { DERIVATIVES, PROCESSES } from '../kernel/sizes';
 import { saturation } from '../processes/film';
-import { CARBON_TO_GROW } from '../processes/gas';
 import type { Workspace } from '../processes/workspace';
 import { acidBase } from './acidBase';
 import { carryAll } from './links';
@@ -40,14 +39,13 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   if (stage === 0) data.h[index] = w.h;
   const k = data.kinetics;
   const low = w.h / k.lowH;
-  // 1.016: so that the factor is 1 at pH 7.5
-  let left = 1.016 / ((1 + low * low) * (1 + k.highH / w.h));
+  let left = k.nitrifierAtBest / ((1 + low * low) * (1 + k.highH / w.h));
   if (data.holdH === 0) {
     const alkalinity = y[w.o + ALK] * w.perVolume;
     left *= alkalinity > 0 ? alkalinity / (k.alkalinity + alkalinity) : 0;
   }
   // Nitrifiers build themselves of inorganic carbon: without any they stand still.
-  w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, CARBON_TO_GROW);
+  w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, k.nitrifierCarbon);
 }
 
 /** f(t, y) of the whole loop; stage 0 also writes derivatives to data.g. */

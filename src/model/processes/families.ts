@@ -5,7 +5,7 @@ import { filmDefinitions, filmRates } from './film';
 import { fishDefinitions, fishRates } from './fish';
 import { gasDefinitions, gasRates } from './gas';
 import { hydrolysisDefinitions, hydrolysisRates } from './hydrolysis';
-import { opportunistDefinitions, opportunistRates } from './opportunists';
+import { freeBacteriaDefinitions, freeBacteriaRates } from './freeBacteria';
 import { plantDefinitions, plantRates } from './plants';
 import { sludgeDefinitions, sludgeRates } from './sludge';
 import { solidsDefinitions, solidsRates } from './solids';
@@ -28,6 +28,6 @@ export const FAMILIES: readonly Family[] = [
   { file: 'fish', rates: fishRates, definitions: fishDefinitions },
   { file: 'gas', rates: gasRates, definitions: gasDefinitions },
   { file: 'plants', rates: plantRates, definitions: plantDefinitions },
-  { file: 'opportunists', rates: opportunistRates, definitions: opportunistDefinitions },
+  { file: 'freeBacteria', rates: freeBacteriaRates, definitions: freeBacteriaDefinitions },
   { file: 'dosing', rates: doseRates, definitions: dosingDefinitions },
 ];

@@ -16,9 +16,6 @@ export const gasDefinitions: readonly Definition[] = [
 /** Saturation with air at the water's temperature: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
 export interface Saturation { O2: number; CO2: number; N2: number }
 
-/** mol/m³ of inorganic carbon at which nitrifiers find half of what they want: their growth vanishes with its own reactant. */
-export const CARBON_TO_GROW = 0.001;
-
 /**
  * How much steeper than here free CO2 climbs, in the mean, on its way to saturation. Below it the water holds carbonate, and CO2
  * hardly answers to carbon until that is used up: a step that trusts the slope here flies past, back, and past again.
@@ -33,7 +30,7 @@ function steepening(w: Workspace, saturated: number): number {
   return chord > w.co2IC && w.co2IC > 0 ? chord / w.co2IC : 1;
 }
 
-export function gasRates(w: Workspace, { saturation, matrix: { table: m } }: RateNumbers): void {
+export function gasRates(w: Workspace, { kinetics: k, saturation, matrix: { table: m } }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   r[ro + ID.oxygenTransfer] = cell.kO2 * (saturation.O2 - y[o + O2] * v);
   // The sludge bed's pull is kept here: the method bears any W that is made of whole columns, and this one touches oxygen alone.
@@ -41,7 +38,7 @@ export function gasRates(w: Workspace, { saturation, matrix: { table: m } }: Rat
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
   const steeper = w.keeps && w.co2 < saturation.CO2 ? steepening(w, saturation.CO2) : 1;
   // Nitrifiers' own want of carbon is kept here too, where little is left.
-  const want = w.carbon > 0 ? -(m[TABLE.nitritation_IC] * r[ro + ID.nitritation] + m[TABLE.nitriteOxidation_IC] * r[ro + ID.nitriteOxidation]) * CARBON_TO_GROW / (w.carbon * (w.carbon + CARBON_TO_GROW)) : 0;
+  const want = w.carbon > 0 ? -(m[TABLE.nitritation_IC] * r[ro + ID.nitritation] + m[TABLE.nitriteOxidation_IC] * r[ro + ID.nitriteOxidation]) * k.nitrifierCarbon / (w.carbon * (w.carbon + k.nitrifierCarbon)) : 0;
   g[go + KEPT.carbonDioxideTransfer_IC] = (cell.kCO2 * w.co2IC * steeper + want) * v;
   g[go + KEPT.carbonDioxideTransfer_ALK] = cell.kCO2 * w.co2ALK * steeper * v;
   const sulfide = cell.kH2S * w.h2s * v;

@@ -1,12 +1,11 @@
 // Solids on the move: they settle, are caught by mats, media and roots, are broken by air, stirred up and let go.
 // First order in the moving solid at constants that the stage sets at every cut.
 import { CAUGHT, CLOG, SLUDGE, SOLIDS } from '../components';
-import { stages } from '../parameters/stages';
 import type { Values } from '../parameters/values';
 import { ID } from './catalogue';
 import type { ProcessName } from './catalogue';
 import type { Definition, Move } from './definition';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 const SIZES = ['Coarse', 'Fine', 'Superfine'] as const;
 const PARTS = ['Fast', 'Slow', 'Inert'] as const;
@@ -34,7 +33,8 @@ export const solidsDefinitions: readonly Definition[] = [
     ...kept(COARSE[p], 'shear'),
   })),
   ...PARTS.map((part, p): Definition => ({
-    id: `stir${part}` as ProcessName, unit: 'g COD', fixed: () => [[SLUDGE[p], -1], [COARSE[p], 0.5], [FINE[p], 0.5]], unknowns: [],
+    id: `stir${part}` as ProcessName, unit: 'g COD', unknowns: [],
+    fixed: (v) => [[SLUDGE[p], -1], [COARSE[p], v.kinetics.stirCoarse], [FINE[p], 1 - v.kinetics.stirCoarse]],
     moves: { of: SLUDGE[p], at: 'stir' }, where: 'stir',
   })),
   ...PARTS.map((part, p): Definition => ({
@@ -44,9 +44,7 @@ export const solidsDefinitions: readonly Definition[] = [
   { id: 'filterUnclogging', unit: 'g dry', fixed: () => [[CLOG, -1]], unknowns: [], where: 'filter' },
 ];
 
-/** 1/d at which caught solids rot down and open a filter again. */
-const UNCLOG = stages.unclog.value;
-
-export function solidsRates({ y, o, r, ro }: Workspace): void {
-  r[ro + ID.filterUnclogging] = UNCLOG * y[o + CLOG];
+/** Caught solids rot down and open a filter again. */
+export function solidsRates({ y, o, r, ro }: Workspace, { kinetics: k }: RateNumbers): void {
+  r[ro + ID.filterUnclogging] = k.unclog * y[o + CLOG];
 }

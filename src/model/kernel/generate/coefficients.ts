@@ -3,7 +3,7 @@
 import { STATES } from '../../components';
 import { contentTable } from '../../content';
 import type { Column } from '../../continuity';
-import { GROUPS, valuesWith } from '../../parameters/values';
+import { groupsWith, valuesOf } from '../../parameters/values';
 import type { Values } from '../../parameters/values';
 import type { Definition } from '../../processes/definition';
 import { closedColumns } from '../../processes/definitions';
@@ -23,13 +23,25 @@ export interface Coefficients {
 /** Moves a value by a share that differs from place to place, so that no two moves undo each other; nothing becomes something. */
 const moved = (value: number, place: number): number => (value === 0 ? 0.03125 : value * (1.0625 + 0.001 * place));
 
+/** What lives in a loop, and kinds of stages, have numbers of their own, but no column is closed from them. */
+const NOTHING_LIVES = { fish: {}, crops: {}, kinds: {} };
+
+/** The recorded values with some moved, also those that no run may replace. */
+function valuesMoved(moves: readonly (readonly [group: string, name: string, value: number])[]): Values {
+  const values = valuesOf(NOTHING_LIVES);
+  const numbers = values as unknown as Record<string, Record<string, number>>;
+  for (const [group, name, value] of moves) numbers[group][name] = value;
+  return values;
+}
+
 /** Every set of values that the columns are closed for: as recorded, each parameter moved alone, and all moved at once. */
 function samples(): Values[] {
-  const paths = Object.entries(GROUPS).flatMap(([group, parameters]) =>
-    Object.entries(parameters).map(([name, { value }]) => [`${group}.${name}`, value] as const),
-  );
-  const all = Object.fromEntries(paths.map(([path, value], i) => [path, moved(value, i % 41)]));
-  return [valuesWith(), ...paths.map(([path, value]) => valuesWith({ [path]: moved(value, 0) })), valuesWith(all)];
+  const all = Object.entries(groupsWith(NOTHING_LIVES)).flatMap(([group, parameters]) => (
+    Object.entries(parameters).map(([name, { value }]) => [group, name, value] as const)));
+  return [
+    valuesMoved([]), ...all.map(([group, name, value]) => valuesMoved([[group, name, moved(value, 0)]])),
+    valuesMoved(all.map(([group, name, value], i) => [group, name, moved(value, i % 41)])),
+  ];
 }
 
 /** The columns under every sample that differs in what they are closed from. */

@@ -85,6 +85,9 @@ export const whereText = (): string =>
     '};',
   ]);
 
+/** A function's name; where sources are joined, one that stands there twice carries a number. */
+const nameOf = (rates: Family['rates']): string => rates.name.replace(/\$\d+$/, '');
+
 /** The rate functions of the families, each called where any of its processes runs. */
 export function ratesText(families: readonly Family[] = FAMILIES): string {
   return fileOf([
@@ -92,7 +95,7 @@ export function ratesText(families: readonly Family[] = FAMILIES): string {
       "All rates of some cells, family by family, not cell by cell: the code of all of them does not fit a processor's nearest",
       'cache, that of one does.',
     ),
-    ...families.flatMap(({ file, rates }) => imported([rates.name], `../processes/${file}`)),
+    ...families.flatMap(({ file, rates }) => imported([nameOf(rates)], `../processes/${file}`)),
     ...imported(['RateNumbers', 'Workspace'], '../processes/workspace', true),
     '',
     '/** Writes the rates, and at stage 0 the kept derivatives, of the cells that the workspaces are in. */',
@@ -103,7 +106,7 @@ export function ratesText(families: readonly Family[] = FAMILIES): string {
       const conditions = [...new Set(definitions.filter(({ moves }) => !moves).map((definition) => WHERE[whereOf(definition)]))];
       const alone = conditions.length === 1 ? conditions[0].replaceAll('cell.', 'spaces[c].cell.') : '';
       return [
-        `  for (let c = 0; c < n; c++) ${alone ? `if (${alone}) ` : ''}${rates.name}(spaces[c]${rates.length > 1 ? ', numbers' : ''});`,
+        `  for (let c = 0; c < n; c++) ${alone ? `if (${alone}) ` : ''}${nameOf(rates)}(spaces[c]${rates.length > 1 ? ', numbers' : ''});`,
       ];
     }),
     '}',
