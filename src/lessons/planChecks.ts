@@ -3,7 +3,7 @@ import { STAGES, stageType } from '../model/stages/catalogue';
 import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
-import { RECORDED } from '../model/parameters/values';
+import { RECORDED } from '../model/recorded';
 import { describe, PROBLEMS_MAX } from './problems';
 
 export interface CheckOptions {

@@ -48,7 +48,7 @@ export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
   season: { values: ['model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'model'], types: [], packages: /^zod$/ },
+  lessons: { values: ['season', 'model'], types: [], packages: /^(zod|jsonc-parser)$/ },
   'worker entry': { values: ['lessons', 'season', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
   'worker messages': { values: [], types: ['lessons', 'season'], packages: null },

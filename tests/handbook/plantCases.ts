@@ -1,7 +1,8 @@
 // Crops on the bench in full nutrient solution, as published trials kept them: what they grow and what they take up.
 import { LEAF, ROOT, STATES } from '../../src/model/components';
 import { lightGrowth } from '../../src/model/organisms/plants/growth';
-import { RECORDED, valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED } from '../../src/model/recorded';
 import type { ProcessName } from '../../src/model/processes/catalogue';
 import type { Composition, CropKind } from '../../src/season/plan';
 import type { Season } from '../../src/season/season';

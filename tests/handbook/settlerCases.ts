@@ -4,7 +4,7 @@ import { stageType } from '../../src/model/stages/catalogue';
 import type { Action, StageKind } from '../../src/season/plan';
 import { runSeason } from '../../src/season/season';
 import { course } from '../season/courses';
-import { RECORDED } from '../../src/model/parameters/values';
+import { RECORDED } from '../../src/model/recorded';
 import { benchPlan, did, liveThrough } from './bench';
 
 /** m³/m²/d */

@@ -2,7 +2,8 @@
 // by hand from the equation: derived. Speeds seen in fish farms: Merino, World Aquaculture Society abstract; Chen et al. 2003.
 import { describe, expect, it } from 'vitest';
 import { stokesReynolds, stokesVelocity_m_d } from '../../src/model/solids/stokes';
-import { RECORDED, valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED } from '../../src/model/recorded';
 import { apart } from './answers';
 
 const { hydraulics: h } = RECORDED;

@@ -1,6 +1,7 @@
 // Headline rows of the published checks that are lived through: films, sludge, fish, crops, the commercial raft system.
 import { FISH, O2, TAN } from '../../src/model/components';
-import { RECORDED, valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED } from '../../src/model/recorded';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
 import { standingAt } from './bench';

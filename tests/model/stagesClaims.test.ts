@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { makeCell } from '../../src/model/cell';
 import type { Cell } from '../../src/model/cell';
-import { RECORDED, valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED } from '../../src/model/recorded';
 import { stageType } from '../../src/model/stages/catalogue';
 import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageType';
 import { doseOf, killedShare } from '../../src/model/stages/uvUnit';

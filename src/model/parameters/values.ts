@@ -65,12 +65,9 @@ export function valuesWith(replaced: Readonly<Record<string, number>> = {}): Val
     const numbers = out[group];
     const fixed = whyFixed(group, name);
     if (fixed) throw new RangeError(`parameter ${path} is fixed: ${fixed}`);
-    if (!numbers || !(name in numbers)) throw new RangeError(`parameter ${path} is not known`);
+    if (!numbers || !Object.hasOwn(numbers, name)) throw new RangeError(`parameter ${path} is not known`);
     if (!Number.isFinite(value)) throw new RangeError(`parameter ${path}: got ${value}, expected a finite number`);
     numbers[name] = value;
   }
   return out as unknown as Values;
 }
-
-/** All values as recorded: what the page shows of a stage before any run. */
-export const RECORDED: Values = valuesWith();
