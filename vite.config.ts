@@ -6,6 +6,8 @@ import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { cardOf } from './src/lessons/card.ts';
+import { joinSources } from './tests/joined/joinSources.ts';
+import { LongestFirst } from './tests/joined/longestFirst.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -35,7 +37,7 @@ export default defineConfig({
   root: here('./src'),
   base: './',
   publicDir: false,
-  plugins: [react(), lessonCards()],
+  plugins: [react(), lessonCards(), joinSources(here('.'), [react(), lessonCards()])],
   worker: { format: 'es' },
   server: { open: !process.env['CI'] && Boolean(process.env['DISPLAY'] || process.platform !== 'linux'), fs: { allow: [here('./src'), here('./assets'), here('./levels'), here('./node_modules')] } },
   build: {
@@ -61,5 +63,9 @@ export default defineConfig({
     testTimeout: 60_000,
     // one core fewer, as by default, would leave a small machine with one
     maxWorkers: '100%',
+    // the test files of a worker share its modules, already compiled; no test may leave a mark on one
+    pool: 'threads',
+    isolate: false,
+    sequence: { sequencer: LongestFirst },
   },
 });

@@ -1,20 +1,20 @@
 // The composition root: store, worker client, picture and panels meet here and nowhere else.
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
-import './panels/tokens.css';
-import './panels/page.css';
-import './panels/brief.css';
-import './panels/build.css';
-import './panels/inspector.css';
-import './panels/season.css';
+import './page/panels/common/tokens.css';
+import './page/panels/common/page.css';
+import './page/panels/run/brief.css';
+import './page/panels/build/build.css';
+import './page/panels/run/inspector.css';
+import './page/panels/run/season.css';
 import { createRoot } from 'react-dom/client';
-import { App } from './panels/App';
-import type { LessonCard } from './store/contract';
-import { keptIn } from './store/device';
-import { createPresenter } from './store/presenter';
-import { createPageStore } from './store/store';
+import { App } from './page/panels/App';
+import type { LessonCard } from './page/state/common/contract';
+import { keptIn } from './page/state/common/device';
+import { createPresenter } from './page/state/presenter/presenter';
+import { createPageStore } from './page/state/common/store';
 import { say } from './words/say';
 import { createClient, type Client } from './worker/client';
-import type { World } from './world/world';
+import type { World } from './page/picture/scene/world';
 
 const LESSONS = import.meta.glob<string>('../levels/[0-9][0-9]-*.json', { query: '?raw', import: 'default' });
 const CARDS = import.meta.glob<LessonCard>('../levels/[0-9][0-9]-*.json', { query: '?card', import: 'card', eager: true });
@@ -55,7 +55,7 @@ function canDraw(): boolean {
 async function drawPicture(place: HTMLElement): Promise<boolean> {
   if (!canDraw()) return false;
   try {
-    const { createWorld } = await import('./world/world');
+    const { createWorld } = await import('./page/picture/scene/world');
     world = createWorld(place, store);
     window.loopwright = { anchors: () => world?.anchors() ?? null };
     return true;
@@ -71,7 +71,7 @@ function drawPair(left: HTMLElement, right: HTMLElement): () => void {
   let pair: World[] = [];
   const draw = async (): Promise<void> => {
     if (!canDraw()) throw new Error(say('failure.noCanvas'));
-    const { createWorld } = await import('./world/world');
+    const { createWorld } = await import('./page/picture/scene/world');
     if (wanted) pair = [left, right].map((place, side) => createWorld(place, presenter.sides[side], 'class'));
   };
   draw().catch((error: unknown) => store.getState().reportFailure(say('failure.world', { message: messageOf(error) })));

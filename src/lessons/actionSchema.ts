@@ -8,7 +8,7 @@ import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, stri
 /** Meals are given at these hours unless the plan says otherwise. */
 export const USUAL_MEALS_H = [8, 12, 16];
 
-const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'backwash', 'base', 'slug', 'salt', 'iron', 'exchange', 'topUp', 'heater', 'light', 'setting', 'stock', 'takeFish', 'plant', 'cut', 'power'] as const;
+const DEEDS = ['feed', 'air', 'pump', 'flow', 'drain', 'rinse', 'backwash', 'base', 'singleDose', 'salt', 'iron', 'exchange', 'topUp', 'heater', 'light', 'setting', 'stock', 'takeFish', 'plant', 'harvest', 'power'] as const;
 
 const when = {
   day: wholeFrom(0, 1000, '').optional(),
@@ -37,7 +37,7 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('rinse'), stage: idField() }),
   strict({ ...when, do: exactly('backwash'), stage: idField() }),
   strict({ ...when, do: exactly('base'), g_d: gramsADay(), targetPH: numberFrom(4, 10, '').optional(), base: base().optional() }),
-  strict({ ...when, do: exactly('slug'), stage: idField(), base: base(), g: grams() }),
+  strict({ ...when, do: exactly('singleDose'), stage: idField(), base: base(), g: grams() }),
   strict({ ...when, do: exactly('salt'), stage: idField(), g: grams() }),
   strict({ ...when, do: exactly('iron'), stage: idField(), g: grams() }),
   strict({ ...when, do: exactly('exchange'), stage: idField(), fraction: numberFrom(0, 1, '') }),
@@ -48,6 +48,6 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('stock'), tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), unit: unit() }),
   strict({ ...when, do: exactly('takeFish'), tank: idField(), number: wholeFrom(1, 100000, 'fish'), unit: unit() }),
   strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(namesOf(CROPS)), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
-  strict({ ...when, do: exactly('cut'), stage: idField() }),
+  strict({ ...when, do: exactly('harvest'), stage: idField() }),
   strict({ ...when, do: exactly('power'), on: yesNo() }),
 ], { error: choiceError('do', DEEDS, []) });

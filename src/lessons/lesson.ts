@@ -2,7 +2,7 @@
 import type { Plan, StageSpec, Action, SpeciesKind } from '../season/plan';
 import type { Scores, Variable } from '../season/trajectory';
 
-export const LESSON_FORMAT = 'loopwright.lesson/1';
+export const LESSON_FORMAT = 'loopwright.lesson/2';
 
 /** Sizes a lesson may leave to the person. */
 export const FREE_SIZES = ['volume_m3', 'area_m2', 'media_m3', 'depth_m', 'height_m', 'stand_m', 'air_L_min', 'flow_m3_h', 'lamp_W', 'count'] as const;
@@ -44,13 +44,13 @@ export interface Prediction { key: string; askDay: number; dueDay: number; quest
 export interface Hint { about: string; notice: string; think: string; do: string }
 
 /** What may colour the water. */
-export const LENS_NAMES = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'] as const;
-export type LensName = (typeof LENS_NAMES)[number];
+export const TINT_NAMES = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'] as const;
+export type TintName = (typeof TINT_NAMES)[number];
 
 /** A moment of a demonstration and what to say or look at then. */
-export interface Moment { day: number; hour: number; say: string }
+export interface TurningPoint { day: number; hour: number; say: string }
 /** Two builds in step for a class: "reference" or a mistake's key each. The choices are bands of right ÷ left. */
-export interface Demonstration { key: string; title: string; left: string; right: string; leftName: string; rightName: string; lens: LensName; look: string; question: string; measure: Measure; choices: Choice[]; moments: Moment[] }
+export interface Demonstration { key: string; title: string; left: string; right: string; leftName: string; rightName: string; tint: TintName; look: string; question: string; measure: Measure; choices: Choice[]; turningPoints: TurningPoint[] }
 
 /** Fish that a person may put in when they think the water is ready. */
 export interface StockOffer { tank: string; species: SpeciesKind; number: number; mass_g: number }

@@ -4,7 +4,7 @@ import { SPECIES } from '../model/parameters/species/species';
 import { SCORE_NAMES, VARIABLES } from '../season/trajectory';
 import { actionSchema } from './actionSchema';
 import { editorHint, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, textField, wholeFrom, yesNo } from './fields';
-import { FREE_SIZES, LENS_NAMES, LESSON_FORMAT } from './lesson';
+import { FREE_SIZES, TINT_NAMES, LESSON_FORMAT } from './lesson';
 import { ACTIONS_MAX, planSchema, STAGES_MAX } from './planSchema';
 import { stageSchema } from './stageSchema';
 
@@ -40,8 +40,8 @@ const predictionSchema = strict({
 });
 const demonstrationSchema = strict({
   key: idField(), title: textField(1, 80), left: idField(), right: idField(), leftName: textField(1, 40), rightName: textField(1, 40),
-  lens: oneOf(LENS_NAMES), look: idField(), question: textField(1, 160), measure: strict(measure), choices,
-  moments: listOf(strict({ day: wholeFrom(0, 1000, ''), hour: wholeFrom(0, 23, '').default(9), say: textField(1, 160) }), 1, 12, 'moments'),
+  tint: oneOf(TINT_NAMES), look: idField(), question: textField(1, 160), measure: strict(measure), choices,
+  turningPoints: listOf(strict({ day: wholeFrom(0, 1000, ''), hour: wholeFrom(0, 23, '').default(9), say: textField(1, 160) }), 1, 12, 'turningPoints'),
 });
 
 const percent = () => numberFrom(0, 100, '');

@@ -60,8 +60,8 @@ function checkDemonstration(lesson: Lesson, shown: Demonstration, path: string, 
   checkMeasure(lesson, builds, shown.measure, `${path}.measure`, report);
   checkMeasure(lesson, builds, { stage: shown.look, variable: 'T_C', statistic: 'mean', fromDay: 0 }, `${path}.look`, report);
   checkChoices(shown.choices, `${path}.choices`, report);
-  shown.moments.forEach((moment, index) => {
-    if (moment.day >= lesson.plan.days) report(`${path}.moments[${index}].day`, moment.day, `a day before the season ends (${lesson.plan.days} days)`);
+  shown.turningPoints.forEach((moment, index) => {
+    if (moment.day >= lesson.plan.days) report(`${path}.turningPoints[${index}].day`, moment.day, `a day before the season ends (${lesson.plan.days} days)`);
   });
 }
 

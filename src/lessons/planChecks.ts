@@ -138,10 +138,10 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'setting':
       stage(action.stage, `a stage with a lamp (${LIT.join(', ')})`, (part) => LIT.includes(part.kind));
       break;
-    case 'plant': case 'cut':
+    case 'plant': case 'harvest':
       stage(action.stage, `a bed (${GROWS.join(', ')})`, (part) => GROWS.includes(part.kind));
       break;
-    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'slug':
+    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'singleDose':
       stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':

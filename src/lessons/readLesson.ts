@@ -4,15 +4,19 @@ import type { Build, Lesson, Mistake, Problem } from './lesson';
 import { checkLesson } from './lessonChecks';
 import { lessonSchema } from './lessonSchema';
 import { minutesOf } from './minutes';
+import type { OldFile } from './oldFormats';
+import { asWritten, lessonOfToday } from './oldFormats';
 import { problemsOf } from './problems';
 import { quantiseAction, quantiseStage } from './quantise';
 import { complete, unresolved } from './readPlan';
 
-export function readLesson(text: string): { lesson: Lesson } | { problems: Problem[] } {
+/** `old`: the file was of an older format, and what was changed in it. */
+export function readLesson(text: string): { lesson: Lesson; old?: OldFile } | { problems: Problem[] } {
   const parsed = parseJson(text);
   if ('problems' in parsed) return parsed;
-  const shape = lessonSchema.safeParse(parsed.value);
-  if (!shape.success) return { problems: problemsOf(shape.error, parsed.value) };
+  const { value, old } = lessonOfToday(parsed.value);
+  const shape = lessonSchema.safeParse(value);
+  if (!shape.success) return { problems: asWritten(problemsOf(shape.error, value), old) };
   const read = { ...shape.data };
   delete read.$schema;
   const stepped = <B extends Build>(build: B): B => ({ ...build, actions: build.actions.map(quantiseAction) });
@@ -21,5 +25,6 @@ export function readLesson(text: string): { lesson: Lesson } | { problems: Probl
   };
   const lesson: Lesson = { ...built, minutes: read.minutes ?? minutesOf(built) };
   const problems = [...unresolved(shape.data.plan).map((problem) => ({ ...problem, path: `plan.${problem.path}` })), ...checkLesson(lesson)];
-  return problems.length > 0 ? { problems } : { lesson };
+  if (problems.length > 0) return { problems: asWritten(problems, old) };
+  return old === undefined ? { lesson } : { lesson, old };
 }

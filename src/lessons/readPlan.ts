@@ -5,6 +5,8 @@ import { parseJson } from './jsonText';
 import type { Problem } from './lesson';
 import { asMeasured, lacking } from './measured';
 import type { Surroundings } from './measured';
+import type { OldFile } from './oldFormats';
+import { asWritten, planOfToday } from './oldFormats';
 import { checkPlan } from './planChecks';
 import type { PlanInput, PlanRead } from './planSchema';
 import { planSchema } from './planSchema';
@@ -48,16 +50,18 @@ export function unresolved(read: PlanRead): Problem[] {
   });
 }
 
-/** The same for a value already parsed. */
-export function readPlanValue(value: unknown): { plan: Plan } | { problems: Problem[] } {
+/** The gate for a value already parsed. `old`: the file was of an older format, and what was changed in it. */
+export function readPlanValue(written: unknown): { plan: Plan; old?: OldFile } | { problems: Problem[] } {
+  const { value, old } = planOfToday(written);
   const shape = planSchema.safeParse(value);
-  if (!shape.success) return { problems: problemsOf(shape.error, value) };
+  if (!shape.success) return { problems: asWritten(problemsOf(shape.error, value), old) };
   const plan = complete(shape.data);
   const problems = [...unresolved(shape.data), ...checkPlan(plan)];
-  return problems.length > 0 ? { problems } : { plan };
+  if (problems.length > 0) return { problems: asWritten(problems, old) };
+  return old === undefined ? { plan } : { plan, old };
 }
 
-export function readPlan(text: string): { plan: Plan } | { problems: Problem[] } {
+export function readPlan(text: string): ReturnType<typeof readPlanValue> {
   const parsed = parseJson(text);
   return 'problems' in parsed ? parsed : readPlanValue(parsed.value);
 }

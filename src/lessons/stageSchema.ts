@@ -48,13 +48,13 @@ const SIDE_KINDS = ['mineralisationTank', 'baseDosing'] as const;
 
 export const stageSchema = z.discriminatedUnion('kind', [
   strict({ id: idField(), kind: exactly('fishTank'), volume_m3: volume('fishTank'), outlet: oneOf(['bottomLift', 'surface']).default('bottomLift'), ...tank, ...common }),
-  openTank('coneSettler'), openTank('swirlSeparator'), openTank('radialFlowSettler'), openTank('fineFilter'), openTank('degassingTank'), openTank('sump'),
-  strict({ id: idField(), kind: exactly('screenFilter'), volume_m3: volume('screenFilter'), mesh_um: numberFrom(10, 1000, 'µm').default(usual('screenFilter', 'mesh_um', 60)), ...common }),
+  openTank('conicalClarifier'), openTank('swirlSeparator'), openTank('radialFlowSettler'), openTank('fineFilter'), openTank('degassingTank'), openTank('sump'),
+  strict({ id: idField(), kind: exactly('drumFilter'), volume_m3: volume('drumFilter'), mesh_um: numberFrom(10, 1000, 'µm').default(usual('drumFilter', 'mesh_um', 60)), ...common }),
   hull('beadFilter'), hull('sandFilter'), hull('cartridgeFilter'),
-  strict({ id: idField(), kind: exactly('movingBed'), volume_m3: volume('movingBed'), air_L_min: air(), media_m3: media(usual('movingBed', 'media_m3', 0)), ...common }),
+  strict({ id: idField(), kind: exactly('movingBedBiofilter'), volume_m3: volume('movingBedBiofilter'), air_L_min: air(), media_m3: media(usual('movingBedBiofilter', 'media_m3', 0)), ...common }),
   strict({ id: idField(), kind: exactly('tricklingFilter'), media_m3: numberFrom(0.001, 1000, 'm³').default(usual('tricklingFilter', 'media_m3', 0.2)), height_m: height('tricklingFilter'), ...common }),
   strict({ ...bed('raftBed', 0.01, 2), ...tank, ...common }),
-  strict({ ...bed('filmChannel', 0.002, 0.1), ...common }),
+  strict({ ...bed('nftChannel', 0.002, 0.1), ...common }),
   strict({ ...bed('mediaBed', 0.05, 2), ...common }),
   strict({ id: idField(), kind: exactly('tower'), area_m2: area('tower'), height_m: height('tower'), crop: cropSchema.optional(), ...common }),
   strict({

@@ -53,7 +53,7 @@ export interface Cell {
   rootTarget: number;
   /** the process that gives base here, and g/d of it */
   doseProcess: number; doseRate: number;
-  /** m³/d of water cleared of free opportunists by ultraviolet light */
+  /** m³/d of water cleared of free bacteria by ultraviolet light */
   kill: number;
   /** what lives here, at the water's temperature; without meaning where nothing does */
   fishAt: FishAt; cropAt: CropAt;

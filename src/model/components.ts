@@ -4,7 +4,7 @@
 // --- flowing, dissolved; the first eight are solved together (the fast dense block)
 export const O2 = 0, TAN = 1, NO2 = 2, NO3 = 3, IC = 4, ALK = 5, S2 = 6, SS = 7;
 export const CH4 = 8, N2 = 9, SO4 = 10, P = 11, K = 12, CA = 13, MG = 14, NA = 15, CL = 16, FE = 17;
-// --- flowing without mass: free-floating opportunists, index × m³
+// --- flowing without mass: free-floating bacteria, index × m³
 export const OP = 18;
 // --- flowing solids: coarse, fine, superfine, each fast-degradable, slow-degradable, inert
 export const CF = 19, CS = 20, CI = 21, FF = 22, FS = 23, FI = 24, UF = 25, US = 26, UI = 27;

@@ -70,7 +70,7 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       for (const cell of cellsOf(deed.stage)) volume += exchange(runtime, state, cell, Math.min(1, Math.max(0, deed.fraction)));
       return tell('exchanged', deed.stage, volume * 1000);
     }
-    case 'slug':
+    case 'singleDose':
       for (const cell of cellsOf(deed.stage).slice(0, 1)) dissolve(runtime, state, cell, deed.base, deed.g);
       return tell('baseSet', deed.stage, deed.g);
     case 'topUp': {
@@ -93,7 +93,7 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       return takeFish(state, deed, tell);
     case 'plant':
       return plant(runtime, state, deed.stage, { kind: deed.crop, plants_m2: deed.plants_m2, replant: deed.replant }, place.hour / 24, tell);
-    case 'cut':
+    case 'harvest':
       return cutBed(runtime, state, deed.stage, tell);
   }
 }

@@ -100,5 +100,5 @@ export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell
   const sold = dry * crop.harvestShare;
   bed.cut += sold;
   state.work_h += 0.3;
-  if (!whole) tell('cut', id, sold / crop.dryShare / 1000);
+  if (!whole) tell('harvested', id, sold / crop.dryShare / 1000);
 }

@@ -100,7 +100,7 @@ export class Rows {
     const caught = y[o + MF] * dry[MF] + y[o + MS] * dry[MS] + y[o + MI] * dry[MI];
     out[row + I.caught_g] = caught;
     out[row + I.gas_L_d] = state.gas[c];
-    out[row + I.opportunists] = y[o + OP] * v;
+    out[row + I.freeBacteria] = y[o + OP] * v;
     out[row + I.Mg_mg_L] = y[o + MG] * v;
     if (cell.fish) {
       const number = out[row + I.number];

@@ -6,14 +6,14 @@ import type { CropName } from '../model/parameters/crops/crops';
 import type { SpeciesName } from '../model/parameters/species/species';
 import type { Base } from '../model/processes/dosing';
 
-export const PLAN_FORMAT = 'loopwright.plan/1';
+export const PLAN_FORMAT = 'loopwright.plan/2';
 export const MODEL_REVISION = '1.0';
 
 export type StageKind =
   | 'fishTank' | 'radialFlowSettler' | 'fineFilter' | 'degassingTank' | 'raftBed' | 'sump' | 'returnPump'
   | 'mineralisationTank' | 'baseDosing'
-  | 'coneSettler' | 'swirlSeparator' | 'screenFilter' | 'beadFilter' | 'sandFilter' | 'cartridgeFilter'
-  | 'movingBed' | 'tricklingFilter' | 'filmChannel' | 'mediaBed' | 'tower' | 'uvUnit';
+  | 'conicalClarifier' | 'swirlSeparator' | 'drumFilter' | 'beadFilter' | 'sandFilter' | 'cartridgeFilter'
+  | 'movingBedBiofilter' | 'tricklingFilter' | 'nftChannel' | 'mediaBed' | 'tower' | 'uvUnit';
 
 export type BaseKind = Base;
 export type SpeciesKind = SpeciesName;
@@ -92,7 +92,7 @@ export type Deed =
   | { do: 'backwash'; stage: string }
   | { do: 'base'; g_d: number; targetPH?: number; base?: BaseKind }
   /** base thrown into a tank at once */
-  | { do: 'slug'; stage: string; base: BaseKind; g: number }
+  | { do: 'singleDose'; stage: string; base: BaseKind; g: number }
   | { do: 'salt'; stage: string; g: number }
   | { do: 'iron'; stage: string; g: number }
   | { do: 'exchange'; stage: string; fraction: number }
@@ -103,7 +103,7 @@ export type Deed =
   | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number }
   | { do: 'takeFish'; tank: string; number: number; unit?: number }
   | { do: 'plant'; stage: string; crop: CropKind; plants_m2: number; replant: boolean }
-  | { do: 'cut'; stage: string }
+  | { do: 'harvest'; stage: string }
   | { do: 'power'; on: boolean };
 
 export type Action = When & Deed;

@@ -11,15 +11,15 @@ export const VARIABLES = [
   // for the picture: share of the cone or floor filled with sludge 0–1, share of the filter's pores blocked 0–1,
   // solids caught in the filter or media g, gas leaving the sludge L/d, air L/min, salts dosed g/d
   'sludgeFill', 'clog', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d',
-  // free opportunists (index, 1 in a clean loop), magnesium, water over the rim, and the fullness 0–1 of a crop's scarcest store
-  'opportunists', 'Mg_mg_L', 'spill_m3_d', 'leafStore',
+  // free bacteria (index, 1 in a clean loop), magnesium, water over the rim, and the fullness 0–1 of a crop's scarcest store
+  'freeBacteria', 'Mg_mg_L', 'spill_m3_d', 'leafStore',
 ] as const;
 export type Variable = (typeof VARIABLES)[number];
 
 /** One stage's place among the cells. A long bed has three cells in series; "out" is its last. Pumps have none. */
 export interface StageCells { id: string; kind: string; first: number; cells: number; volume_m3: number }
 
-export type EventKind = 'stocked' | 'planted' | 'cut' | 'fishDied' | 'fed' | 'drained' | 'rinsed' | 'pumpOff' | 'pumpOn' | 'airSet' | 'baseSet' | 'flowSet' | 'salted' | 'ironAdded' | 'exchanged' | 'fishTaken' | 'powerOff' | 'powerOn' | 'sludgeFull' | 'filterBlocked' | 'spilled' | 'pumpDry' | 'toppedUp' | 'heaterSet' | 'lightSet' | 'lampSet' | 'backwashed';
+export type EventKind = 'stocked' | 'planted' | 'harvested' | 'fishDied' | 'fed' | 'drained' | 'rinsed' | 'pumpOff' | 'pumpOn' | 'airSet' | 'baseSet' | 'flowSet' | 'salted' | 'ironAdded' | 'exchanged' | 'fishTaken' | 'powerOff' | 'powerOn' | 'sludgeFull' | 'filterBlocked' | 'spilled' | 'pumpDry' | 'toppedUp' | 'heaterSet' | 'lightSet' | 'lampSet' | 'backwashed';
 /** Something that happened: at an hour since the start, to a stage, with an amount whose unit the kind implies. */
 export interface SeasonEvent { hour: number; kind: EventKind; stage: string; amount: number; byPerson: boolean }
 

@@ -6,7 +6,7 @@ import type { Values } from '../model/parameters/values';
 import type { Saturation } from '../model/processes/gas';
 import type { Composition } from './plan';
 
-/** Opportunists of fresh source water, index. */
+/** Free bacteria of fresh source water, index. */
 const CLEAN_WATER = 0.3;
 /** Parts of suspended solids where only their dry mass is given: fast, slow, inert shares of COD. */
 const PARTS = [0.13, 0.45, 0.42];

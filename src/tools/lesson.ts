@@ -3,4 +3,6 @@ import { runSeason } from '../season/season';
 import { lessonCommand } from './lessonCommand';
 import { runCommand } from './planText';
 
-runCommand(() => lessonCommand(process.argv.slice(2), (text) => process.stdout.write(text), (plan) => runSeason(plan)));
+runCommand(() => lessonCommand(process.argv.slice(2), {
+  print: (text) => process.stdout.write(text), note: (text) => process.stderr.write(text), run: (plan) => runSeason(plan),
+}));

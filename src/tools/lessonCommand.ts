@@ -5,7 +5,7 @@ import { playLesson } from '../lessons/playLesson';
 import { readLesson } from '../lessons/readLesson';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
-import { CommandError, readText, refused } from './planText';
+import { CommandError, oldFileText, readText, refused } from './planText';
 import { playedText } from './playedText';
 
 const HELP = `Checks a lesson file and plays it.
@@ -23,8 +23,11 @@ function buildNamed(lesson: Lesson, key: string | undefined): Build {
   return build;
 }
 
+/** Where the command writes, and the engine it runs. */
+export interface LessonSurroundings { print: (text: string) => void; note: (text: string) => void; run: (plan: Plan) => Trajectory }
+
 /** Runs the command and returns its exit code. */
-export function lessonCommand(words: readonly string[], print: (text: string) => void, run: (plan: Plan) => Trajectory): number {
+export function lessonCommand(words: readonly string[], { print, note, run }: LessonSurroundings): number {
   if (words.includes('--help') || words.includes('-h')) {
     print(HELP);
     return 0;
@@ -33,6 +36,7 @@ export function lessonCommand(words: readonly string[], print: (text: string) =>
   if (words.length === 0 || words.length > (asksPlan ? 3 : 1)) throw new CommandError(`got "${words.join(' ')}"; expected one lesson file\n\n${HELP}`, 2);
   const read = readLesson(readText(words[0]));
   if ('problems' in read) throw refused(words[0], read.problems);
+  if (read.old !== undefined) note(oldFileText(read.old));
   if (asksPlan) {
     print(`${JSON.stringify(buildPlan(read.lesson, buildNamed(read.lesson, words[2])), null, 2)}\n`);
     return 0;

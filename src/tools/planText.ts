@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { problemText } from '../lessons/problems';
 import type { Problem } from '../lessons/lesson';
+import type { OldFile } from '../lessons/oldFormats';
 
 const EXAMPLES = fileURLToPath(new URL('../../tests/season/plans/', import.meta.url));
 
@@ -26,6 +27,12 @@ export function readText(name: string): string {
 
 export function refused(name: string, problems: readonly Problem[]): CommandError {
   return new CommandError([`${name === '-' ? 'standard input' : name} cannot be used:`, ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
+}
+
+/** What a person is told of a file of an older format, beside the result. */
+export function oldFileText({ format, renamed }: OldFile): string {
+  const names = renamed.map(({ was, is }) => `  ${was} is now ${is}\n`).join('');
+  return `written in the format ${format}, read as it was meant${names === '' ? '' : `; names that have changed since:\n${names}`}${names === '' ? '\n' : ''}`;
 }
 
 /** Names of the example plans, sorted. */

@@ -4,7 +4,7 @@ import { MODEL_REVISION } from '../season/plan';
 import { ensemble } from '../season/ensemble';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
-import { CommandError, exampleNames, exampleText, readText, refused } from './planText';
+import { CommandError, exampleNames, exampleText, oldFileText, readText, refused } from './planText';
 import { bandTable } from './bandTable';
 import { seasonTable } from './seasonTable';
 import type { Every } from './seasonTable';
@@ -68,6 +68,7 @@ export function seasonCommand(words: readonly string[], { print, note, run }: Se
   else {
     const read = readPlan(readText(wish.plan));
     if ('problems' in read) throw refused(wish.plan, read.problems);
+    if (read.old !== undefined) note(oldFileText(read.old));
     if (read.plan.model !== MODEL_REVISION) note(`written for model ${read.plan.model}, run with model ${MODEL_REVISION}: results may differ\n`);
     if (wish.ensemble !== null) printBands(read.plan, wish.ensemble, wish.json, { print, note });
     else {

@@ -42,7 +42,7 @@ export const FORMATS: Readonly<Record<string, Format>> = {
   Ca_mg_L: { unit: 'mg/L', decimals: 1 },
   Mg_mg_L: { unit: 'mg/L', decimals: 1 },
   Fe_mg_L: { unit: 'mg/L', decimals: 2 },
-  opportunists: { unit: '', decimals: 1 },
+  freeBacteria: { unit: '', decimals: 1 },
   sludge_g: { unit: 'g', decimals: 0, us: ounces(1) },
   T_C: { unit: '°C', decimals: 1, us: { unit: '°F', decimals: 0, factor: 1.8, offset: 32 } },
   flow_m3_d: { unit: 'm³/d', decimals: 1, us: gallonsPerDay },

@@ -4,6 +4,7 @@ import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
 import type { Choice, Demonstration, Lesson, Measure, Problem } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
+import type { OldFile } from '../lessons/oldFormats';
 import type { Played } from '../lessons/playLesson';
 import type { Settled } from '../lessons/predictions';
 
@@ -101,13 +102,14 @@ export interface SeasonAnswer {
 export interface Answers {
   catalogue: CatalogueEntry[];
   processes: ProcessFacts;
-  openLesson: { lesson: Lesson } | { problems: Problem[] };
+  /** old: the file was of an older format, and what was changed in it */
+  openLesson: { lesson: Lesson; old?: OldFile } | { problems: Problem[] };
   checkDesign: DesignCheck;
   comfort: ComfortBand[];
   run: SeasonAnswer;
   judge: { marks: MarkMet[]; predictions: Settled[] };
   moves: number;
-  readLesson: { lesson: Lesson } | { problems: Problem[] };
+  readLesson: { lesson: Lesson; old?: OldFile } | { problems: Problem[] };
   pair: Pair;
   compare: Outcome;
   play: Played[];

@@ -9,7 +9,7 @@ describe('the import graph', () => {
   it('covers the engine and the page', () => {
     expect(files.length).toBeGreaterThan(20);
     const parts = new Set(files.map(partOf));
-    for (const part of ['numerics', 'model', 'season', 'lessons', 'store', 'words', 'world', 'panels', 'tools', 'worker messages']) {
+    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
       expect(parts).toContain(part);
     }
   });
@@ -32,10 +32,10 @@ describe('the reading of imports', () => {
   });
 
   it.each([
-    ['src/world/fish.ts', "import { Shelf } from '../panels/Shelf';"],
-    ['src/panels/Shelf.tsx', "import type { Fish } from '../world/fish';"],
-    ['src/panels/Shelf.tsx', "import { tilapia } from '../model/organisms/tilapia';"],
-    ['src/store/store.ts', "import { season } from '../season/season';"],
+    ['src/page/picture/life/fish.ts', "import { Shelf } from '../../panels/build/Shelf';"],
+    ['src/page/panels/build/Shelf.tsx', "import type { Fish } from '../../picture/life/fish';"],
+    ['src/page/panels/build/Shelf.tsx', "import { tilapia } from '../../../model/organisms/tilapia';"],
+    ['src/page/state/common/store.ts', "import { season } from '../../../season/season';"],
     ['src/worker/client.ts', "import { engine } from './engine';"],
     ['src/worker/messages.ts', "import { PLAN_FORMAT } from '../season/plan';"],
     ['src/model/equilibrium/solve.ts', "import exp from '@stdlib/math-base-special-exp';"],
@@ -49,10 +49,10 @@ describe('the reading of imports', () => {
   });
 
   it.each([
-    ['src/panels/Shelf.tsx', "import pump from '../../assets/sprites/pump.svg?url'; import { say } from '../words/say';"],
-    ['src/store/store.ts', "import type { Plan } from '../season/plan'; import { createStore } from 'zustand/vanilla';"],
+    ['src/page/panels/build/Shelf.tsx', "import pump from '../../../../assets/sprites/pump.svg?url'; import { say } from '../../../words/say';"],
+    ['src/page/state/common/store.ts', "import type { Plan } from '../../../season/plan'; import { createStore } from 'zustand/vanilla';"],
     ['src/worker/engineCore.ts', "import { season } from '../season/season'; import type { Request } from './messages';"],
-    ['src/main.tsx', "import { createRoot } from 'react-dom/client'; import { World } from './world/World'; import l from '../levels/01.json?raw';"],
+    ['src/main.tsx', "import { createRoot } from 'react-dom/client'; import { World } from './page/picture/scene/world'; import l from '../levels/01.json?raw';"],
   ])('%s may say %s', (path, text) => {
     expect(wrongImports(path, text)).toEqual([]);
   });

@@ -40,7 +40,7 @@ function isLoader(called: ts.Expression): boolean {
 /** Folders and packages a part of the page or engine may use. Its own folder needs no mention. */
 interface Rule { values: string[]; types: string[]; packages: RegExp | null }
 
-const PAGE = ['store', 'words', 'assets'];
+const PAGE = ['page/state', 'words', 'assets'];
 const ENGINE_TYPES = ['lessons', 'season', 'model'];
 
 /** The table of DEVELOPERS.md, "who may import whom". Worker files have names of their own: see partOf. */
@@ -53,11 +53,11 @@ export const RULES: Record<string, Rule> = {
   'worker client': { values: ['worker messages'], types: [], packages: null },
   'worker messages': { values: [], types: ['lessons', 'season'], packages: null },
   words: { values: [], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
-  store: { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
-  world: { values: PAGE, types: [], packages: /^phaser$/ },
-  panels: { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
+  'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
+  'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
+  'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
   tools: { values: ['lessons', 'season', 'model'], types: [], packages: /^node:/ },
-  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'world', 'panels'], types: [], packages: /./ },
+  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
 };
 
 /** The part a file belongs to, from its path under the project's root; undefined where no file may stand. */
@@ -66,6 +66,7 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
+  if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;
   if (folder !== 'worker') return Object.hasOwn(RULES, folder) ? folder : undefined;
   const name = file.replace(/\.tsx?$/, '');
   return name === 'client' || name === 'messages' ? `worker ${name}` : 'worker entry';

@@ -47,7 +47,7 @@ const RATES: readonly (readonly [process: string, ...parameters: (string | reado
   ['clumpDenitrificationFast', 'clumpAnoxic', 'clumpHalf', ['hetNO3', 4]], ['sludgeAnoxic', 'sludgeAnoxic'], ['sludgeSulfate', 'sludgeSulfate'], ['sludgeMethane', 'sludgeMethane', ['methaneBubbles', 100]],
   ['poreSulfideDiffusion', ['sulfideReaction', 1000]], ['poreSulfideGas', 'bubbleEntrain', ['gasReaction', 1000]], ['settleCoarseFast', 'settleCoarse', 'settleFine', 'settleSuperfine'],
   ['catchCoarseFast', 'rootCoarse', 'rootFine', 'rootSuperfine', 'mediaCatch'], ['shearFast', 'airShear', 'airShearFrom'], ['releaseFast', 'rootRelease', 'rootSlough'],
-  ['rootRelaxation', 'rootRelax'], ['opportunistGrowth', 'opportunistTurnover', 'opportunistOrganics', 'opportunistFines'], ['ironLoss', 'ironLoss', 'ironHighPH'],
+  ['rootRelaxation', 'rootRelax'], ['freeBacteriaGrowth', 'freeBacteriaTurnover', 'freeBacteriaOrganics', 'freeBacteriaFines'], ['ironLoss', 'ironLoss', 'ironHighPH'],
 ];
 
 describe('the tables of processes', () => {

@@ -10,14 +10,14 @@ async function violations(page: Page): Promise<string[]> {
 
 /** Controls that are smaller than a finger: under 44 px high or wide (sliders and radios count with their label). */
 async function smallControls(page: Page): Promise<string[]> {
-  return page.locator('button:visible, select:visible, .lens-choice:visible, summary:visible').evaluateAll((controls) => controls
+  return page.locator('button:visible, select:visible, .tint-choice:visible, summary:visible').evaluateAll((controls) => controls
     .map((control) => ({ box: control.getBoundingClientRect(), name: control.getAttribute('aria-label') ?? control.textContent ?? '' }))
     .filter(({ box }) => box.height < 43.5 || box.width < 43.5).map(({ box, name }) => `${name} ${Math.round(box.width)}×${Math.round(box.height)}`));
 }
 
 /** Elements of the fixed bars whose words do not fit into them. */
 async function cutOff(page: Page): Promise<string[]> {
-  return page.locator('.brief *, .lens *, .season-bar *, .build-bar *').evaluateAll((elements) => elements
+  return page.locator('.brief *, .tint *, .season-bar *, .build-bar *').evaluateAll((elements) => elements
     .filter((element): element is HTMLElement => element instanceof HTMLElement && element.offsetParent !== null && !element.closest('dialog, .hidden, .rail, .trace-box'))
     .filter((element) => getComputedStyle(element).overflow !== 'visible' && (element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 2))
     .map((element) => `${element.className || element.tagName} "${(element.textContent ?? '').slice(0, 40)}"`));

@@ -127,7 +127,7 @@ test('what is done while the season runs takes hold at the next hour, and doing 
 test('a broken lesson file is told with path, got and expected, and the page stays alive', async ({ page }) => {
   const complaints = complaintsOf(page);
   await open(page);
-  const broken = JSON.stringify({ format: 'loopwright.lesson/1', id: 'broken', title: 'Broken', brief: ['x'], plan: { days: 'many' }, shelf: [] });
+  const broken = JSON.stringify({ format: 'loopwright.lesson/2', id: 'broken', title: 'Broken', brief: ['x'], plan: { days: 'many' }, shelf: [] });
   const openFile = async (name: string, text: string): Promise<void> => {
     await page.getByRole('button', { name: 'Lessons', exact: true }).click();
     await page.locator('[data-lesson-file]').setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });

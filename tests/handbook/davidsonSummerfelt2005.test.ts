@@ -13,7 +13,7 @@ describe('separators at 268 m³/m²/d', () => {
   });
 
   it('a plain cone stands between them', () => {
-    const cone = kept('coneSettler');
+    const cone = kept('conicalClarifier');
     expect(cone).toBeGreaterThan(kept('swirlSeparator') + 0.05);
     expect(cone).toBeLessThan(kept('radialFlowSettler') - 0.05);
   });

@@ -56,7 +56,7 @@ describe('the gates', () => {
     fc.assert(fc.property(fc.constantFrom(...pathsOf(plan)), fc.jsonValue(), (path, value) => {
       const read = readPlan(JSON.stringify(changed(plan, path, value as Json)));
       if ('problems' in read) sound(read.problems);
-      else expect(read.plan.format).toBe('loopwright.plan/1');
+      else expect(read.plan.format).toBe('loopwright.plan/2');
     }), { numRuns: 500 });
   });
 

@@ -11,7 +11,7 @@ import type { Scores } from '../../src/season/trajectory';
 import { stageReading } from '../../src/season/stageReading';
 import { scoresOf, tinySeason } from '../tools/tinySeason';
 
-const lesson = { given: ['fish', 'rafts', 'pump'], plan: withDefaults({ format: 'loopwright.plan/1', loop: [{ id: 'fish', kind: 'fishTank' }] }), scoring: { plantsWeight: 0.25, marks: [{ fishHealth: 40, harvest: 30 }, { fishHealth: 60, harvest: 50 }, { fishHealth: 80, harvest: 70 }] } };
+const lesson = { given: ['fish', 'rafts', 'pump'], plan: withDefaults({ format: 'loopwright.plan/2', loop: [{ id: 'fish', kind: 'fishTank' }] }), scoring: { plantsWeight: 0.25, marks: [{ fishHealth: 40, harvest: 30 }, { fishHealth: 60, harvest: 50 }, { fishHealth: 80, harvest: 70 }] } };
 const grown = (plants_kg: number, gain_kg: number, fishHealth: number) => ({ ...scoresOf({ fishHealth }), plants_kg, gain_kg, plantsIdeal_kg: 10, gainIdeal_kg: 5 });
 
 const shows = (more: Partial<Consequence>): Consequence => ({ stage: 'fish', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0, ...more });

@@ -23,7 +23,7 @@ const fixed = 'all fixed stages in this order: fish, sump, pump';
 const evidence = { stage: 'rafts', variable: 'rootMat_g_m2', statistic: 'max', atLeast: 15 };
 const choices: Json[] = [{ key: 'low', text: 'little', below: 1 }, { key: 'high', text: 'much', atLeast: 1 }];
 const prediction: { [key: string]: Json } = { key: 'roots', dueDay: 20, question: 'How much?', look: 'rafts', measure: { stage: 'rafts', variable: 'rootMat_g_m2' }, choices, explanations: [{ key: 'a', text: 'a', evidence }, { key: 'b', text: 'b', evidence }] };
-const demonstration: { [key: string]: Json } = { key: 'mats', title: 'With and without', left: 'reference', right: 'no-fine-filter', leftName: 'with', rightName: 'without', lens: 'solids', look: 'rafts', question: 'How much?', measure: { stage: 'rafts', variable: 'rootMat_g_m2' }, choices, moments: [{ day: 20, say: 'Look.' }] };
+const demonstration: { [key: string]: Json } = { key: 'mats', title: 'With and without', left: 'reference', right: 'no-fine-filter', leftName: 'with', rightName: 'without', tint: 'solids', look: 'rafts', question: 'How much?', measure: { stage: 'rafts', variable: 'rootMat_g_m2' }, choices, turningPoints: [{ day: 20, say: 'Look.' }] };
 const faults: [string, (string | number)[], Json | undefined, string][] = [
   ['a shelf part with a fixed stage\'s name', ['shelf', 0, 'id'], 'sump', 'shelf[0].id: got "sump"; expected a name no other stage has'],
   ['a reference without the pump', ['reference', 'order'], ['fish', 'settler', 'mats', 'degas', 'rafts', 'sump'], `reference.order: got the fixed stages fish, sump; expected ${fixed}`],

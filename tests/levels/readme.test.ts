@@ -55,7 +55,7 @@ describe('the messages', () => {
     ['a threshold higher than the mark before', text(['scoring', 'marks'], twoMarks)],
     ['60, where the choice before ends (its below)', text(['predictions', 0, 'choices', 2, 'atLeast'], 70)],
     ['nothing: the last choice is open above', text(['predictions', 0, 'choices', 2, 'below'], 90)],
-    ['a day before the season ends (60 days)', text(['demonstrations', 0, 'moments', 1, 'day'], 60)],
+    ['a day before the season ends (60 days)', text(['demonstrations', 0, 'turningPoints', 1, 'day'], 60)],
     ['a stage that stands both in this loop and in the reference, to compare', text(['mistakes', 0, 'order'], ['fish', 'settler', 'degas', 'rafts', 'sump', 'pump'])],
     ['atLeast or atMost', text(['predictions', 0, 'explanations', 1, 'evidence', 'atMost'], undefined)],
   ])('"%s" is told on the page and by the check', (message, file) => {

@@ -30,26 +30,26 @@ const once = (hour: number, ...deeds: Action[]): Action[] => deeds.map((deed) =>
 
 const loops: Record<string, Plan> = {
   'settlers, mats and rafts': loopPlan([
-    { id: 'cone', kind: 'coneSettler' }, { id: 'swirl', kind: 'swirlSeparator' }, { id: 'radial', kind: 'radialFlowSettler' }, { id: 'mats', kind: 'fineFilter' },
+    { id: 'cone', kind: 'conicalClarifier' }, { id: 'swirl', kind: 'swirlSeparator' }, { id: 'radial', kind: 'radialFlowSettler' }, { id: 'mats', kind: 'fineFilter' },
     { id: 'media', kind: 'degassingTank', media_m3: 0.05, air_L_min: 60 }, { id: 'rafts', kind: 'raftBed', crop: crop('lettuce') }, ...end,
   ], {
     side: [
       { id: 'mineral', kind: 'mineralisationTank', volume_m3: 0.2, air_L_min: 20, takes: ['cone', 'mats'], returnsTo: 'sump' },
       { id: 'base', kind: 'baseDosing', into: 'sump', base: 'KHCO3', g_d: 20, targetPH: 7.4 },
     ],
-    actions: once(9, { do: 'drain', stage: 'cone' }, { do: 'rinse', stage: 'mats' }, { do: 'cut', stage: 'rafts' }),
+    actions: once(9, { do: 'drain', stage: 'cone' }, { do: 'rinse', stage: 'mats' }, { do: 'harvest', stage: 'rafts' }),
   }),
   'pressed filters and light': loopPlan([
-    { id: 'screen', kind: 'screenFilter', mesh_um: 90 }, { id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 1 },
+    { id: 'screen', kind: 'drumFilter', mesh_um: 90 }, { id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 1 },
     { id: 'beads', kind: 'beadFilter' }, { id: 'sand', kind: 'sandFilter' }, { id: 'cartridge', kind: 'cartridgeFilter' }, { id: 'lamp', kind: 'uvUnit', lamp_W: 40 },
   ], { actions: once(9, { do: 'backwash', stage: 'beads' }, { do: 'backwash', stage: 'sand' }, { do: 'rinse', stage: 'cartridge' }) }, { outlet: 'surface' }),
   'film reactors and other beds': loopPlan([
-    { id: 'moving', kind: 'movingBed' }, { id: 'trickling', kind: 'tricklingFilter' }, { id: 'channel', kind: 'filmChannel', crop: crop('basil') },
+    { id: 'moving', kind: 'movingBedBiofilter' }, { id: 'trickling', kind: 'tricklingFilter' }, { id: 'channel', kind: 'nftChannel', crop: crop('basil') },
     { id: 'gravel', kind: 'mediaBed', crop: crop('tomato') }, { id: 'tower', kind: 'tower', crop: crop('chard') }, ...end,
   ], { actions: once(9, { do: 'rinse', stage: 'gravel' }) }),
-  'the finest mesh and still media': loopPlan([{ id: 'screen', kind: 'screenFilter', mesh_um: 20 }, { id: 'media', kind: 'degassingTank', media_m3: 0.05, air_L_min: 0 },
-    { id: 'moving', kind: 'movingBed', air_L_min: 0 }, ...end]),
-  'a full cone, blocked mats, a thick filter': loopPlan([{ id: 'cone', kind: 'coneSettler', volume_m3: 0.02 }, { id: 'mats', kind: 'fineFilter', volume_m3: 0.01 },
+  'the finest mesh and still media': loopPlan([{ id: 'screen', kind: 'drumFilter', mesh_um: 20 }, { id: 'media', kind: 'degassingTank', media_m3: 0.05, air_L_min: 0 },
+    { id: 'moving', kind: 'movingBedBiofilter', air_L_min: 0 }, ...end]),
+  'a full cone, blocked mats, a thick filter': loopPlan([{ id: 'cone', kind: 'conicalClarifier', volume_m3: 0.02 }, { id: 'mats', kind: 'fineFilter', volume_m3: 0.01 },
     { id: 'media', kind: 'degassingTank', media_m3: 0.05, air_L_min: 0 }, ...end], {
     days: 4, start: { water: { ...dirty, solidsCoarse_mg_L: 300, solidsFine_mg_L: 100 }, biofilm: 'seeded' }, actions: once(9, { do: 'air', stage: 'media', L_min: 60 }),
   }),
@@ -62,7 +62,7 @@ const loops: Record<string, Plan> = {
   'a pump of its own curve': loopPlan([{ id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', curve: { maxHead_m: 2, maxFlow_m3_h: 0.35 } }]),
   'a strong pump of its own curve': loopPlan([{ id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', curve: { maxHead_m: 4, maxFlow_m3_h: 8 } }]),
   'a link uphill and a small sump': loopPlan([{ id: 'mats', kind: 'fineFilter', volume_m3: 0.15, stand_m: 0.9 }, { id: 'sump', kind: 'sump', volume_m3: 0.05 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 3 }]),
-  'a power cut': loopPlan([{ id: 'cone', kind: 'coneSettler' }, { id: 'rafts', kind: 'raftBed', crop: crop('lettuce'), air_L_min: 30 }, ...end],
+  'a power cut': loopPlan([{ id: 'cone', kind: 'conicalClarifier' }, { id: 'rafts', kind: 'raftBed', crop: crop('lettuce'), air_L_min: 30 }, ...end],
     { actions: [...once(6, { do: 'power', on: false }), ...once(16, { do: 'power', on: true })] }),
 };
 

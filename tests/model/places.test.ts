@@ -28,7 +28,7 @@ const SLOTTED: Readonly<Partial<Record<keyof typeof places, readonly [ProcessNam
   A_SCARCE: ['sloughAmmoniaOxidisers', 0], A_SLOUGH: ['sloughAmmoniaOxidisers', 1], A_STIFLED: ['sloughAmmoniaOxidisers', 2], A_LYSIS: ['lysisAmmoniaOxidisers', 1],
   N_SCARCE: ['sloughNitriteOxidisers', 0], N_SLOUGH: ['sloughNitriteOxidisers', 1], N_STIFLED: ['sloughNitriteOxidisers', 2], N_LYSIS: ['lysisNitriteOxidisers', 1],
   H_SCARCE: ['sloughHeterotrophs', 0], H_SLOUGH: ['sloughHeterotrophs', 1], H_STIFLED: ['sloughHeterotrophs', 2], H_LYSIS: ['lysisHeterotrophs', 1],
-  BURNT_CH4: ['methaneOxidation', 0], AIR_CH4: ['methaneTransfer', 0], AIR_N2: ['nitrogenTransfer', 0], DECAY_OP: ['opportunistDecay', 0], KILL_OP: ['opportunistKill', 0],
+  BURNT_CH4: ['methaneOxidation', 0], AIR_CH4: ['methaneTransfer', 0], AIR_N2: ['nitrogenTransfer', 0], DECAY_OP: ['freeBacteriaDecay', 0], KILL_OP: ['freeBacteriaKill', 0],
   GUT_EAT: ['fishGrowth', 0], GUT_SPEND: ['fishExpenditure', 0],
   UP_P: ['uptakePhosphate', 0], UK_K: ['uptakePotassium', 0], UC_CA: ['uptakeCalcium', 0], UF_FE: ['uptakeIron', 0],
   BED_O: ['sludgeAerobic', 0], BED_N: ['sludgeAnoxic', 0], BED_S: ['sludgeSulfate', 0], BED_M: ['sludgeMethane', 0], BED_G: ['sludgeMethaneGas', 0], BED_LEAK: ['sludgeLeak', 0],

@@ -38,16 +38,16 @@ const clog = (kind: StageKind, days = 2): number => course(runSeason(bench(kind,
 
 describe('filters', () => {
   it('a finer mesh keeps more fine solids, and none keeps the finest', () => {
-    const fine = forced('screenFilter', { mesh_um: 60 });
-    const wide = forced('screenFilter', { mesh_um: 200 });
+    const fine = forced('drumFilter', { mesh_um: 60 });
+    const wide = forced('drumFilter', { mesh_um: 200 });
     expect(share(fine.catch1)).toBeGreaterThan(1.5 * share(wide.catch1));
     expect(share(fine.catch1)).toBeGreaterThanOrEqual(0.3);
     expect(share(fine.catch1)).toBeLessThanOrEqual(0.7);
-    expect(share(forced('screenFilter', { mesh_um: 10 }).catch2)).toBeLessThan(0.1);
+    expect(share(forced('drumFilter', { mesh_um: 10 }).catch2)).toBeLessThan(0.1);
   });
 
   it('from screen over beads and sand to pleats, ever finer solids are kept', () => {
-    const kinds: StageKind[] = ['screenFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'];
+    const kinds: StageKind[] = ['drumFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'];
     for (const size of ['catch1', 'catch2'] as const) {
       const kept = kinds.map((kind) => share(forced(kind)[size]));
       expect(kept).toEqual([...kept].sort((a, b) => a - b));
@@ -56,7 +56,7 @@ describe('filters', () => {
   });
 
   it('blocked, they let water past and solids go', () => {
-    for (const kind of ['screenFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter', 'mediaBed'] as const) {
+    for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter', 'mediaBed'] as const) {
       expect(share(forced(kind, { clog: 1.5 }).catch0), kind).toBeLessThan(0.3);
       expect(forced(kind, { clog: 1.5 }).release, kind).toBeGreaterThan(forced(kind).release);
     }
@@ -64,7 +64,7 @@ describe('filters', () => {
 
   it('take the more head the more water they pass and the more they hold; sand more than beads, beads more than mats', () => {
     const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked, RECORDED) ?? 0;
-    for (const kind of ['screenFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
+    for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
       expect(loss(kind, 0, 0), kind).toBe(0);
       expect(loss(kind, 2 * FLOW, 0), kind).toBeGreaterThan(loss(kind, FLOW, 0));
       expect(loss(kind, FLOW, 1), kind).toBeGreaterThan(2 * loss(kind, FLOW, 0));
@@ -88,17 +88,17 @@ describe('film reactors', () => {
 
   it('a trickling filter strips more carbon dioxide than a moving bed of the same media, and a higher one more than a lower', () => {
     const trickled = carbonDioxide(bench('tricklingFilter', gassy, { media_m3: 0.12 }));
-    expect(trickled).toBeLessThan(0.75 * carbonDioxide(bench('movingBed', gassy, { media_m3: 0.12 })));
+    expect(trickled).toBeLessThan(0.75 * carbonDioxide(bench('movingBedBiofilter', gassy, { media_m3: 0.12 })));
     expect(carbonDioxide(bench('tricklingFilter', gassy, { media_m3: 0.12, height_m: 2.4 }))).toBeLessThan(trickled);
   });
 
   it('a moving bed without air is a poor stripper, and a packed filter', () => {
-    expect(carbonDioxide(bench('movingBed', gassy, { air_L_min: 0 }))).toBeGreaterThan(carbonDioxide(bench('movingBed', gassy)));
-    expect(forced('movingBed').catch1).toBeGreaterThan(5 * forced('movingBed', { airPerVolume: 60 }).catch1);
+    expect(carbonDioxide(bench('movingBedBiofilter', gassy, { air_L_min: 0 }))).toBeGreaterThan(carbonDioxide(bench('movingBedBiofilter', gassy)));
+    expect(forced('movingBedBiofilter').catch1).toBeGreaterThan(5 * forced('movingBedBiofilter', { airPerVolume: 60 }).catch1);
   });
 
   it('a moving bed grinds coarse solids to fine ones', () => {
-    const t = runSeason(bench('movingBed', dirty));
+    const t = runSeason(bench('movingBedBiofilter', dirty));
     expect(course(t, 'one', 'solidsCoarse_mg_L').at(-1)).toBeLessThan(6 * 0.95);
     expect(course(t, 'one', 'solidsFine_mg_L').at(-1)).toBeGreaterThan(4 + 2);
   });
@@ -109,7 +109,7 @@ describe('beds', () => {
   const mat = (kind: StageKind): number => course(runSeason(bench(kind, { ...dirty, NO3_mgN_L: 20, Fe_mg_L: 1, Mg_mg_L: 8 }, { area_m2: 3, crop })), 'one', 'rootMat_g_m2').at(-1) ?? NaN;
 
   it('the roots of film channels foul sooner than those of a raft bed in the same water', () => {
-    expect(mat('filmChannel')).toBeGreaterThan(1.3 * mat('raftBed'));
+    expect(mat('nftChannel')).toBeGreaterThan(1.3 * mat('raftBed'));
   });
 
   it('gravel that floods and drains takes in more oxygen than rafts at rest', () => {
@@ -144,7 +144,7 @@ describe('an ultraviolet unit', () => {
     expect(forced('uvUnit', { lamp_W: 40 }, {}, 0).kill).toBe(0);
   });
 
-  it('clears water of opportunists at its own share of the flow, less when solids come with it', () => {
+  it('clears water of free bacteria at its own share of the flow, less when solids come with it', () => {
     const kill = (season: Season): number => season.runtime.assembly.cells[0].kill;
     const clear = kill(liveThrough(bench('uvUnit', {}, {}, 1)));
     const turbid = kill(liveThrough(bench('uvUnit', { solidsFine_mg_L: 20, solidsSuperfine_mg_L: 20 }, {}, 1)));

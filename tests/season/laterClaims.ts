@@ -40,7 +40,7 @@ const nearCapacity = (order: string[]): Plan => {
   const plan = withActions(fed(without(stocked(inOrder(order), 80, 120), 'base'), 110), { day: 0, do: 'base', g_d: 60, targetPH: 7.2 });
   return {
     ...plan, days: 45, start: { ...plan.start, biofilm: 'mature' },
-    loop: plan.loop.map((stage): StageSpec => (stage.id === 'degas' ? { id: 'degas', kind: 'movingBed', volume_m3: 0.15, media_m3: 0.03, air_L_min: 40 } : stage.id === 'fish' ? { ...stage, air_L_min: 60 } : stage)),
+    loop: plan.loop.map((stage): StageSpec => (stage.id === 'degas' ? { id: 'degas', kind: 'movingBedBiofilter', volume_m3: 0.15, media_m3: 0.03, air_L_min: 40 } : stage.id === 'fish' ? { ...stage, air_L_min: 60 } : stage)),
   };
 };
 
@@ -64,7 +64,7 @@ export const LATER_CLAIMS: readonly Claim[] = [
   },
   {
     id: 'slug-of-base', statement: 'hydrated lime thrown into the fish tank once a week throws the pH up and sets ammonia free; the same lime as a trickle does not',
-    right: withActions(without(short, 'base'), { day: 6, do: 'base', base: 'Ca(OH)2', g_d: 8, targetPH: 7 }), wrong: withActions(without(short, 'base'), { every_d: 7, from: 6, hour: 9, do: 'slug', stage: 'fish', base: 'Ca(OH)2', g: 56 }),
+    right: withActions(without(short, 'base'), { day: 6, do: 'base', base: 'Ca(OH)2', g_d: 8, targetPH: 7 }), wrong: withActions(without(short, 'base'), { every_d: 7, from: 6, hour: 9, do: 'singleDose', stage: 'fish', base: 'Ca(OH)2', g: 56 }),
     shown: highestNH3, ratio: 2, behind: [/kinetics\.(transfer|alpha)/, /practice\.dosing/],
   },
   {

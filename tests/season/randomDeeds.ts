@@ -23,7 +23,7 @@ export function randomDeed(stages: readonly StageSpec[], sides: readonly SideSpe
     fc.record({ do: fc.constant('pump' as const), on: fc.boolean() }),
     fc.record({ do: fc.constant('power' as const), on: fc.boolean() }),
     fc.record({ do: fc.constant('flow' as const), flow_m3_h: between(0, 5) }),
-    fc.record({ do: fc.constant('slug' as const), stage: at(wet), base: fc.constantFrom(...BASES), g: whole(0, 60) }),
+    fc.record({ do: fc.constant('singleDose' as const), stage: at(wet), base: fc.constantFrom(...BASES), g: whole(0, 60) }),
     fc.record({ do: fc.constant('salt' as const), stage: at(wet), g: whole(0, 500) }),
     fc.record({ do: fc.constant('iron' as const), stage: at(wet), g: between(0, 5) }),
     fc.record({ do: fc.constant('exchange' as const), stage: at(wet), fraction: between(0, 1) }),
@@ -39,7 +39,7 @@ export function randomDeed(stages: readonly StageSpec[], sides: readonly SideSpe
   some(idsOf(stages, ({ cleaning }) => cleaning?.deed === 'rinse'), (stage) => fc.record({ do: fc.constant('rinse' as const), stage }));
   some(idsOf(stages, ({ cleaning }) => cleaning?.deed === 'backwash'), (stage) => fc.record({ do: fc.constant('backwash' as const), stage }));
   some(idsOf(stages, ({ controls }) => controls.includes('lamp')), (stage) => fc.record({ do: fc.constant('setting' as const), stage, lamp_W: whole(0, 120) }));
-  some(idsOf(stages, ({ grows }) => grows === true), (stage) => fc.record({ do: fc.constant('cut' as const), stage }));
+  some(idsOf(stages, ({ grows }) => grows === true), (stage) => fc.record({ do: fc.constant('harvest' as const), stage }));
   some(idsOf(stages, ({ grows }) => grows === true), (stage) => fc.record({ do: fc.constant('plant' as const), stage, crop: fc.constantFrom(...crops), plants_m2: whole(4, 60), replant: fc.boolean() }));
   return fc.tuple(whenIn(days), fc.oneof(...deeds)).map(([when, deed]): Action => ({ ...when, ...deed }));
 }

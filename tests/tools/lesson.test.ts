@@ -46,31 +46,31 @@ describe('playing a lesson', () => {
   });
 });
 
+const quiet = (): void => undefined;
+
 describe('the lesson command', () => {
   test('prints the plan of a build, ready to be run', () => {
     let out = '';
-    const code = lessonCommand(['levels/00-first-loop.json', '--plan', 'no-fine-filter'], (text) => { out += text; }, standIn(2, 100));
+    const code = lessonCommand(['levels/00-first-loop.json', '--plan', 'no-fine-filter'], { print: (text) => { out += text; }, note: quiet, run: standIn(2, 100) });
     expect(code).toBe(0);
     expect((JSON.parse(out) as Plan).loop.map((stage) => stage.id)).not.toContain('mats');
   });
 
   test('the example plan of the first lesson is its reference (refresh with: lesson … --plan reference)', () => {
     let out = '';
-    lessonCommand(['levels/00-first-loop.json', '--plan', 'reference'], (text) => { out += text; }, standIn(2, 100));
+    lessonCommand(['levels/00-first-loop.json', '--plan', 'reference'], { print: (text) => { out += text; }, note: quiet, run: standIn(2, 100) });
     expect(fileText('tests/season/plans/first-loop.json')).toBe(out);
   });
 
   test('leaves with 1 where something fails and 0 where all passes', () => {
-    const quiet = (): void => undefined;
     // the stand-in shows nothing of what the level's own mistakes should show
-    expect(lessonCommand(['levels/00-first-loop.json'], quiet, standIn(1, 100))).toBe(1);
-    expect(lessonCommand(['--help'], quiet, standIn(1, 100))).toBe(0);
+    expect(lessonCommand(['levels/00-first-loop.json'], { print: quiet, note: quiet, run: standIn(1, 100) })).toBe(1);
+    expect(lessonCommand(['--help'], { print: quiet, note: quiet, run: standIn(1, 100) })).toBe(0);
   });
 
   test('refuses a broken file and an unknown build by name', () => {
-    const quiet = (): void => undefined;
-    expect(() => lessonCommand(['package.json'], quiet, standIn(2, 100))).toThrow(/package\.json cannot be used:\n {2}format: got nothing; expected "loopwright\.lesson\/1"/);
-    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan', 'x'], quiet, standIn(2, 100))).toThrow('--plan: got x; expected one of reference, no-fine-filter');
-    expect(() => lessonCommand([], quiet, standIn(2, 100))).toThrow('expected one lesson file');
+    expect(() => lessonCommand(['package.json'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(/package\.json cannot be used:\n {2}format: got nothing; expected "loopwright\.lesson\/2"/);
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan', 'x'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('--plan: got x; expected one of reference, no-fine-filter');
+    expect(() => lessonCommand([], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('expected one lesson file');
   });
 });

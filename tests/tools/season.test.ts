@@ -115,8 +115,16 @@ describe('the season command', () => {
     expect(first).toHaveLength(head.length);
   });
 
+  test('tells on standard error what was changed in a plan of an older format, and prints the same table', () => {
+    const plan = season(['--preset', 'settler-rig']).out;
+    const today = season(['-', '--json'], plan);
+    const old = season(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
+    expect(old.out).toBe(today.out);
+    expect(old.err).toContain('written in the format loopwright.plan/1, read as it was meant');
+  });
+
   test('names the place of a fault and prints no stack', () => {
-    const { code, out, err } = season(['-'], '{"format": "loopwright.plan/1", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}');
+    const { code, out, err } = season(['-'], '{"format": "loopwright.plan/2", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}');
     expect(code).toBe(1);
     expect(out).toBe('');
     expect(err).toBe('standard input cannot be used:\n  loop[0].volume_m3: got "big"; expected a number from 0.00001 to 1000 m³\n');

@@ -27,7 +27,7 @@ function stray(path: string, text: string): string[] {
 
 describe('words on the page', () => {
   it('all come from the catalogue', () => {
-    const panels = filesBelow('src').filter((path) => /^src\/(panels|world)\/.*\.tsx?$/.test(path) || path === 'src/main.tsx');
+    const panels = filesBelow('src').filter((path) => /^src\/page\/(panels|picture)\/.*\.tsx?$/.test(path) || path === 'src/main.tsx');
     expect(panels.length).toBeGreaterThan(50);
     expect(panels.flatMap((path) => stray(path, textOf(path)))).toEqual([]);
   });

@@ -89,7 +89,7 @@ function listActive(signs: readonly boolean[], dose: number, alone: Int32Array):
   range(ID.filterUnclogging, ID.filterUnclogging, filter);
   range(ID.fishGrowth, ID.fishBasal, fish);
   range(ID.uptakeNitrate, ID.rootRelaxation, plants);
-  range(ID.opportunistKill, ID.opportunistKill, kills);
+  range(ID.freeBacteriaKill, ID.freeBacteriaKill, kills);
   for (let p = ID.doseCalciumHydroxide; p <= ID.dosePotassiumBicarbonate; p++) if (p !== dose) off.add(p);
   const on = Array.from(alone, (_, p) => p).filter((p) => !off.has(p));
   const order = (p: number): number => (alone[p] >= 0 ? alone[p] : 1000);

@@ -7,7 +7,7 @@ import { addStretch } from '../../numerics/vectors';
 import { breakCoarse } from './links';
 import type { LoopData } from './loopData';
 
-/** Two stretches of components last: TAN to alkalinity, and nitrogen gas over the salts to opportunists. */
+/** Two stretches of components last: TAN to alkalinity, and nitrogen gas over the salts to free bacteria. */
 const lasts = (i: number): boolean => (i >= TAN && i <= ALK) || (i >= N2 && i <= OP);
 
 /** What leaves the last cell, in one solve. */

@@ -37,7 +37,7 @@ export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: n
   out[o + TAN] -= ammonia;
   out[o + ALK] += m[NH3 + ALK] * ammonia;
   out[o + N2] -= r[ro + ID.nitrogenTransfer];
-  out[o + OP] += r[ro + ID.opportunistGrowth] - r[ro + ID.opportunistDecay] - r[ro + ID.opportunistKill];
+  out[o + OP] += r[ro + ID.freeBacteriaGrowth] - r[ro + ID.freeBacteriaDecay] - r[ro + ID.freeBacteriaKill];
   out[o + FE] -= r[ro + ID.ironLoss];
 }
 

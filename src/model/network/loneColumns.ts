@@ -1,5 +1,5 @@
 // Components solved alone, written out: methane, phosphorus, and a crop's potassium, calcium and iron before the dense block,
-// nitrogen gas and opportunists after it. A test holds this code to the table.
+// nitrogen gas and free bacteria after it. A test holds this code to the table.
 import type { Cell } from '../cell';
 import { ALK, CA, CH4, FE, FF, FS, IC, K, N2, O2, OP, P, QCA, QFE, QK, QP, SO4, SS, TAN } from '../components';
 import { ID } from '../processes/catalogue';
@@ -63,6 +63,6 @@ export function solveLoneBefore(cell: Cell, m: Float64Array, g: Float64Array, go
 export function solveLoneAfter(cell: Cell, g: Float64Array, go: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
   delta[ro + ID.nitrogenTransfer] += g[go + AIR_N2] * rhs[o + N2] * inverse[o + N2];
   const loose = rhs[o + OP] * inverse[o + OP];
-  delta[ro + ID.opportunistDecay] += g[go + DECAY_OP] * loose;
-  if (cell.kill > 0) delta[ro + ID.opportunistKill] += g[go + KILL_OP] * loose;
+  delta[ro + ID.freeBacteriaDecay] += g[go + DECAY_OP] * loose;
+  if (cell.kill > 0) delta[ro + ID.freeBacteriaKill] += g[go + KILL_OP] * loose;
 }

@@ -7,7 +7,7 @@ import { filmRates, saturation } from '../processes/film';
 import { fishRates } from '../processes/fish';
 import { gasRates } from '../processes/gas';
 import { hydrolysisRates } from '../processes/hydrolysis';
-import { opportunistRates } from '../processes/opportunists';
+import { freeBacteriaRates } from '../processes/freeBacteria';
 import { plantRates } from '../processes/plants';
 import { sludgeRates } from '../processes/sludge';
 import { solidsRates } from '../processes/solids';
@@ -67,7 +67,7 @@ export function ratesIn(spaces: readonly Workspace[], data: LoopData): void {
   for (let c = 0; c < n; c++) if (spaces[c].cell.fish) fishRates(spaces[c], table);
   for (let c = 0; c < n; c++) solidsRates(spaces[c], k);
   for (let c = 0; c < n; c++) gasRates(spaces[c], saturation, table, k);
-  for (let c = 0; c < n; c++) opportunistRates(spaces[c], k);
+  for (let c = 0; c < n; c++) freeBacteriaRates(spaces[c], k);
   for (let c = 0; c < n; c++) {
     const w = spaces[c];
     if (w.cell.bed) plantRates(w, k);

@@ -102,7 +102,7 @@ export const devices = {
   lampGap: { value: 0.03, unit: 'm', low: 0.02, high: 0.06, source: 'water between sleeve and hull', flag: 'assumption' },
   lightPasses: { value: 0.82, unit: 'share over 1 cm', low: 0.65, high: 0.93, source: 'transmittance of clear reused water at 254 nm', flag: 'memory' },
   finesAbsorb: { value: 0.006, unit: '1/cm per g/m³', low: 0.002, high: 0.012, source: 'fine solids take and scatter light (natural logarithm)', flag: 'assumption' },
-  killDose: { value: 10, unit: 'mJ/cm²', low: 0.55, high: 45, source: 'leaves a tenth of free opportunists: 0.55 for fish-pathogenic bacteria (Yoshimizu et al. 1990), 46 for hardy viruses; the index stands for a mixture', flag: 'assumption' },
-  shieldHalf: { value: 25, unit: 'g dry/m³', low: 10, high: 60, source: 'fine solids at which half of the opportunists sit in or behind a particle', flag: 'assumption' },
+  killDose: { value: 10, unit: 'mJ/cm²', low: 0.55, high: 45, source: 'leaves a tenth of free bacteria: 0.55 for fish-pathogenic bacteria (Yoshimizu et al. 1990), 46 for hardy viruses; the index stands for a mixture', flag: 'assumption' },
+  shieldHalf: { value: 25, unit: 'g dry/m³', low: 10, high: 60, source: 'fine solids at which half of the free bacteria sit in or behind a particle', flag: 'assumption' },
   shieldedKill: { value: 0.1, unit: 'share', low: 0, high: 0.3, source: 'of those in or behind particles', flag: 'assumption' },
 } as const satisfies ParameterGroup;

@@ -9,12 +9,12 @@ import { filmDefinitions } from './film';
 import { fishDefinitions } from './fish';
 import { gasDefinitions } from './gas';
 import { hydrolysisDefinitions } from './hydrolysis';
-import { opportunistDefinitions } from './opportunists';
+import { freeBacteriaDefinitions } from './freeBacteria';
 import { plantDefinitions } from './plants';
 import { sludgeDefinitions } from './sludge';
 import { solidsDefinitions } from './solids';
 
-const all = [...filmDefinitions, ...hydrolysisDefinitions, ...sludgeDefinitions, ...solidsDefinitions, ...gasDefinitions, ...fishDefinitions, ...plantDefinitions, ...opportunistDefinitions, ...dosingDefinitions];
+const all = [...filmDefinitions, ...hydrolysisDefinitions, ...sludgeDefinitions, ...solidsDefinitions, ...gasDefinitions, ...fishDefinitions, ...plantDefinitions, ...freeBacteriaDefinitions, ...dosingDefinitions];
 
 /** Definitions, in the order of PROCESS_NAMES. */
 export const DEFINITIONS: readonly Definition[] = PROCESS_NAMES.map((name) => {

@@ -23,7 +23,7 @@ export const fishGrowth = 66, fishExpenditure = 67, fishBasal = 68;
 export const uptakeNitrate = 69, uptakeAmmonium = 70, uptakePhosphate = 71, uptakePotassium = 72, uptakeCalcium = 73, uptakeIron = 74, leafGrowth = 75, rootRelaxation = 76, filterUnclogging = 77;
 // --- clumps of caught solids
 export const clumpDenitrificationFast = 78, clumpDenitrificationSlow = 79;
-// --- opportunists, iron
-export const opportunistGrowth = 80, opportunistDecay = 81, opportunistKill = 82, ironLoss = 83;
+// --- free bacteria, iron
+export const freeBacteriaGrowth = 80, freeBacteriaDecay = 81, freeBacteriaKill = 82, ironLoss = 83;
 // --- dosing
 export const doseCalciumHydroxide = 84, dosePotassiumHydroxide = 85, doseCalciumCarbonate = 86, dosePotassiumCarbonate = 87, doseSodiumBicarbonate = 88, dosePotassiumBicarbonate = 89;

@@ -29,8 +29,8 @@ export function kineticsAt(values: Values, T_C: number) {
     methane: k.sludgeMethane, methaneGas: k.methaneBubbles, reaction: k.sulfideReaction, gasReaction: k.gasReaction, bubbleSulfide: k.bubbleSulfide, entrain: k.bubbleEntrain,
     rootHalf: k.rootHalf, rootRelax: 1 / k.rootRelax, rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half, rootSulfide: k.rootSulfide, storeShort: k.storeShort, unclog: values.stages.unclog,
     organicDry: values.matter.organicDry, inertDry: values.matter.inertDry,
-    rootDisease: k.rootDisease, opportunistTurnover: k.opportunistTurnover * het, opportunistOrganics: k.opportunistOrganics, opportunistFines: k.opportunistFines,
-    opportunistMost: k.opportunistMost, opportunistFood: k.opportunistFood,
+    rootDisease: k.rootDisease, freeBacteriaTurnover: k.freeBacteriaTurnover * het, freeBacteriaOrganics: k.freeBacteriaOrganics, freeBacteriaFines: k.freeBacteriaFines,
+    freeBacteriaMost: k.freeBacteriaMost, freeBacteriaFood: k.freeBacteriaFood,
     ironLoss: k.ironLoss, ironHighH: exp(LN10 * (3 - k.ironHighPH)), ironLoosest: k.ironLoosest,
   };
 }

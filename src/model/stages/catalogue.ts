@@ -1,19 +1,19 @@
 // The catalogue: every kind of stage there is. A new stage is its own file, one line here, its drawing and its words.
 import { beadFilter } from './beadFilter';
 import { cartridgeFilter } from './cartridgeFilter';
-import { coneSettler } from './coneSettler';
+import { conicalClarifier } from './conicalClarifier';
 import { degassingTank } from './degassingTank';
-import { filmChannel } from './filmChannel';
+import { nftChannel } from './nftChannel';
 import { fineFilter } from './fineFilter';
 import { fishTank } from './fishTank';
 import { mediaBed } from './mediaBed';
 import { mineralisationTank } from './mineralisationTank';
-import { movingBed } from './movingBed';
+import { movingBedBiofilter } from './movingBedBiofilter';
 import { radialFlowSettler } from './radialFlowSettler';
 import { raftBed } from './raftBed';
 import { returnPump } from './returnPump';
 import { sandFilter } from './sandFilter';
-import { screenFilter } from './screenFilter';
+import { drumFilter } from './drumFilter';
 import type { StageType } from './stageType';
 import { sump } from './sump';
 import { swirlSeparator } from './swirlSeparator';
@@ -23,9 +23,9 @@ import { uvUnit } from './uvUnit';
 
 export const STAGES: readonly StageType[] = [
   fishTank,
-  coneSettler, swirlSeparator, radialFlowSettler, screenFilter, fineFilter, beadFilter, sandFilter, cartridgeFilter,
-  degassingTank, movingBed, tricklingFilter, mineralisationTank,
-  raftBed, filmChannel, mediaBed, tower,
+  conicalClarifier, swirlSeparator, radialFlowSettler, drumFilter, fineFilter, beadFilter, sandFilter, cartridgeFilter,
+  degassingTank, movingBedBiofilter, tricklingFilter, mineralisationTank,
+  raftBed, nftChannel, mediaBed, tower,
   sump, returnPump,
   uvUnit,
 ];

@@ -1,4 +1,4 @@
-// Ultraviolet unit: a lamp in a quartz sleeve kills free opportunists that it reaches. Turbid water takes the light and shelters them.
+// Ultraviolet unit: a lamp in a quartz sleeve kills free bacteria that it reaches. Turbid water takes the light and shelters them.
 import { exp } from '../../numerics/elementary';
 import type { Values } from '../parameters/values';
 import { uvSurvival, uvWaterFactor } from '../polish/uv';
@@ -22,7 +22,7 @@ export function doseOf(d: Values['devices'], lamp_W: number, flow_m3_d: number, 
   return ((lamp_W * d.lampShare * d.sleevePasses * path * DAY_s) / flow_m3_d) * MJ_CM2_PER_J_M2;
 }
 
-/** Share of free opportunists killed in a pass, 0–1. Those in or behind particles grow in number with fines, and die at `shieldedKill` of the rate of the free. */
+/** Share of free bacteria killed in a pass, 0–1. Those in or behind particles grow in number with fines, and die at `shieldedKill` of the rate of the free. */
 export function killedShare(d: Values['devices'], lamp_W: number, flow_m3_d: number, fines_g_m3: number): number {
   const dose = doseOf(d, lamp_W, flow_m3_d, fines_g_m3);
   const fines = Math.max(0, fines_g_m3);

@@ -49,7 +49,7 @@ export const helpWords = {
   'term.head': 'Head: how high a pump lifts, with what pipes and filters take from it.',
   'term.hydrogenSulfide': 'Hydrogen sulfide: a very toxic gas made in sludge without oxygen.',
   'term.ledger': 'Ledger: the books of where the nitrogen, oxygen, phosphorus and water went.',
-  'term.lens': 'Lens: which quantity colours the water.',
+  'term.tint': 'Tint: which quantity colours the water.',
   'term.loading': 'Loading: feed per day for each square metre of bed or cubic metre of filter.',
   'term.loop': 'Loop: the stages that the water passes, in order, and its side branches.',
   'term.mineralisation': 'Mineralisation: aired and stirred sludge comes apart, and its nutrients dissolve for the plants.',

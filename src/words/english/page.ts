@@ -23,7 +23,7 @@ export const pageWords = {
   // events on the season bar
   'event.stocked': 'Fish stocked',
   'event.planted': 'Planted',
-  'event.cut': 'Harvest cut',
+  'event.harvested': 'Harvest cut',
   'event.fishDied': 'Fish died',
   'event.fed': 'Feed set',
   'event.drained': 'Drained',
@@ -273,7 +273,7 @@ export const pageWords = {
   'said.compared': 'Branch {branch} is shown as a ghost line.',
   'said.comparedNone': 'No ghost line is shown.',
   'said.tooLate': 'The season is over; nothing more can be done at its last hour. Scrub back to act.',
-  'said.lens': 'Water is coloured by {lens}.',
+  'said.tint': 'Water is coloured by {tint}.',
   'said.built': 'Back to building.',
 
   // failures

@@ -197,7 +197,7 @@ export const paperWords = {
   'deed.backwash': 'backwash {stage}',
   'deed.base': 'base: {base}, at most {amount}, up to pH {pH}',
   'deed.baseOnly': 'base at most {amount}',
-  'deed.slug': '{amount} of {base} at once, {stage}',
+  'deed.singleDose': '{amount} of {base} at once, {stage}',
   'deed.salt': '{amount} of salt, {stage}',
   'deed.iron': '{amount} of iron, {stage}',
   'deed.exchange': '{percent} % of the water exchanged, {stage}',
@@ -208,7 +208,7 @@ export const paperWords = {
   'deed.stock': '{n} {species} of {mass} put in, {stage}',
   'deed.takeFish': '{n} fish taken out, {stage}',
   'deed.plant': '{crop} planted, {density}, {stage}',
-  'deed.cut': 'cut, {stage}',
+  'deed.harvest': 'cut, {stage}',
   'deed.powerOff': 'power lost',
   'deed.powerOn': 'power back',
 

@@ -26,6 +26,11 @@ export const pathWords = {
   'path.ownHow': 'Drop a lesson file (.json) anywhere on the page, or open it here. The page says what is wrong where, and can play it through.',
   'path.openFile': 'Open a lesson file…',
   'path.drop': 'Let go to open the lesson file',
+  'old.title': 'An older lesson file',
+  'old.format': 'It was written in the format {format} and has been read as it was meant.',
+  'old.renamed': 'Names that have changed since:',
+  'old.name': '“{was}” is now “{is}”',
+  'old.close': 'Go on',
   'path.noLessons': 'This copy of the page holds no lessons of its own.',
 
   'leave.title': 'Leave this season?',

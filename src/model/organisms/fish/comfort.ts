@@ -7,7 +7,7 @@ import { plateau } from '../plants/growth';
 const LN2 = 0.6931471805599453;
 
 /** The water a fish lives in: g/m³ (N, S as elements; CO2 as CO2), °C. */
-export interface FishWater { NH3: number; NO2: number; H2S: number; CO2: number; O2: number; pH: number; chloride: number; solids: number; T_C: number; opportunists: number }
+export interface FishWater { NH3: number; NO2: number; H2S: number; CO2: number; O2: number; pH: number; chloride: number; solids: number; T_C: number; freeBacteria: number }
 
 const rise = (c: number, safe: number, harm: number): number => Math.min(1, Math.max(0, (c - safe) / (harm - safe)));
 const cube = (c: number, safe: number, half: number): number => {
@@ -50,7 +50,7 @@ export function welfare(f: FishNumbers, parts: readonly number[]): number {
   return Math.max(0, 1 - worst - f.lesserWeight * (sum - worst));
 }
 
-/** Hazard of death, 1/d. @param wellbeing 0–1: opportunists take stressed fish first */
+/** Hazard of death, 1/d. @param wellbeing 0–1: free bacteria take stressed fish first */
 export function hazard(f: FishNumbers, w: FishWater, wellbeing: number): number {
   const no2 = nitriteLC50(f, w.chloride);
   const days = 4; // the LC50s are of 96 h
@@ -58,7 +58,7 @@ export function hazard(f: FishNumbers, w: FishWater, wellbeing: number): number 
   const acid = cube(-w.pH, -(f.pHHarm + f.acidOnset), -f.pHLethal) + cube(w.pH, f.pHHighSafe + f.baseOnset, f.pHHighHarm + f.baseLethal);
   const air = cube(-w.O2, -f.o2Harm, -f.o2Lethal);
   const cold = cube(-w.T_C, -(f.coldLethal + f.warmthOnset), -f.coldLethal) + cube(w.T_C, f.hotLethal - f.warmthOnset, f.hotLethal);
-  return (LN2 / days) * toxic + LN2 * acid + (LN2 / f.o2LethalTime) * air + LN2 * cold + f.diseaseHazard * w.opportunists * (1 - wellbeing) * (1 - wellbeing) + f.handlingLoss;
+  return (LN2 / days) * toxic + LN2 * acid + (LN2 / f.o2LethalTime) * air + LN2 * cold + f.diseaseHazard * w.freeBacteria * (1 - wellbeing) * (1 - wellbeing) + f.handlingLoss;
 }
 
 /** Most that fish of a mass eat in a day when nothing holds them back, g/g/d. */

@@ -43,7 +43,7 @@ export const channelCatfish = {
   coldLethal: { value: 1, unit: '°C', low: 0, high: 4, source: 'lives under ice; FAO 589 Table 7.1 (memory) has 5 as its lower limit; from memory', flag: 'memory' },
   hotLethal: { value: 37, unit: '°C', low: 36.5, high: 40, source: 'acclimated to 30 °C, from memory', flag: 'memory' },
   no2ChlorideMax: { value: 300, unit: 'g Cl/m³', low: 150, high: 500, source: 'back to normal within 24 h at 250 g NaCl/m³, 152 g Cl (Tomasso et al. 1979); cap above it assumed', flag: 'assumption' },
-  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at opportunist index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
+  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 60, unit: 'kg/m³', low: 40, high: 80, source: '60 usual tank design (Malone 2013, SRAC 453)', flag: 'derived' },
   densityHarm: { value: 150, unit: 'kg/m³', low: 100, high: 200, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'assumption' },
   ...speciesAlike,

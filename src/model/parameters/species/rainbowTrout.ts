@@ -43,7 +43,7 @@ export const rainbowTrout = {
   coldLethal: { value: -0.7, unit: '°C', low: -1, high: 0, source: 'freezing point of its blood; cold water alone does not kill it, from memory', flag: 'memory' },
   hotLethal: { value: 25.5, unit: '°C', low: 24.5, high: 27, source: 'acclimated to 15–18 °C, from memory', flag: 'memory' },
   no2ChlorideMax: { value: 300, unit: 'g Cl/m³', low: 150, high: 500, source: 'a cap: far above the chloride of the trials the line was drawn through, so more is not read off it', flag: 'assumption' },
-  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at opportunist index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
+  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 60, unit: 'kg/m³', low: 40, high: 80, source: '60 usual tank design (Malone 2013, SRAC 453); welfare reviews find no clear limit below 80 (memory)', flag: 'derived' },
   densityHarm: { value: 140, unit: 'kg/m³', low: 100, high: 180, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'assumption' },
   ...speciesAlike,

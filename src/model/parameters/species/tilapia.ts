@@ -43,7 +43,7 @@ export const tilapia = {
   coldLethal: { value: 11, unit: '°C', low: 10, high: 12, source: 'FAO 589 s. 7.4: death < 12; half in a day taken one degree lower', flag: 'derived' },
   hotLethal: { value: 38, unit: '°C', low: 37, high: 42, source: 'FAO 589 s. 7.4: brief extreme 36; half in a day taken two degrees higher', flag: 'assumption' },
   no2ChlorideMax: { value: 300, unit: 'g Cl/m³', low: 150, high: 500, source: 'a cap: far above the chloride of the trials the line was drawn through, so more is not read off it', flag: 'assumption' },
-  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at opportunist index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
+  diseaseHazard: { value: 0.02, unit: '1/d', low: 0.005, high: 0.06, source: 'at free bacteria index 1 and welfare 0 half are lost in about five weeks; no publication claimed', flag: 'assumption' },
   density: { value: 70, unit: 'kg/m³', low: 60, high: 80, source: 'harvested at 61.5–70.7 kg/m³ with 90–98 % alive (Rakocy et al. 2004); 60 usual design (Malone 2013, SRAC 453)', flag: 'derived' },
   densityHarm: { value: 160, unit: 'kg/m³', low: 120, high: 200, source: '120 possible but unstable (Malone 2013, SRAC 453)', flag: 'derived' },
   ...speciesAlike,

@@ -1,0 +1,124 @@
+// The page around the picture: which panel stands where in each mode, and the live region.
+import './common/phone.css';
+import './common/zoom.css';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import type { StoreApi } from 'zustand/vanilla';
+import type { Presenter } from '../state/presenter/presenterState';
+import type { PageStore } from '../state/common/state';
+import { say } from '../../words/say';
+import { BriefBar } from './run/BriefBar';
+import { BuildBar } from './build/BuildBar';
+import { BuildTabs } from './build/BuildSide';
+import { FirstCautions } from './common/Cautions';
+import { useDeviceChoices } from './common/device';
+import { DragGhost } from './build/DragGhost';
+import { Failures } from './common/Failures';
+import { GapAtContext, type GapAt } from './build/gapAt';
+import { HintCard } from './run/Hint';
+import { Inspector } from './run/Inspector';
+import { useLookKeys, useSpaceBar, useUndoKeys } from './common/keys';
+import { Later } from './common/Later';
+import { TintPicker } from './run/TintPicker';
+import { WholeLoop } from './run/Look';
+import { LoopList } from './build/LoopList';
+import { useMedia } from './common/media';
+import { MomentProvider } from './common/moment';
+import { PageStoreProvider, usePage } from './common/pageStore';
+import { PastGuard } from './run/past';
+import { QuestionCard } from './run/QuestionCard';
+import { ResultCard } from './result/ResultCard';
+import { LeaveGuard } from './path/leaving';
+import { OldFileNote } from './path/OldFileNote';
+import { FileDrop } from './path/OpenFile';
+import type { DrawPair } from './presenter/PairStage';
+import { usePresenterToggle } from './presenter/presenterToggle';
+import { SeasonBar } from './run/SeasonBar';
+import { Shelf } from './build/Shelf';
+
+const FileSheet = lazy(async () => ({ default: (await import('./path/FileSheet')).FileSheet }));
+const LessonsScreen = lazy(async () => ({ default: (await import('./path/LessonsScreen')).LessonsScreen }));
+const PaperScreen = lazy(async () => ({ default: (await import('./paper/PaperScreen')).PaperScreen }));
+const PresenterScreen = lazy(async () => ({ default: (await import('./presenter/PresenterScreen')).PresenterScreen }));
+
+type OnPicture = (place: HTMLElement) => Promise<boolean>;
+
+/** What presenter mode needs from outside: its store, and who draws its two loops. */
+export interface Presenting { presenter: Presenter; drawPair: DrawPair }
+
+function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Presenting }) {
+  const mode = usePage((page) => page.mode);
+  const screen = usePage((page) => page.screen);
+  const file = usePage((page) => page.path.file);
+  const hasLesson = usePage((page) => page.lesson !== null);
+  const failed = usePage((page) => page.problems.length > 0 || page.failure !== null);
+  const said = usePage((page) => page.announcement);
+  const wide = useMedia('(min-width: 1600px)');
+  const asked = usePage((page) => page.question !== null);
+  const [looking, setLooking] = useState(false);
+  const [drawn, setDrawn] = useState(true);
+  const picture = useRef<HTMLDivElement>(null);
+  useSpaceBar();
+  useUndoKeys();
+  useLookKeys();
+  usePresenterToggle();
+  useDeviceChoices();
+  // every number is shown anew in other units
+  usePage((page) => page.units);
+  useEffect(() => {
+    if (picture.current !== null) void onPicture(picture.current).then(setDrawn);
+  }, [onPicture]);
+  useEffect(() => {
+    if (mode !== 'result') setLooking(false);
+  }, [mode]);
+  return (
+    <>
+      <div className="page" data-mode={mode} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
+        <BriefBar resultHidden={looking} onShowResult={() => setLooking(false)} />
+        {mode === 'build' && (wide ? <aside className="left scroll" aria-label={say('build.shelf')} tabIndex={0}><Shelf /></aside> : <BuildTabs />)}
+        {mode !== 'build' && <TintPicker />}
+        <main className="picture">
+          <div id="world" role="img" aria-label={say('page.world')} ref={picture} />
+          {drawn ? <WholeLoop /> : <p className="card no-picture">{say('look.noPicture')}</p>}
+          {!hasLesson && <p className="card opening">{say(failed ? 'failure.noLesson' : 'page.loading')}</p>}
+          {hasLesson && !asked && !(mode === 'result' && !looking) && <HintCard />}
+          <QuestionCard />
+          {mode === 'result' && !looking && !asked && <ResultCard onClose={() => setLooking(true)} />}
+        </main>
+        {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}
+        {mode !== 'build' && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Later frames={1}><Inspector /></Later></aside>}
+        {mode === 'build' ? <BuildBar /> : <SeasonBar />}
+        <footer className="foot">{say('caution.footer')}</footer>
+        <DragGhost />
+      </div>
+      {screen === 'lessons' && <Suspense fallback={null}><LessonsScreen /></Suspense>}
+      <FirstCautions />
+      {screen === 'paper' && <Suspense fallback={null}><PaperScreen /></Suspense>}
+      {screen === 'presenter' && <Suspense fallback={null}><PresenterScreen presenter={presenting.presenter} draw={presenting.drawPair} /></Suspense>}
+      {file !== null && file.shown && <Suspense fallback={null}><FileSheet file={file} /></Suspense>}
+      <FileDrop />
+      <OldFileNote />
+      <Failures />
+      <div className="hidden" role="status" aria-live="polite">{said}</div>
+    </>
+  );
+}
+
+/**
+ * All panels of the page.
+ * @param onPicture called once with the element that the picture is drawn into; it tells whether anything can be drawn
+ */
+export function App({ store, gapAt, onPicture, presenting }: { store: StoreApi<PageStore>; gapAt: GapAt; onPicture: OnPicture; presenting: Presenting }) {
+  return (
+    <PageStoreProvider store={store}>
+      <GapAtContext.Provider value={gapAt}>
+        <MomentProvider>
+          <PastGuard>
+            <LeaveGuard>
+              <Page onPicture={onPicture} presenting={presenting} />
+            </LeaveGuard>
+          </PastGuard>
+        </MomentProvider>
+      </GapAtContext.Provider>
+    </PageStoreProvider>
+  );
+}

@@ -1,0 +1,65 @@
+// Help on demand: units, hints, the keys, and what the words of the trade mean.
+import { useRef } from 'react';
+import { english } from '../../../words/english';
+import { isWord, say, type WordKey } from '../../../words/say';
+import { LadderList } from '../run/Ladder';
+import type { UnitSystem } from '../../../words/units';
+import { AllCautions } from './Cautions';
+import { usePage, usePageStore } from './pageStore';
+
+const SYSTEMS: readonly { system: UnitSystem; words: WordKey }[] = [{ system: 'metric', words: 'help.metric' }, { system: 'us', words: 'help.us' }];
+const KEYS: readonly WordKey[] = ['help.keySpace', 'help.keyUndo', 'help.keyScrub', 'help.keyLook', 'help.keyTab'];
+
+/** Terms in the order of the alphabet. */
+const TERMS = Object.keys(english).filter(isWord).filter((key) => key.startsWith('term.')).map((key) => {
+  const words = say(key);
+  const colon = words.indexOf(': ');
+  return { key, term: words.slice(0, colon), meaning: words.slice(colon + 2) };
+}).sort((a, b) => a.term.localeCompare(b.term));
+
+function Choices() {
+  const store = usePageStore();
+  const units = usePage((page) => page.units);
+  const hints = usePage((page) => page.hints);
+  const predicting = usePage((page) => page.predicting);
+  return (
+    <div className="row">
+      <fieldset className="choices">
+        <legend className="label">{say('help.units')}</legend>
+        {SYSTEMS.map(({ system, words }) => (
+          <label key={system}><input type="radio" name="units" checked={units === system} onChange={() => store.getState().setUnits(system)} />{say(words)}</label>
+        ))}
+      </fieldset>
+      <label className="choices"><input type="checkbox" checked={hints} onChange={(event) => store.getState().setHints(event.target.checked)} />{say('help.hints')}</label>
+      <label className="choices"><input type="checkbox" checked={predicting} onChange={(event) => store.getState().setPredicting(event.target.checked)} />{say('ask.setting')}</label>
+    </div>
+  );
+}
+
+export function Help() {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const lesson = usePage((page) => page.lesson);
+  return (
+    <>
+      <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('help.button')}</button>
+      <dialog ref={dialog} className="card ask help" aria-labelledby="help-title">
+        <h2 id="help-title">{say('help.title')}</h2>
+        <Choices />
+        {lesson !== null && lesson.hints.length > 0 && (
+          <>
+            <h3>{say('ladder.title')}</h3>
+            <LadderList key={lesson.id} hints={lesson.hints} />
+          </>
+        )}
+        <h3>{say('help.keys')}</h3>
+        <ul>{KEYS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+        <h3>{say('help.terms')}</h3>
+        <dl className="terms">{TERMS.map(({ key, term, meaning }) => <div key={key}><dt>{term}</dt><dd>{meaning}</dd></div>)}</dl>
+        <div className="row">
+          <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+          <AllCautions />
+        </div>
+      </dialog>
+    </>
+  );
+}

@@ -1,0 +1,49 @@
+// What each mark asks and what the season reached, as the worker judged it. Shown once the season is over.
+import type { Lesson, MarkMet, Plan } from '../../state/common/contract';
+import { say } from '../../../words/say';
+import { figure } from '../../../words/units';
+import { MarkShape } from '../common/marks';
+import { usePage } from '../common/pageStore';
+import { limitWords, measureValue } from '../common/measureWords';
+
+/** Every goal once, with the marks that ask for it. */
+function goalsOf(marks: readonly MarkMet[]): { text: string; limits: MarkMet['goals'][number]; marks: number[] }[] {
+  const found: { text: string; limits: MarkMet['goals'][number]; marks: number[] }[] = [];
+  marks.forEach((mark, index) => mark.goals.forEach((goal) => {
+    const before = found.find((one) => JSON.stringify(one.limits.goal) === JSON.stringify(goal.goal));
+    if (before === undefined) found.push({ text: goal.goal.text, limits: goal, marks: [index + 1] });
+    else before.marks.push(index + 1);
+  }));
+  return found;
+}
+
+export function MarkTable({ lesson }: { lesson: Lesson; plan: Plan }) {
+  const judged = usePage((page) => page.judged);
+  const facts = usePage((page) => page.facts);
+  if (judged === null) return null;
+  const verdict = (met: boolean) => <span className="verdict">{met ? <MarkShape mark="fine" named={false} /> : <span className="mark" aria-hidden="true" />}{say(met ? 'result.reached' : 'result.notReached')}</span>;
+  return (
+    <table className="sheet-table marks-table">
+      <tbody>
+        {lesson.scoring.marks.map((mark, index) => {
+          const met = judged.marks.at(index);
+          const moves = met?.moves ?? null;
+          return (
+            <tr key={index}>
+              <th scope="row">{say('paper.season.asks', { n: index + 1 })}</th>
+              <td>{say('paper.season.scores', { fish: figure(mark.fishHealth, 0), harvest: figure(mark.harvest, 0) })}{moves !== null && mark.moves !== undefined && <>, {say('paper.season.moves', { n: mark.moves })} ({say('paper.season.movesMade', { n: moves.made })})</>}</td>
+              <td>{verdict(met?.earned ?? false)}</td>
+            </tr>
+          );
+        })}
+        {goalsOf(judged.marks).map((goal, index) => (
+          <tr key={`goal ${index}`}>
+            <th scope="row">{goal.marks.map((n) => say('paper.season.asks', { n })).join(', ')}</th>
+            <td>{goal.text} ({limitWords(goal.limits.goal, facts)}): <b>{measureValue(goal.limits.goal, goal.limits.value, facts)}</b></td>
+            <td>{verdict(goal.limits.met)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

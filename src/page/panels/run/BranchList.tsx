@@ -1,0 +1,88 @@
+// The branches of a season: which there are, where they split, how they score, and which one is lived on or shown as a ghost.
+import { useEffect, useRef, useState } from 'react';
+import { branchLetter, comparedBranch, withPresent } from '../../state/run/branches';
+import type { Branch } from '../../state/common/state';
+import { say } from '../../../words/say';
+import { momentOf, whole } from '../../../words/units';
+import { usePage, usePageStore } from '../common/pageStore';
+
+function beganWords(branch: Branch): string {
+  if (branch.from === null) return say('branch.first');
+  const { day, clock } = momentOf(branch.split_h);
+  return say('branch.split', { before: branchLetter(branch.from), moment: say('season.moment', { day, hour: clock }) });
+}
+
+function Row({ branch, present, ghost, onDone }: { branch: Branch; present: boolean; ghost: boolean; onDone: () => void }) {
+  const store = usePageStore();
+  const name = say('branch.name', { branch: branchLetter(branch.id) });
+  const { switchTo, compareWith } = store.getState();
+  return (
+    <tr data-present={present || undefined}>
+      <th scope="row"><i className="branch-line" data-ghost={ghost || undefined} data-present={present || undefined} aria-hidden="true" />{name}{present && <span className="note">{say('branch.present')}</span>}{ghost && <span className="note">{say('branch.ghost')}</span>}</th>
+      <td>{beganWords(branch)}</td>
+      <td>{say('season.day', { day: momentOf(branch.lived_h).day })}</td>
+      <td>{whole(branch.scores?.fishHealth ?? NaN)}</td>
+      <td>{whole(branch.scores?.harvest ?? NaN)}</td>
+      <td>
+        {!present && (
+          <div className="row">
+            <button type="button" className="btn" aria-label={say(ghost ? 'branch.hide' : 'branch.compare', { branch: name })} onClick={() => void compareWith(ghost ? null : branch.id)}>{say(ghost ? 'branch.hideShort' : 'branch.compareShort')}</button>
+            <button type="button" className="btn plan" aria-label={say('branch.go', { branch: name })} onClick={() => {
+              onDone();
+              void switchTo(branch.id);
+            }}>{say('branch.goShort')}</button>
+          </div>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function BranchDialog({ onClose }: { onClose: () => void }) {
+  const store = usePageStore();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  usePage((page) => page.branches);
+  usePage((page) => page.season);
+  const present = usePage((page) => page.present);
+  const ghost = usePage(comparedBranch);
+  const branches = withPresent(store.getState(), []);
+  return (
+    <dialog ref={dialog} className="card ask branches" aria-labelledby="branches-title" onClose={onClose}>
+      <h2 id="branches-title">{say('branch.title')}</h2>
+      <p>{say('branch.hint')}</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{say('branch.course')}</th>
+            <th scope="col">{say('branch.began')}</th>
+            <th scope="col">{say('branch.livedHead')}</th>
+            <th scope="col">{say('brief.fishHealth')}</th>
+            <th scope="col">{say('brief.harvest')}</th>
+            <th scope="col"><span className="hidden">{say('branch.choose')}</span></th>
+          </tr>
+        </thead>
+        <tbody>{branches.map((branch) => <Row key={branch.id} branch={branch} present={branch.id === present} ghost={branch.id === ghost?.id} onDone={() => dialog.current?.close()} />)}</tbody>
+      </table>
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+    </dialog>
+  );
+}
+
+/** Stands beside the clock from the second branch on, with the name of the branch that is lived. */
+export function Branches() {
+  const several = usePage((page) => page.branches.length > 1);
+  const present = usePage((page) => page.present);
+  const ghost = usePage(comparedBranch);
+  const [open, setOpen] = useState(false);
+  if (!several) return null;
+  return (
+    <>
+      <button type="button" className="btn log" aria-label={`${say('branch.button')}: ${say('branch.name', { branch: branchLetter(present) })}`} onClick={() => setOpen(true)}>
+        <i className="branch-line" data-present aria-hidden="true" />{branchLetter(present)}
+        {ghost !== null && <><i className="branch-line" data-ghost aria-hidden="true" />{branchLetter(ghost.id)}</>}
+      </button>
+      {open && <BranchDialog onClose={() => setOpen(false)} />}
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+// What else there is to know of a stage right now, beside its water: who lives there, what it holds, how it fares.
+import type { Plan } from '../../state/common/contract';
+import { lastDone_h } from '../../state/run/inForce';
+import { readingAt } from '../../state/run/readings';
+import type { SeasonView } from '../../state/common/state';
+import { isWord, say, sayOr } from '../../../words/say';
+import { withUnit } from '../../../words/units';
+import { useMoment } from '../common/moment';
+
+const SETTLER = ['sludge_g', 'sludgeFill', 'gas_L_d'];
+const FILTER = ['caught_g', 'clog'];
+const FILM = ['alkalinity_meq_L', 'caught_g'];
+const BED = ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L'];
+const FACTS: Readonly<Record<string, readonly string[]>> = {
+  fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
+  radialFlowSettler: SETTLER, conicalClarifier: SETTLER, swirlSeparator: SETTLER,
+  fineFilter: FILTER, drumFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
+  degassingTank: FILM, movingBedBiofilter: FILM, tricklingFilter: FILM,
+  raftBed: BED, nftChannel: BED, mediaBed: BED, tower: BED,
+  sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d'],
+  mineralisationTank: ['sludge_g', 'PO4_mgP_L', 'gas_L_d'],
+  uvUnit: ['freeBacteria'],
+};
+
+/** The species in a tank or the crop on a bed, in words; empty elsewhere. */
+function livesHere(plan: Plan, stageId: string, now_h: number): string {
+  const put = plan.actions.flatMap((action) => (action.do === 'stock' && lastDone_h(action, now_h) >= 0 ? [action] : []));
+  const species = [...new Set([...plan.fish, ...put].filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
+  const crop = plan.loop.find((stage) => stage.id === stageId)?.crop;
+  if (crop !== undefined) return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
+  return species.length === 0 ? '' : species.reduce((first, rest) => say('species.several', { first, rest }));
+}
+
+export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId: string; kind: string; plan: Plan }) {
+  const now_h = useMoment();
+  const facts = (FACTS[kind] ?? []).filter((variable) => view.column[variable] !== undefined);
+  const lives = livesHere(plan, stageId, now_h);
+  if (facts.length === 0) return null;
+  return (
+    <>
+      {lives !== '' && <p className="lives">{lives}</p>}
+      <dl className="facts" aria-label={say('inspect.facts')}>
+        {facts.map((variable) => {
+          const key = `variable.${variable}`;
+          return <div key={variable}><dt>{isWord(key) ? say(key) : variable}</dt><dd>{withUnit(variable, readingAt(view, stageId, variable, now_h, 'inside'))}</dd></div>;
+        })}
+      </dl>
+    </>
+  );
+}

@@ -1,0 +1,276 @@
+// The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
+import type { GameObjects } from 'phaser';
+import type { Mode, PageState } from '../../state/common/state';
+import { ground, houseOf } from './backdrop';
+import { Dials } from '../kit/dials';
+import { airPump, hose } from '../kit/parts';
+import type { Pen } from '../kit/pen';
+import { INK, rgb } from '../kit/palette';
+import { HandleMarks } from '../marks/handleMarks';
+import type { Handle, Pulled } from './handles';
+import { Heavens, showSky } from '../weather/heavens';
+import { grows } from '../kit/kinds';
+import { showAround, spaceOf, wallSpace, type Kit } from '../kit/kit';
+import { type StageBox, type WorldLayout, WALL } from './layout';
+import type { Legible } from '../marks/legible';
+import type { Living } from '../life/living';
+import type { Live, Moment } from '../kit/moment';
+import { showNames } from '../marks/nameMarks';
+import { GapMarks, showLevels } from '../marks/planMarks';
+import { Pipe, Pour } from '../water/pipes';
+import { dropX, soilX, soilY, spread, steppedTags, tagX, tagY } from './places';
+import { RootLoupe } from '../life/rootLoupe';
+import type { Sheets } from '../kit/sheets';
+import { Spill } from '../water/spill';
+import { baseTank } from '../stages/baseTank';
+import { drawingOf } from '../stages/drawings';
+import { mineralisationTank } from '../stages/mineralisationTank';
+import { returnPump } from '../stages/returnPump';
+import type { Studio } from '../kit/studio';
+import { Tag, TagSheet } from '../marks/tags';
+import type { Plan } from '../kit/terms';
+
+export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
+
+/** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
+const NUMBER_SIZE = 28;
+const LARGEST_NUMBER_px = 34;
+/** A large close look ends this far over the picture's lower edge, over the pipe in the ground, world units. */
+const ABOVE_TRENCH = 78;
+/** Room for a number of four figures, in half digits, and between two numbers in the ground. */
+const USUAL_HALVES = 7;
+const SOIL_GAP = 8;
+
+export class Picture {
+  readonly kit: Kit;
+  private readonly lives: Live[] = [];
+  private readonly tags: Tag[] = [];
+  private readonly tagIds: string[] = [];
+  private gaps: GapMarks | null = null;
+  private readonly tints: { id: string; tint: RootLoupe }[] = [];
+  private readonly outlines = new Map<string, GameObjects.Image>();
+  private heavens: Heavens | null = null;
+  private handles: HandleMarks | null = null;
+  private outlined: string | null = null;
+  private covered: string | null = null;
+  private lifted = 0;
+  /** lies over the stage that is lifted out, where it still stands */
+  private veil: GameObjects.Image | null = null;
+
+  constructor(private readonly studio: Studio, sheets: Sheets, private readonly input: PictureInput) {
+    this.kit = { studio, sheets, dials: new Dials(), aerated: input.aerated, unitsPerM: input.layout.unitsPerM };
+  }
+
+  /** Draws the picture from back to front, piece by piece, so that the page can do other things between; it is not shown before all is there. */
+  *draw(): Generator<void> {
+    const { studio, kit, lives } = this;
+    const { layout, viewTop, legible, bad } = this.input;
+    const building = this.input.mode === 'build';
+    const shape = houseOf(layout.width, layout.top, viewTop);
+    showSky(studio, shape, layout.width, viewTop);
+    yield;
+    this.heavens = new Heavens(studio, kit.sheets, shape, layout.width, viewTop, this.input.plan.climate.dayLength_h);
+    yield;
+    this.showGround();
+    yield;
+    if (building) this.gaps = new GapMarks(studio, layout.gaps);
+    for (const run of layout.pipes) {
+      lives.push(new Pipe(kit, run));
+      yield;
+    }
+    this.showAirLine();
+    for (const box of layout.stages) {
+      yield;
+      this.showStage(box);
+    }
+    yield;
+    this.showSides();
+    if (!building) for (const box of layout.stages) lives.push(new Spill(kit, box, layout.width));
+    for (const box of layout.stages) if (grows(box.kind)) this.tints.push({ id: box.id, tint: new RootLoupe(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
+    yield;
+    showNames(studio, this.input, building ? 0 : (NUMBER_SIZE * this.numberScale() * USUAL_HALVES) / 4);
+    yield;
+    if (building) showLevels(studio, layout, bad);
+    else this.showTags();
+    this.veil = studio.patch(0, 0).setTint(rgb(INK.paper)).setAlpha(0.66).setVisible(false);
+    if (this.input.handles.length > 0) this.handles = new HandleMarks(studio, this.input.handles, layout.width);
+  }
+
+  /** Shows what has been drawn. */
+  show(): void {
+    this.studio.layer.setVisible(true);
+  }
+
+  private showGround(): void {
+    const { layout } = this.input;
+    const space = { x: 0, y: -4, w: layout.width, h: layout.bottom + 4 };
+    this.studio.show(this.studio.bakeWide(space, (pen) => {
+      ground(pen, layout.width, layout.bottom);
+      for (const run of layout.pipes) {
+        for (let i = 0; i + 3 < run.points.length; i += 2) {
+          const [x1, y1, x2, y2] = run.points.slice(i, i + 4);
+          if (y1 === y2 && y1 > 40 && Math.abs(x2 - x1) > 200) pen.rect(Math.min(x1, x2) - 14, y1 - 16, Math.abs(x2 - x1) + 28, 32, { fill: INK.soilDeep, alpha: 0.28 }, 8);
+        }
+      }
+      for (const box of layout.stages) if (box.stand === 'pit') drawingOf(box.kind).support(pen, box);
+    }));
+  }
+
+  private showAirLine(): void {
+    const { layout, aerated } = this.input;
+    const stages = layout.stages.filter((box) => aerated.has(box.id));
+    if (stages.length === 0) return;
+    const y = layout.airLine;
+    const x = layout.width - 92;
+    const from = Math.min(...stages.map(dropX));
+    this.studio.show(this.studio.bakeWide({ x: from - 6, y: y - 4, w: x - from, h: 8 }, (pen) => hose(pen, `M${from} ${y}H${x}`)));
+    this.studio.show(this.studio.bake({ x: x - 48, y: y - 24, w: 96, h: 56 }, (pen) => {
+      pen.rect(x - 44, y + 21, 88, 7, { fill: INK.wood, ink: INK.ink, width: 2 });
+      pen.at(x, y, () => airPump(pen), 0, 0.86);
+    }));
+  }
+
+  private showStage(box: StageBox): void {
+    const { layout, aerated } = this.input;
+    const drawing = drawingOf(box.kind);
+    const space = spaceOf(box);
+    const foot = box.stand === 'legs' ? (box.level + box.floor) / 2 : box.floor;
+    if (box.stand !== 'pit') this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
+    if (drawing.back) this.studio.show(this.studio.bake(wallSpace(box), (pen) => drawing.back?.(pen, box)));
+    this.lives.push(...drawing.live(this.kit, box));
+    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...returnPump(this.kit, layout.pump, box, layout.width));
+    for (const run of layout.pipes) if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
+    const front = (pen: Pen): void => drawing.front(pen, box);
+    if (drawing.hollow) showAround(this.studio, wallSpace(box), drawing.hollow(box), front);
+    else this.studio.show(this.studio.bake(space, front));
+    if (!aerated.has(box.id)) return;
+    const x = dropX(box);
+    this.studio.show(this.studio.bake({ x: x - 8, y: layout.airLine - 4, w: 16, h: box.floor - layout.airLine }, (pen) => hose(pen, `M${x} ${layout.airLine}V${box.floor - 8}`)));
+  }
+
+  private showSides(): void {
+    for (const side of this.input.layout.sides) {
+      const host = this.input.layout.stages.find((box) => box.id === side.host);
+      if (side.kind === 'mineralisationTank') this.lives.push(...mineralisationTank(this.kit, side));
+      else if (host !== undefined) this.lives.push(...baseTank(this.kit, side, host));
+    }
+  }
+
+  private showTags(): void {
+    const scale = this.numberScale();
+    const sheet = new TagSheet(this.studio, scale);
+    const add = (id: string, kind: string, x: number, y: number): void => {
+      const tag = new Tag(sheet, this.kit.dials, id, kind, x, y);
+      this.tags.push(tag);
+      this.tagIds.push(id);
+      this.lives.push(tag);
+    };
+    const { stages } = this.input.layout;
+    const soil = this.input.legible.inSoil ? this.soilRow(sheet) : null;
+    const spots = [
+      ...stages.map(({ id, kind }, i) => ({ id, kind, x: soil?.get(id) ?? tagX(stages[i]), y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale), half: this.tagHalf(sheet, kind) })),
+      ...this.input.layout.sides.filter((side) => side.kind === 'mineralisationTank').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
+    ].filter(({ id }) => this.tells(id));
+    const ys = steppedTags(spots, sheet.height * scale, this.input.layout.bottom);
+    spots.forEach(({ id, kind, x }, i) => add(id, kind, x, ys[i]));
+  }
+
+  private numberScale(): number {
+    const { cssScale } = this.studio;
+    return Math.max(Math.min(1, LARGEST_NUMBER_px / (NUMBER_SIZE * cssScale)), this.input.legible.number_px / (NUMBER_SIZE * cssScale));
+  }
+
+  private tagHalf(sheet: TagSheet, kind: string): number {
+    return (sheet.width(USUAL_HALVES, kind === 'fishTank' || grows(kind)) * sheet.scale) / 2;
+  }
+
+  /** Where the numbers stand in the ground, beside the close look at roots and the pits. */
+  private soilRow(sheet: TagSheet): Map<string, number> {
+    const boxes = this.input.layout.stages.filter((box) => box.stand !== 'pit' && this.tells(box.id));
+    const fast = [
+      { x: 0, half: 0, fast: true },
+      ...this.input.layout.stages.filter((box) => box.stand === 'pit').map((box) => ({ x: box.x + box.w / 2, half: box.w / 2 + WALL, fast: true })),
+      ...this.tints.filter(({ id }) => this.input.looked === id).map(({ tint }) => ({ ...tint.span, fast: true })),
+    ];
+    const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: this.tagHalf(sheet, box.kind), fast: false })), ...fast], SOIL_GAP);
+    return new Map(boxes.map((box, index) => [box.id, xs[index]]));
+  }
+
+  private tells(id: string): boolean {
+    return this.input.told === null || this.input.told.includes(id);
+  }
+
+  /** @param pulled the handle that is being pulled */
+  update(moment: Moment, state: PageState, pulled: Pulled | null): void {
+    this.kit.dials.take(moment);
+    for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
+    for (let i = 0; i < this.tints.length; i += 1) {
+      this.tints[i].tint.open = !state.closer && state.selected === this.tints[i].id;
+      this.tints[i].tint.update(moment);
+    }
+    for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(state.selected === this.tagIds[i]);
+    this.outline(state.drag === null && !state.closer ? state.selected : null);
+    this.cover(state.drag !== null && state.drag.from === 'loop' ? state.drag.stage.id : null);
+    this.gaps?.update(state.lesson !== null && state.plan !== null && waits(state.lesson.shelf, state.plan.loop), state.drag);
+    this.heavens?.update(moment, state);
+    this.handles?.update(state.drag === null ? state.selected : null, pulled);
+    this.lift(pulled !== null && pulled.handle.pull === 'stand' ? pulled.dy : 0);
+  }
+
+  /** The outline of the selected stage goes with the stand that is pulled. */
+  private lift(dy: number): void {
+    if (dy === this.lifted || this.outlined === null) return;
+    const image = this.outlines.get(this.outlined);
+    if (image !== undefined) image.y += dy - this.lifted;
+    this.lifted = dy;
+  }
+
+  private cover(lifted: string | null): void {
+    if (lifted === this.covered) return;
+    this.covered = lifted;
+    const box = this.boxOf(lifted);
+    this.veil?.setVisible(box !== undefined);
+    if (box === undefined) return;
+    const top = box.rim - (grows(box.kind) ? 70 : 12);
+    this.veil?.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
+  }
+
+  private outline(selected: string | null): void {
+    if (selected === this.outlined) return;
+    this.outlined = selected;
+    this.outlineNow(selected);
+  }
+
+  private boxOf(id: string | null): StageBox | undefined {
+    return this.input.layout.stages.find((one) => one.id === id);
+  }
+
+  private outlineNow(selected: string | null): void {
+    for (const [id, image] of this.outlines) if (image.visible !== (id === selected)) image.setVisible(id === selected);
+    if (selected === null || this.outlines.has(selected)) return;
+    const box = this.boxOf(selected) ?? this.input.layout.sides.find((one) => one.id === selected);
+    const rect = box !== undefined ? { x: box.x - 19, y: box.rim - 15, w: box.w + 38, h: box.floor - box.rim + 34 } : this.pumpRect(selected);
+    if (rect === null) return;
+    this.outlines.set(selected, this.studio.show(this.studio.bake({ x: rect.x - 4, y: rect.y - 4, w: rect.w + 8, h: rect.h + 8 }, (pen) => {
+      pen.rect(rect.x, rect.y, rect.w, rect.h, { ink: INK.blue, width: 4.5, dash: [16, 9] }, 12);
+    })));
+  }
+
+  private pumpRect(id: string): { x: number; y: number; w: number; h: number } | null {
+    const { pump } = this.input.layout;
+    return pump !== null && pump.id === id ? { x: pump.x - 36, y: pump.y - 38, w: 72, h: 68 } : null;
+  }
+
+  destroy(): void {
+    this.studio.clear();
+  }
+}
+
+function waits(shelf: readonly { id: string }[], loop: readonly { id: string }[]): boolean {
+  for (let i = 0; i < shelf.length; i += 1) {
+    let placed = false;
+    for (let j = 0; j < loop.length; j += 1) placed ||= loop[j].id === shelf[i].id;
+    if (!placed) return true;
+  }
+  return false;
+}

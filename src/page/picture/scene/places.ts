@@ -1,0 +1,88 @@
+// Where the small things of a stage lie in the picture: its number tag, its air hose, how high its name stands. Pure.
+import { grows, hasCone, isClosed, isSprayed } from '../kit/kinds';
+import type { SideBox, StageBox } from './layout';
+
+/** Where the air hose goes down into a tank. */
+export function dropX(box: StageBox): number {
+  return box.kind === 'fishTank' ? box.x + box.w - 52 : box.x + box.w - 10;
+}
+
+export function tagX(box: StageBox): number {
+  if (box.kind === 'fishTank') return box.x + (box.w - 42) / 2;
+  if (box.kind === 'mediaBed') return box.x + (box.w - 48) / 2;
+  return box.x + box.w / 2 - (box.stand === 'pit' ? 38 : 0);
+}
+
+/** @param scale of the tag against its art */
+export function tagY(box: StageBox, scale: number): number {
+  if (hasCone(box.kind)) return box.level + (box.floor - box.level) * (box.kind === 'radialFlowSettler' ? 0.4 : 0.5);
+  if (box.kind === 'nftChannel') return box.floor + 14 * scale;
+  if (grows(box.kind) || isSprayed(box.kind)) return box.floor + 4;
+  if (box.kind === 'drumFilter') return box.floor + 6;
+  if (box.kind === 'uvUnit') return box.floor + 12 + 10 * scale;
+  if (isClosed(box.kind)) return box.floor + 22 + 10 * scale;
+  if (box.stand === 'pit') return box.floor + 12;
+  return box.floor - 14 - 12 * scale;
+}
+
+/** Where a large number stands that is to hide nothing: in the ground under its tank, beside the close look at roots. */
+export function soilX(box: StageBox): number {
+  return box.x + box.w * (grows(box.kind) ? 0.8 : 0.5);
+}
+
+/** @param scale of the tag against its art */
+export function soilY(scale: number): number {
+  return 8 + 22 * scale;
+}
+
+/** A number tag of a size, by its middle. */
+export interface TagSpot { x: number; y: number; half: number }
+
+/** Heights of tags such that none lies over another: one that would steps over or under what is in its way, the shorter way. @param high height of a tag */
+export function steppedTags(spots: readonly TagSpot[], high: number, bottom: number): number[] {
+  const ys: number[] = [];
+  spots.forEach((spot, i) => {
+    const near = spots.slice(0, i).map((other, j) => ({ ...other, y: ys[j] })).filter((other) => Math.abs(other.x - spot.x) < other.half + spot.half);
+    const free = (y: number): boolean => near.every((other) => Math.abs(other.y - y) >= high - 0.001);
+    const ways = [spot.y, ...near.flatMap(({ y }) => [y - high, y + high])].filter((y) => free(y) && y + high / 2 <= bottom);
+    ys.push(ways.reduce((best, y) => (Math.abs(y - spot.y) < Math.abs(best - spot.y) ? y : best), ways[0] ?? spot.y));
+  });
+  return ys;
+}
+
+/** Something of a width in a row: a tag that may give way, or what stands fast. */
+export interface InRow { x: number; half: number; fast: boolean }
+
+/** Middles of the things of a row, moved apart so that none lies over another; what stands fast stays. */
+export function spread(row: readonly InRow[], gap: number): number[] {
+  const order = row.map((_, index) => index).sort((a, b) => row[a].x - row[b].x);
+  const xs = row.map((one) => one.x);
+  const least = (a: number, b: number): number => row[a].half + row[b].half + gap;
+  for (let i = order.length - 2; i >= 0; i -= 1) if (!row[order[i]].fast) xs[order[i]] = Math.min(xs[order[i]], xs[order[i + 1]] - least(order[i], order[i + 1]));
+  for (let i = 1; i < order.length; i += 1) if (!row[order[i]].fast) xs[order[i]] = Math.max(xs[order[i]], xs[order[i - 1]] + least(order[i - 1], order[i]));
+  return xs;
+}
+
+/** Room over a rim that is taken by what stands there, up to the name. @param reach of the crop over its bed */
+export function nameAbove(box: StageBox, reach: number): number {
+  if (box.kind === 'tower') return 22;
+  if (grows(box.kind)) return (box.kind === 'nftChannel' ? 0 : 10) + reach;
+  if (box.kind === 'degassingTank' || box.kind === 'movingBedBiofilter' || box.kind === 'tricklingFilter') return 62;
+  if (box.kind === 'uvUnit') return 12;
+  if (isClosed(box.kind)) return 46;
+  return 24;
+}
+
+/** Half the width of the small table a dosing tank stands on, and its height under the tank. */
+const HALF_TABLE = 52;
+const UNDER_TANK = 40;
+
+/** What a tank under the ground takes. */
+export function pitOf(box: { x: number; w: number; rim: number; floor: number }): { x: number; y: number; w: number; h: number } {
+  return { x: box.x - 9, y: box.rim, w: box.w + 18, h: box.floor + 9 - box.rim };
+}
+
+/** What a dosing tank and its table take over their host. */
+export function tableOf(box: SideBox): { x: number; y: number; w: number; h: number } {
+  return { x: box.x + box.w / 2 - HALF_TABLE, y: box.rim, w: 2 * HALF_TABLE, h: box.floor + UNDER_TANK - box.rim };
+}
