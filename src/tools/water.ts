@@ -1,4 +1,5 @@
 // npm run -s water -- FILE.jsonl (or - for standard input): one water composition a line in, one equilibrium a line out.
+import { readCommandLine } from './commandLine';
 import { cannotRead, readLines, stopWhenReaderStops, writeLine } from './lines';
 import { FIELDS } from './waterFields';
 import { answerLine } from './waterLine';
@@ -17,13 +18,25 @@ least it can be; 0 asks for the ideal solution. With pH alone it is 0 unless nit
 Alkalinity is [HCO3-] + 2[CO3--] + [NH3] + [HS-] + [HPO4--] + 2[PO4---] - [H3PO4] + [OH-] - [H+]; pH is -log activity.
 `;
 
+const HELP = Symbol('help');
+
+/** The one file that is asked for, or help; null where the command cannot be understood. */
+function sourceOf(args: readonly string[]): string | typeof HELP | null {
+  try {
+    const { flags, rest } = readCommandLine(args, { help: 'flag' });
+    return flags.help ? HELP : rest.length === 1 ? rest[0].word : null;
+  } catch {
+    return null;
+  }
+}
+
 async function main(args: string[]): Promise<number> {
-  const [source, ...rest] = args;
-  if (source === '--help' || source === '-h') {
+  const source = sourceOf(args);
+  if (source === HELP) {
     process.stdout.write(USAGE);
     return 0;
   }
-  if (source === undefined || rest.length > 0 || (source.startsWith('-') && source !== '-')) {
+  if (source === null) {
     process.stderr.write(USAGE);
     return 2;
   }

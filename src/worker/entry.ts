@@ -13,6 +13,7 @@ import { comfortOf } from '../season/comfort';
 import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
 import { runSeason } from '../season/season';
+import { SeasonError } from '../season/seasonError';
 import { createRuns } from './engineRuns';
 import { processFacts } from './processFacts';
 import type { Answers, FromWorker, Request, ToWorker } from './messages';
@@ -73,7 +74,7 @@ addEventListener('message', (event: MessageEvent<ToWorker>) => {
   try {
     reply = { id, answer: answer(request) };
   } catch (error) {
-    reply = { id, error: error instanceof Error ? error.message : String(error) };
+    reply = { id, error: error instanceof Error ? error.message : String(error), ...(error instanceof SeasonError ? { fault: error.fault } : {}) };
   }
   postMessage(reply);
 });

@@ -25,7 +25,7 @@ function loopPlan(stages: StageSpec[], change: Partial<Plan> = {}, tank: Partial
 }
 
 const end: StageSpec[] = [{ id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 1 }];
-const crop = (kind: CropName): StageSpec['crop'] => ({ kind, plants_m2: 20, plantedDay: 0, replant: true });
+const crop = (kind: CropName): StageSpec['crop'] => ({ kind, plants_m2: CROPS[kind].plants_m2.value, plantedDay: 0, replant: true });
 const once = (hour: number, ...deeds: Action[]): Action[] => deeds.map((deed) => ({ ...deed, day: 1, hour }));
 
 const loops: Record<string, Plan> = {
@@ -60,8 +60,12 @@ const loops: Record<string, Plan> = {
   'a cold house': loopPlan(end, { climate: { air_C: { mean: 14, daySwing: 6, yearSwing: 0, dayOfYear: 40 }, light_mol_m2_d: 20, dayLength_h: 12, weather: 0 },
     actions: [{ day: 0, hour: 0, do: 'heater', power_W: 800, target_C: 16 }] }),
   'a pump of its own curve': loopPlan([{ id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', curve: { maxHead_m: 2, maxFlow_m3_h: 0.35 } }]),
-  'a strong pump of its own curve': loopPlan([{ id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', curve: { maxHead_m: 4, maxFlow_m3_h: 8 } }]),
+  'a strong pump of its own curve': loopPlan([{ id: 'rafts', kind: 'raftBed', area_m2: 2 }, { id: 'still', kind: 'raftBed', area_m2: 1 }, { id: 'sump', kind: 'sump', volume_m3: 0.4 }, { id: 'pump', kind: 'returnPump', curve: { maxHead_m: 4, maxFlow_m3_h: 8 } }]),
   'a link uphill and a small sump': loopPlan([{ id: 'mats', kind: 'fineFilter', volume_m3: 0.15, stand_m: 0.9 }, { id: 'sump', kind: 'sump', volume_m3: 0.05 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 3 }]),
+  'a pump without lift': loopPlan([{ id: 'rafts', kind: 'raftBed', area_m2: 2 }, { id: 'pump', kind: 'returnPump', flow_m3_h: 1 }]),
+  'a sump that ran dry': loopPlan([
+    { id: 'mats', kind: 'fineFilter', volume_m3: 0.15, stand_m: 0.9 }, { id: 'sump', kind: 'sump', volume_m3: 0.05, floatValve: false }, { id: 'pump', kind: 'returnPump', flow_m3_h: 3 },
+  ], { actions: once(9, { do: 'topUp', stage: 'sump', L: 22 }) }),
   'a power cut': loopPlan([{ id: 'cone', kind: 'conicalClarifier' }, { id: 'rafts', kind: 'raftBed', crop: crop('lettuce'), air_L_min: 30 }, ...end],
     { actions: [...once(6, { do: 'power', on: false }), ...once(16, { do: 'power', on: true })] }),
 };
@@ -75,7 +79,7 @@ const bench = (stage: StageSpec, inflow: Composition, hold: Rig['hold'], change:
 const poor: Composition = { pH: 6.3, alkalinity_meq_L: 0.5, O2_mg_L: 7, NO3_mgN_L: 0.3, TAN_mgN_L: 0.05, PO4_mgP_L: 0.1, K_mg_L: 1, Ca_mg_L: 2, Mg_mg_L: 0.5, SO4_mgS_L: 0.2, Fe_mg_L: 0.01 };
 /** A crop that ripens in a loop that it drinks from. */
 const ripening = (kind: CropName): Plan => loopPlan([{ id: 'rafts', kind: 'raftBed', area_m2: 1, crop: crop(kind) }, ...end], {
-  days: 75, start: { water: { ...dirty, NO3_mgN_L: 80, K_mg_L: 150, Fe_mg_L: 4, PO4_mgP_L: 20, Ca_mg_L: 120, solidsCoarse_mg_L: 0, solidsFine_mg_L: 0 }, biofilm: 'mature' },
+  days: 90, start: { water: { ...dirty, NO3_mgN_L: 80, K_mg_L: 150, Fe_mg_L: 4, PO4_mgP_L: 20, Ca_mg_L: 120, solidsCoarse_mg_L: 0, solidsFine_mg_L: 0 }, biofilm: 'mature' },
   climate: { air_C: { mean: 22, daySwing: 2, yearSwing: 0, dayOfYear: 150 }, light_mol_m2_d: 30, dayLength_h: 14, weather: 0, water_C: 22 },
 });
 
@@ -97,12 +101,14 @@ export function speciesPlans(species: SpeciesName): Plan[] {
   const best = 0.5 * (f.optimumLow.value + f.optimumHigh.value);
   const kept = (inflow: Composition, hold: Rig['hold'], number = 40, feed_g_d = 120): Plan =>
     fishTankPlan({ inflow, hold: { T_C: best, pH: 7.2, O2_mg_L: 8, ...hold }, days: 1, fish: { species, number, mass_g: 150 }, feed_g_d, flow_m3_d: 60 });
+  // at pH 6.6 some 36 % of inorganic carbon is carbon dioxide
+  const carbon = (0.5 * (f.co2Safe.value + f.co2Harm.value)) / 44 / 0.36;
   const soft = { alkalinity_meq_L: 0.02, DIC_mmol_L: 0.05 };
   const fasting = kept({}, {}, 40, 0);
   return [
     kept({}, {}), { ...fasting, days: 6 }, kept({ sulfide_mgS_L: 0.02 }, { pH: 7 }), kept({}, { O2_mg_L: 0.5 * (f.appetiteFull.value + f.appetiteNone.value) }), kept({}, { O2_mg_L: 0.9 * f.o2Harm.value }), kept({}, { O2_mg_L: f.o2Safe.value - 0.3 }),
     kept({ TAN_mgN_L: 30 }, { pH: 8.4 }), kept({ TAN_mgN_L: 80 }, { pH: 8.6 }), kept({ TAN_mgN_L: 2 }, { pH: 8.4 }), kept({ NO2_mgN_L: 15, Cl_mg_L: 20 }, {}), kept({ NO2_mgN_L: 80, Cl_mg_L: 2000 }, {}), kept({ NO2_mgN_L: 3, Cl_mg_L: 20 }, {}),
-    kept({ sulfide_mgS_L: 0.05 }, {}), kept({ sulfide_mgS_L: 0.2 }, {}), kept({ alkalinity_meq_L: 0.4, DIC_mmol_L: 1 }, { pH: 7 }), kept({ alkalinity_meq_L: 0.4, DIC_mmol_L: 1.5 }, { pH: 6.6 }), kept({ DIC_mmol_L: 6 }, { pH: 6.3 }), kept({ DIC_mmol_L: 12 }, { pH: 6 }),
+    kept({ sulfide_mgS_L: 0.05 }, {}), kept({ sulfide_mgS_L: 0.2 }, {}), kept({ alkalinity_meq_L: 0.4, DIC_mmol_L: 1 }, { pH: 7 }), kept({ alkalinity_meq_L: 0.4, DIC_mmol_L: 1.5 }, { pH: 6.6 }), kept({ DIC_mmol_L: carbon }, { pH: 6.6 }), kept({ DIC_mmol_L: 6 }, { pH: 6.3 }), kept({ DIC_mmol_L: 12 }, { pH: 6 }),
     kept(soft, { pH: 0.5 * (f.pHSafe.value + f.pHHarm.value) }), kept(soft, { pH: 0.7 * f.pHHarm.value + 0.3 * f.pHLethal.value }), kept({}, { pH: f.pHHighSafe.value + 0.6 }), kept({}, { pH: f.pHHighHarm.value + 0.2 }),
     kept({}, { T_C: 0.5 * (f.coldStop.value + f.optimumLow.value) }), kept({}, { T_C: f.coldLethal.value + 1 }), kept({}, { T_C: f.hotStop.value - 0.3 }), kept({}, { T_C: f.hotLethal.value - 0.5 }),
     kept({ solidsFine_mg_L: 120 }, {}), kept({}, {}, Math.round((1000 * (f.density.value + 20)) / 150), 3000),
@@ -113,5 +119,6 @@ export function speciesPlans(species: SpeciesName): Plan[] {
 /** Plans for the numbers of all kinds alike: loops, then benches of one film. */
 export const sharedPlans = (): Plan[] => [
   ...Object.values(loops),
+  bench({ id: 'cone', kind: 'conicalClarifier', volume_m3: 0.02 }, { ...dirty, solidsCoarse_mg_L: 2000 }, { T_C: 25 }),
   bench(media, dirty, { T_C: 25, pH: 8.8, O2_mg_L: 2 }), bench(media, dirty, { T_C: 18, pH: 6, O2_mg_L: 0.2 }), bench(media, { ...dirty, PO4_mgP_L: 0.002, SO4_mgS_L: 0.01 }, {}),
 ];

@@ -2,6 +2,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { say } from '../../../words/say';
 import type { Plan } from '../../../season/plan';
+import type { SeasonFault } from '../../../season/seasonError';
 import { FIRST_COURSE } from './branches';
 import type { Client, PageStore, SeasonView } from '../common/state';
 import { mergeSeason } from './view';
@@ -23,6 +24,8 @@ export interface SeasonRuns {
 
 /** Words of anything thrown. */
 export function messageOf(error: unknown): string {
+  const fault = error instanceof Error && 'fault' in error ? error.fault as SeasonFault : null;
+  if (fault) return say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });
   return error instanceof Error ? error.message : String(error);
 }
 
