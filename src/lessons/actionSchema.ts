@@ -1,7 +1,7 @@
 // What an action may hold when it comes from outside, deed by deed. Hours are whole; an hour left out is midnight.
 import { z } from 'zod';
-import { CROPS } from '../model/parameters/crops/crops';
-import { SPECIES } from '../model/parameters/species/species';
+import { CROPS } from '../catalogue/kinds';
+import { SPECIES } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
@@ -50,4 +50,4 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(namesOf(CROPS)), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
   strict({ ...when, do: exactly('harvest'), stage: idField() }),
   strict({ ...when, do: exactly('power'), on: yesNo() }),
-], { error: choiceError('do', DEEDS, []) });
+], { error: choiceError('do', DEEDS) });

@@ -3,7 +3,7 @@ import { parseTree } from 'jsonc-parser';
 import type { Node } from 'jsonc-parser';
 import { jsonFault } from './jsonScan';
 import { TEXT_MAX } from './jsonText';
-import type { Problem } from './lesson';
+import type { Problem } from './problem';
 import { withoutNotes } from './notes';
 import { pathText } from './problems';
 

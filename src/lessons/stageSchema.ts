@@ -1,10 +1,11 @@
 // What a stage of the loop or at its side may hold when it comes from outside, kind by kind.
 // Sizes left out take those of the stage's file in model/stages; air left out is no air.
 import { z } from 'zod';
-import { CROPS } from '../model/parameters/crops/crops';
+import { CROPS } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
-import { STAGES, stageType } from '../model/stages/catalogue';
-import type { StageSizes } from '../model/stages/stageType';
+import { STAGES } from '../catalogue/kinds';
+import { stageType } from '../catalogue/stageTypes';
+import type { StageSizes } from '../model/stages/stageScience';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 type Measure = Exclude<keyof StageSizes, 'outlet'>;
@@ -63,11 +64,11 @@ export const stageSchema = z.discriminatedUnion('kind', [
   }),
   strict({ id: idField(), kind: exactly('uvUnit'), volume_m3: volume('uvUnit'), lamp_W: numberFrom(0, 10000, 'W').default(usual('uvUnit', 'lamp_W', 40)), ...common }),
   benchMineralisation,
-], { error: choiceError('kind', LOOP_KINDS, []) });
+], { error: choiceError('kind', LOOP_KINDS) });
 
 const mineralisationTank = strict({
   ...mineralisation,
-  takes: listOf(idField(), 0, 24, 'stage ids').default([]),
+  takes: listOf(idField(), 0, 24, 'stageIds').default([]),
   returnsTo: idField(),
 });
 const baseDosing = strict({
@@ -77,4 +78,4 @@ const baseDosing = strict({
   targetPH: numberFrom(4, 10, '').default(7),
 });
 
-export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS, []) });
+export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS) });

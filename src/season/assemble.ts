@@ -1,5 +1,5 @@
 // From a plan to cells and links: which water runs where, what each cell is, which beds and tanks there are.
-import { stageType } from '../model/stages/catalogue';
+import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
 import type { Values } from '../model/parameters/values';
 import { makeCell } from '../model/cell';

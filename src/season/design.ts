@@ -1,6 +1,6 @@
 // Levels, falls and stands of a design, before any run: gravity stages fall 5 cm each, the sump stands in a pit,
 // stages after the pump stand above the fish tank's rim and pour into it.
-import { stageType } from '../model/stages/catalogue';
+import { stageType } from '../catalogue/stageTypes';
 import type { Values } from '../model/parameters/values';
 import { FALL_M } from './assemble';
 import type { Plan, StageSpec } from './plan';

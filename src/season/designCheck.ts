@@ -1,7 +1,7 @@
 // A design looked over before any run: what the pump gives against its lift, which link lacks fall or spills, whether the sump holds what runs down.
 import { stopOfPump } from '../model/hydraulics/drainDown';
 import { headLoss_m, pipeVolume_m3 } from '../model/hydraulics/pipe';
-import { valuesWith } from '../model/parameters/values';
+import { valuesWith } from '../catalogue/values';
 import { assemble } from './assemble';
 import { circuitOf, runCircuit, usualCurve } from './circuit';
 import { designOf } from './design';

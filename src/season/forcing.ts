@@ -13,7 +13,7 @@ import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/g
 import { ID } from '../model/processes/catalogue';
 import { DOSE_OF } from '../model/processes/dosing';
 import type { Link } from '../model/network/loopData';
-import type { StageSizes } from '../model/stages/stageType';
+import type { StageSizes } from '../model/stages/stageScience';
 import { exp, log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
 import type { StageEntry } from './assemble';
@@ -47,7 +47,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
       if (cell.bed) {
         const pH = 3 - log10(data.h[c]);
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
-        const crop = values[bed?.crop ?? 'lettuce'];
+        const crop = values.crops[bed?.crop ?? 'lettuce'];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
         cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
         cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);

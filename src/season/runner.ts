@@ -159,7 +159,7 @@ export class Runner {
     const { runtime, state } = this;
     for (const fish of state.fish) {
       const water = fishWater(readings[fish.cell], state.T_C);
-      const f = runtime.values[fish.species];
+      const f = runtime.values.fish[fish.species];
       fish.welfareNow = welfare(f, discomforts(f, water, wellbeing(runtime, state, fish)));
       fish.welfareHours += fish.welfareNow * fish.number;
       fish.hours += fish.number;

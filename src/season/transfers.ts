@@ -152,13 +152,13 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
   const { practice } = runtime.values;
-  const cleaning = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type.cleaning;
-  const way = cleaning?.shares(runtime.values)
+  const type = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type;
+  const way = type?.cleaned?.(runtime.values)
     ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs };
   const volume = way.water * it.volume;
   letOut(runtime, state, cell, volume, [[MF, way.solids, SF], [MS, way.solids, SL], [MI, way.solids, SI], [BA, way.nitrifiers, BA], [BN, way.nitrifiers, BN], [BH, way.heterotrophs, BH]]);
   state.y[offset(cell) + CLOG] *= 1 - way.solids;
-  if (!cleaning?.byItself) state.work_h += 0.25;
+  if (!type?.cleanedBy?.byItself) state.work_h += 0.25;
   return volume;
 }
 
@@ -181,7 +181,7 @@ export function evaporate(runtime: Runtime, state: RunState, cell: number, volum
 /** Stages that clean themselves do so once they begin to block. */
 export function cleanByThemselves(runtime: Runtime, state: RunState): void {
   for (const stage of runtime.assembly.stages) {
-    if (!stage.type.cleaning?.byItself || !state.powerOn) continue;
+    if (!stage.type.cleanedBy?.byItself || !state.powerOn) continue;
     for (let c = stage.first; c < stage.first + stage.cells; c++) {
       if (clogging(runtime.assembly.cells[c], state.y, offset(c), runtime.values) > CLEANS_FROM) rinse(runtime, state, c);
     }

@@ -8,19 +8,14 @@ import type { Trajectory } from '../season/trajectory';
 import { readCommandLine } from './commandLine';
 import { CommandError, oldFileText, readText, refused } from './planText';
 import { playedText } from './playedText';
-
-const HELP = `Checks a lesson file and plays it.
-
-  npm run -s lesson -- levels/NN-name.json               (or - for standard input)
-  npm run -s lesson -- levels/NN-name.json --plan KEY    prints the plan of the reference or of a mistake instead
-
-Exit code 0: the reference earns three marks, every listed mistake shows its consequences, an idle player earns no mark;
-1: something of that fails, or the file cannot be used; 2: the command cannot be understood.
-`;
+import { say } from '../words/say';
 
 function buildNamed(lesson: Lesson, key: string): Build {
   const build = buildOf(lesson, key);
-  if (build === undefined) throw new CommandError(`--plan: got ${key || 'nothing'}; expected one of ${buildKeys(lesson).join(', ')}`, 2);
+  if (build === undefined) {
+    const expected = say('command.oneOf', { names: buildKeys(lesson) });
+    throw new CommandError(key === '' ? say('command.gotNothingFor', { option: '--plan', expected }) : say('command.gotFor', { option: '--plan', got: key, expected }), 2);
+  }
   return build;
 }
 
@@ -29,13 +24,15 @@ export interface LessonSurroundings { print: (text: string) => void; note: (text
 
 /** Runs the command and returns its exit code. */
 export function lessonCommand(words: readonly string[], { print, note, run }: LessonSurroundings): number {
-  const { flags, rest } = readCommandLine(words, { plan: 'text', help: 'flag' });
+  const { flags, rest } = readCommandLine(words, { plan: 'text' });
   if (flags.help) {
-    print(HELP);
+    print(say('command.lessonHelp'));
     return 0;
   }
   const [file, ...more] = rest.map(({ word }) => word);
-  if (file === undefined || more.length > 0) throw new CommandError(`got "${words.join(' ')}"; expected one lesson file\n\n${HELP}`, 2);
+  if (file === undefined || more.length > 0) {
+    throw new CommandError(`${say('command.oneLesson', { got: words.join(' ') })}\n\n${say('command.lessonHelp')}`, 2);
+  }
   const read = readLesson(readText(file));
   if ('problems' in read) throw refused(file, read.problems);
   if (read.old !== undefined) note(oldFileText(read.old));

@@ -1,6 +1,8 @@
 // Every word a person reads, in English. Keys are typed; {names} in braces are filled in by say().
 // A language is one catalogue like this with the same keys.
 import { askingWords } from './english/asking';
+import { commandWords } from './english/commands';
+import { fileWords } from './english/files';
 import { helpWords } from './english/help';
 import { lookWords } from './english/look';
 import { loopWords } from './english/loop';
@@ -11,4 +13,6 @@ import { pictureWords } from './english/picture';
 import { presenterWords } from './english/presenter';
 import { whyWords } from './english/why';
 
-export const english = { ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords } as const;
+export const english = {
+  ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords, ...fileWords, ...commandWords,
+} as const;

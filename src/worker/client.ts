@@ -1,5 +1,5 @@
 // The page's end of the wire to the worker: sends a request, resolves with the one answer that carries its id.
-import type { Answers, FromWorker, Request, ToWorker } from './messages';
+import type { Answers, BreakDown, FromWorker, Request, ToWorker } from './messages';
 
 /** What is asked of a worker; a real Worker fits, and so does anything that posts and listens alike. */
 export interface Wire {
@@ -25,7 +25,7 @@ export function createClient(worker: Wire): Client {
   let nextId = 1;
   let broken: Error | null = null;
 
-  const breakDown = (reason: string): void => {
+  const breakDown = (reason: BreakDown | string): void => {
     broken = new Error(reason);
     for (const one of waiting.values()) one.reject(broken);
     waiting.clear();
@@ -39,8 +39,8 @@ export function createClient(worker: Wire): Client {
     if ('error' in message) one.reject(Object.assign(new Error(message.error), message.fault && { fault: message.fault }));
     else one.resolve(message.answer);
   });
-  worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'The worker stopped.'));
-  worker.addEventListener('messageerror', () => breakDown('The worker sent something unreadable.'));
+  worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'workerStopped' satisfies BreakDown));
+  worker.addEventListener('messageerror', () => breakDown('workerUnreadable'));
 
   return {
     ask<R extends Request>(request: R): Promise<Answers[R['ask']]> {

@@ -41,23 +41,27 @@ function isLoader(called: ts.Expression): boolean {
 interface Rule { values: string[]; types: string[]; packages: RegExp | null }
 
 const PAGE = ['page/state', 'words', 'assets'];
-const ENGINE_TYPES = ['lessons', 'season', 'model'];
+const ENGINE_TYPES = ['lessons', 'season', 'catalogue', 'model'];
 
 /** The table of DEVELOPERS.md, "who may import whom". Worker files have names of their own: see partOf. */
 export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
-  season: { values: ['model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'model'], types: [], packages: /^(zod|jsonc-parser)$/ },
-  'worker entry': { values: ['lessons', 'season', 'model', 'worker messages'], types: [], packages: null },
+  catalogue: { values: ['model'], types: [], packages: null },
+  'catalogue generate': { values: [], types: [], packages: /^node:/ },
+  season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
+  lessons: { values: ['season', 'catalogue', 'model', 'lessons texts'], types: [], packages: /^(zod|jsonc-parser)$/ },
+  // chooses the language of texts; reads nothing else, so that the page may use it
+  'lessons texts': { values: [], types: [], packages: null },
+  'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
-  'worker messages': { values: [], types: ['lessons', 'season'], packages: null },
+  'worker messages': { values: [], types: ENGINE_TYPES, packages: null },
   words: { values: [], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
   'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
   'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
   'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'model'], types: [], packages: /^node:/ },
-  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
+  tools: { values: ['lessons', 'season', 'catalogue', 'catalogue generate', 'model', 'words'], types: [], packages: /^node:/ },
+  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'], types: ['lessons'], packages: /./ },
 };
 
 /** The part a file belongs to, from its path under the project's root; undefined where no file may stand. */
@@ -66,6 +70,8 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
+  if (folder === 'catalogue' && file === 'generate') return 'catalogue generate';
+  if (folder === 'lessons' && /^texts(\.ts)?$/.test(file)) return 'lessons texts';
   if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;
   if (folder !== 'worker') return Object.hasOwn(RULES, folder) ? folder : undefined;
   const name = file.replace(/\.tsx?$/, '');

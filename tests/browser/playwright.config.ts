@@ -13,7 +13,7 @@ export default defineConfig({
   outputDir: `${project}/test-results`,
   timeout: 120_000,
   expect: { timeout: 20_000 },
-  workers: 1,
+  workers: 2,
   // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has failed
   retries: 1,
   forbidOnly: true,

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { headLoss_m, speed_m_s } from '../../src/model/hydraulics/pipe';
 import { hydraulics } from '../../src/model/parameters/hydraulics';
 import { apart } from './answers';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED } from '../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

@@ -1,10 +1,10 @@
 // Separators and settled sludge on the bench: what they keep of fresh faeces, what leaches, what nitrate holds back.
 import { NO3, P, S2, SF, SL, SO4, SS, TAN } from '../../src/model/components';
-import { stageType } from '../../src/model/stages/catalogue';
+import { stageType } from '../../src/catalogue/stageTypes';
 import type { Action, StageKind } from '../../src/season/plan';
 import { runSeason } from '../../src/season/season';
 import { course } from '../season/courses';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED } from '../../src/catalogue/values';
 import { benchPlan, did, liveThrough } from './bench';
 
 /** m³/m²/d */

@@ -2,8 +2,7 @@
 // by hand from the equation: derived. Speeds seen in fish farms: Merino, World Aquaculture Society abstract; Chen et al. 2003.
 import { describe, expect, it } from 'vitest';
 import { stokesReynolds, stokesVelocity_m_d } from '../../src/model/solids/stokes';
-import { valuesWith } from '../../src/model/parameters/values';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
 import { apart } from './answers';
 
 const { hydraulics: h } = RECORDED;

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { drainDown_m3, sumpLacks_m3 } from '../../src/model/hydraulics/drainDown';
 import { leastWater_m3 } from '../../src/model/hydraulics/pump';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED } from '../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

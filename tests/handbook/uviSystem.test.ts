@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
 import { apart } from './answers';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED } from '../../src/catalogue/values';
 import { liveRafts, PUBLISHED_FEED } from './raftSystem';
 
 describe('its water', () => {

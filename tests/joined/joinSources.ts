@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { build, type Plugin, type PluginOption } from 'vite';
 
-const ENGINE = /[\\/]src[\\/](numerics|model|season|lessons)[\\/]/;
+const ENGINE = /[\\/]src[\\/](?:(?:numerics|model|season|lessons)[\\/]|catalogue[\\/](?:[^\\/]+|[^\\/]+[\\/][^\\/]+[\\/](?:kind|science|constants))\.ts$)/;
 /** Two folders deep, as its sources are: they read lessons and examples by address from there. */
 const PLACE = join('node_modules', '.joined');
 
@@ -12,7 +12,7 @@ const nameOf = (path: string): string => path.replace(/\.tsx?$/, '').split(sep).
 
 /** The modules of src by their paths, each under the name of its joined file. */
 function modulesOf(src: string): Record<string, string> {
-  const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((path) => /\.tsx?$/.test(path) && !path.endsWith('.d.ts'));
+  const code = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter((path) => /\.tsx?$/.test(path) && path !== 'main.tsx');
   return Object.fromEntries(code.map((path) => [nameOf(path), join(src, path)]));
 }
 

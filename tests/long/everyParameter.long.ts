@@ -1,8 +1,7 @@
 // No number of the model is dead: each, moved within its range, moves a season or a design.
 import { describe, expect, it } from 'vitest';
-import { CROPS } from '../../src/model/parameters/crops/crops';
-import { SPECIES } from '../../src/model/parameters/species/species';
-import { GROUPS } from '../../src/model/parameters/values';
+import { CROPS, SPECIES } from '../../src/catalogue/kinds';
+import { GROUPS } from '../../src/catalogue/values';
 import type { Parameter } from '../../src/model/parameters/parameter';
 import { checkDesign } from '../../src/season/designCheck';
 import type { Plan } from '../../src/season/plan';

@@ -1,8 +1,6 @@
 // Small plans that together ask for every number of the model: each is the least that lets its numbers count.
-import { CROPS } from '../../src/model/parameters/crops/crops';
-import type { CropName } from '../../src/model/parameters/crops/crops';
-import { SPECIES } from '../../src/model/parameters/species/species';
-import type { SpeciesName } from '../../src/model/parameters/species/species';
+import { CROPS, SPECIES } from '../../src/catalogue/kinds';
+import type { CropName, SpeciesName } from '../../src/catalogue/kinds';
 import type { Action, Composition, Plan, Rig, StageSpec } from '../../src/season/plan';
 import { benchPlan, fishTankPlan } from '../handbook/bench';
 import { referencePlan } from '../season/plans';

@@ -1,7 +1,8 @@
 // The catalogue of stages: each is a thing one could build, and each caution has its words.
 import { describe, expect, it } from 'vitest';
-import { STAGES, stageType } from '../../src/model/stages/catalogue';
-import { RECORDED } from '../../src/model/recorded';
+import { STAGES } from '../../src/catalogue/kinds';
+import { stageType } from '../../src/catalogue/stageTypes';
+import { RECORDED } from '../../src/catalogue/values';
 import { english } from '../../src/words/english';
 
 describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, type) => {

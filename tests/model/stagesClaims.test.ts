@@ -2,11 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { makeCell } from '../../src/model/cell';
 import type { Cell } from '../../src/model/cell';
-import { valuesWith } from '../../src/model/parameters/values';
-import { RECORDED } from '../../src/model/recorded';
-import { stageType } from '../../src/model/stages/catalogue';
-import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageType';
-import { doseOf, killedShare } from '../../src/model/stages/uvUnit';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
+import { stageType } from '../../src/catalogue/stageTypes';
+import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageScience';
+import { doseOf, killedShare } from '../../src/model/polish/uvDose';
 import type { Season } from '../../src/season/season';
 import { runSeason } from '../../src/season/season';
 import type { Composition, Plan, StageKind, StageSpec } from '../../src/season/plan';

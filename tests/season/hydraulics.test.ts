@@ -6,7 +6,7 @@ import { designOf } from '../../src/season/design';
 import { Season, runSeason } from '../../src/season/season';
 import { course } from './courses';
 import { referencePlan } from './plans';
-import { RECORDED } from '../../src/model/recorded';
+import { RECORDED } from '../../src/catalogue/values';
 import { randomPlan } from './randomLoops';
 
 describe('a design', () => {

@@ -1,8 +1,8 @@
 // How still water parts from solids in a cone, and how a filter keeps them until it blocks: what several stages do alike.
 import type { Cell } from '../cell';
 import type { Values } from '../parameters/values';
-import { cleared, passing } from './stageType';
-import type { SolidsConditions } from './stageType';
+import { cleared, passing } from './solidsTerms';
+import type { SolidsConditions } from './stageScience';
 
 /**
  * Solids sink into a cone until it is full; past its room sludge washes out, and gas lifts some earlier.

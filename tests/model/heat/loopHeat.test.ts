@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { lag_d, temperatureAfter, warmthAfter } from '../../../src/model/heat/loopHeat';
 import { evaporation_kg_m2_d, shortwave_W_m2 } from '../../../src/model/heat/losses';
 import { heaterPower, poolAfter } from '../../../src/model/heat/thermostat';
-import { RECORDED } from '../../../src/model/recorded';
+import { RECORDED } from '../../../src/catalogue/values';
 
 const { heat } = RECORDED;
 

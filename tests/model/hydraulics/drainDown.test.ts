@@ -4,7 +4,7 @@ import { drainDown_m3, stopOfPump, sumpLacks_m3 } from '../../../src/model/hydra
 import type { LevelStage } from '../../../src/model/hydraulics/levels';
 import { runningLevels } from '../../../src/model/hydraulics/levels';
 import { headLoss_m, headOverLip_m, usualLink } from '../../../src/model/hydraulics/pipe';
-import { RECORDED } from '../../../src/model/recorded';
+import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

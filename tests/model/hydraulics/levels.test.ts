@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { LevelStage } from '../../../src/model/hydraulics/levels';
 import { runningLevels } from '../../../src/model/hydraulics/levels';
 import { headLoss_m, headOverLip_m, usualLink } from '../../../src/model/hydraulics/pipe';
-import { RECORDED } from '../../../src/model/recorded';
+import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

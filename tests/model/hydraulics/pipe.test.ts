@@ -1,7 +1,7 @@
 // Pipes and lips: what a flow costs in head.
 import { describe, expect, it } from 'vitest';
 import { density_kg_m3, frictionFactor, headLoss_m, headOverLip_m, pipeVolume_m3, reynolds, usualLink, viscosity_Pa_s } from '../../../src/model/hydraulics/pipe';
-import { RECORDED } from '../../../src/model/recorded';
+import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

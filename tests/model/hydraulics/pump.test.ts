@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { largestWhere } from '../../../src/model/hydraulics/edge';
 import { headLoss_m } from '../../../src/model/hydraulics/pipe';
 import { curveFor, drawsAir, electricalPower_W, hydraulicPower_W, leastWater_m3, operatingFlow_m3_d, pumpHead_m } from '../../../src/model/hydraulics/pump';
-import { RECORDED } from '../../../src/model/recorded';
+import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 

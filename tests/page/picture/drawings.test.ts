@@ -1,8 +1,8 @@
 // What is drawn of the catalogue: every stage, crop and fish in its own way, sound at any size.
 import { describe, expect, it } from 'vitest';
-import { CROPS } from '../../../src/model/parameters/crops/crops';
-import { SPECIES } from '../../../src/model/parameters/species/species';
-import { STAGES } from '../../../src/model/stages/catalogue';
+import { CROPS } from '../../../src/catalogue/kinds';
+import { SPECIES } from '../../../src/catalogue/kinds';
+import { STAGES } from '../../../src/catalogue/kinds';
 import type { StageSpec } from '../../../src/season/plan';
 import { cropArt } from '../../../src/page/picture/life/cropArt';
 import { fish } from '../../../src/page/picture/life/fishArt';

@@ -93,7 +93,7 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       switch (request.ask) {
         case 'catalogue': return answer([]);
         case 'processes': return answer({ effects: {}, limits: {}, crops: {}, units: {} });
-        case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: '"many"', expected: 'a whole number' }] } : { lesson });
+        case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
         case 'judge': return answer(fake.judged);

@@ -26,7 +26,7 @@ function staged({ measured, texts = ['lesson'] }: Staged = { measured: [2, 5] })
   const client: Client = {
     async ask(request) {
       const as = (value: unknown) => value as never;
-      if (request.ask === 'readLesson') return as(request.text === 'broken' ? { problems: [{ path: 'plan', got: 'nothing', expected: 'a plan' }] } : { lesson });
+      if (request.ask === 'readLesson') return as(request.text === 'broken' ? { problems: [{ path: 'plan', got: { code: 'nothing' }, expected: { code: 'object', keys: ['loop'] } }] } : { lesson });
       if (request.ask === 'pair') return as(pairOf(request.lesson, request.shown));
       if (request.ask === 'compare') return as(outcomeOf(measured[0], measured[1], request.choices));
       return fake.ask(request);

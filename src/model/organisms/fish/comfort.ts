@@ -1,7 +1,7 @@
 // How fish fare: discomfort from each quality of the water, welfare, hazard of death, and appetite.
 // Hazard: ln2/t50 × ((c − c0)/(c50 − c0))³, so that a constant c50 kills half in t50. Welfare: 1 − worst − a share of the rest.
 import { exp, pow } from '../../../numerics/elementary';
-import type { FishNumbers } from '../../parameters/values';
+import type { FishNumbers } from '../../parameters/fishNumbers';
 import { plateau } from '../plants/growth';
 
 const LN2 = 0.6931471805599453;

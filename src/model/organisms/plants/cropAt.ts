@@ -1,7 +1,6 @@
 // A crop's own numbers for the inner loop: half saturations, room of its stores, how fast it fills them.
 import { LN10, exp } from '../../../numerics/elementary';
 import { keptBy } from '../../keptBy';
-import type { CropName } from '../../parameters/crops/crops';
 import type { Values } from '../../parameters/values';
 
 export interface CropAt {
@@ -20,8 +19,8 @@ const LEAST_STORE = 0.05;
 /** The numbers of a crop, from all numbers of a run. */
 export const cropAt = keptBy(reckon);
 
-function reckon(values: Values, crop: CropName): CropAt {
-  const c = values[crop];
+function reckon(values: Values, crop: string): CropAt {
+  const c = values.crops[crop];
   const m = values.matter;
   const room = (full: number, least: number): number => Math.max(full - least, LEAST_STORE * least);
   return {

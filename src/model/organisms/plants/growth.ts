@@ -1,6 +1,6 @@
 // What light and leaf area let a crop grow, with no other limit; and how water temperature and pH trim it.
 import { exp } from '../../../numerics/elementary';
-import type { CropNumbers } from '../../parameters/values';
+import type { CropNumbers } from '../../parameters/cropNumbers';
 
 /** Between two limits 0–1–1–0, straight sides. */
 export function plateau(x: number, stop: number, low: number, high: number, hot: number): number {

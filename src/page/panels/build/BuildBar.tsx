@@ -22,7 +22,7 @@ function linesOf(lesson: Lesson, plan: Plan, design: DesignCheck, feed_g_d: numb
   if (feed_g_d === 0 && !toCome && !lines.some((line) => line.words === noFeed)) lines.push({ mark: 'watch', words: noFeed, detail: say('design.noFeedDetail') });
   // where the lesson offers more than is needed, a part left on the shelf is no fault
   const left = offersChoice(lesson) ? 0 : shelfParts(lesson, plan).length;
-  if (left > 0) lines.push({ mark: 'watch', words: left === 1 ? say('design.unplacedOne') : say('design.unplaced', { n: left }), detail: say('design.unplacedDetail') });
+  if (left > 0) lines.push({ mark: 'watch', words: say('design.unplaced', { n: left }), detail: say('design.unplacedDetail') });
   return lines;
 }
 

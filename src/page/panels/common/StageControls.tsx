@@ -57,7 +57,7 @@ function ChoreControl({ stageId, chore }: { stageId: string; chore: Chore }) {
           const days = Number(event.target.value);
           guard(() => state.setRoutine(stageId, chore, days));
         }}>
-          {choices.map((n) => <option key={n} value={n}>{n === 0 ? say('control.never') : n === 1 ? say('control.everyDay') : say('control.everyDays', { n })}</option>)}
+          {choices.map((n) => <option key={n} value={n}>{n === 0 ? say('control.never') : say('control.everyDays', { n })}</option>)}
         </select>
       </label>
     </div>
@@ -139,7 +139,7 @@ export function StageControls({ stageId }: { stageId: string }) {
       {has('drain') && <ChoreControl stageId={stageId} chore="drain" />}
       {has('rinse') && <ChoreControl stageId={stageId} chore="rinse" />}
       {has('backwash') && <ChoreControl stageId={stageId} chore="backwash" />}
-      {has('lamp') && <LampControl stageId={stageId} usual_W={entry.lamp_W} />}
+      {has('lamp') && <LampControl stageId={stageId} usual_W={entry.sizes.lamp_W?.usual ?? 0} />}
       {has('pump') && !building && <PumpControl />}
       {(has('base') || dripped) && <BaseControl />}
       {kind === 'sump' && plan.climate.water_C === undefined && <HeaterControl />}

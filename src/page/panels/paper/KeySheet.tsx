@@ -20,8 +20,8 @@ const MOST_CHANGES = 2;
 function changeWords({ tint, in: before, out: after }: Change): string {
   const decimals = Math.min(2, TINTS[tint].decimals + 1);
   const unit = unitOf(TINTS[tint].unitKey);
-  const words = say('paper.key.changed', { what: say(`tint.${tint}`), before: measured(before, decimals), after: measured(after, decimals) });
-  return unit === '' ? words : `${words}\u00a0${unit}`;
+  const values = { what: say(`tint.${tint}`), before: measured(before, decimals), after: measured(after, decimals) };
+  return unit === '' ? say('paper.key.changed', values) : say('paper.key.changedIn', { ...values, unit });
 }
 
 function Why({ found, stageId, lesson }: { found: LessonKey; stageId: string; lesson: Lesson }) {
@@ -64,7 +64,7 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
 function LeftOver({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const left = lesson.shelf.filter((part) => !plan.loop.some((stage) => stage.id === part.id));
   if (left.length === 0) return null;
-  return <p className="sheet-note">{say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)).join(', ') })}</p>;
+  return <p className="sheet-note">{say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)) })}</p>;
 }
 
 export function KeySheet({ lesson, found, version }: { lesson: Lesson; found: LessonKey; version: number }) {

@@ -109,7 +109,7 @@ export function PaperScreen() {
   }, [store]);
   return (
     <div className="paper">
-      <style>{pageRules(size, `${say('paper.foot', { title: lesson?.title ?? say('page.title'), sheet: say(`paper.sheet.${sheet}`) })}. ${say('caution.footer')}`)}</style>
+      <style>{pageRules(size, say('paper.foot', { title: lesson?.title ?? say('page.title'), sheet: say(`paper.sheet.${sheet}`), caution: say('caution.footer') }))}</style>
       <header className="paper-top">
         <h1 ref={heading} tabIndex={-1}>{say('paper.title')}</h1>
         <button type="button" className="btn plan" disabled={!ready} onClick={() => window.print()}>{say('paper.print')}</button>

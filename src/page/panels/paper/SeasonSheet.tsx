@@ -38,8 +38,8 @@ function Happened({ plan, season, lived_h }: { plan: Plan; season: SeasonView; l
     <Part id="happened" heading="paper.season.happened">
       {found.length === 0 ? <p>{say('paper.season.calm')}</p> : (
         <ul>{found.map((one) => {
-          const values = { day: one.day, what: sayOr(`event.${one.kind}`, 'stage.unknown.name'), stage: stageName(all, one.stage), n: one.kind === 'fishDied' ? figure(one.amount, 0) : one.times };
-          return <li key={`${one.kind} ${one.stage}`}>{say(one.kind === 'fishDied' ? 'paper.season.died' : one.times === 1 ? 'paper.season.event' : 'paper.season.events', values)}</li>;
+          const values = { day: one.day, what: sayOr(`event.${one.kind}`, 'stage.unknown.name'), stage: stageName(all, one.stage), n: one.times };
+          return <li key={`${one.kind} ${one.stage}`}>{one.kind === 'fishDied' ? say('paper.season.died', { ...values, n: figure(one.amount, 0) }) : say('paper.season.events', values)}</li>;
         })}</ul>
       )}
     </Part>
@@ -73,7 +73,7 @@ export function SeasonSheet({ lesson, plan, season }: { lesson: Lesson; plan: Pl
         </div>
       )}
       <Part id="loop" heading="paper.season.loop"><LoopStrip stages={plan.loop} /></Part>
-      <Part id="water" heading="paper.season.water" note={`${say('paper.season.limit')}; ${say('paper.season.days')}: 0–${plan.days}`}>
+      <Part id="water" heading="paper.season.water" note={say('paper.season.waterNote', { days: plan.days })}>
         <div className="trace-grid">{wishes(plan).map((wish) => <TraceFigure key={wish.variable} wish={wish} season={season} comfort={comfort} lived_h={lived_h} last_h={lastHour(plan)} />)}</div>
       </Part>
       <div className="sheet-columns">

@@ -71,12 +71,12 @@ export function CautionBox({ kinds }: { kinds: readonly string[] }) {
   );
 }
 
-/** A heading with a rule under it, kept with what follows. */
-export function Part({ heading, note, children, id }: { heading: WordKey; note?: string; children: ReactNode; id: string }) {
+/** A heading with a rule under it, kept with what follows. @param note one or more whole sentences */
+export function Part({ heading, note, children, id }: { heading: WordKey; note?: string | readonly string[]; children: ReactNode; id: string }) {
   return (
     <section className="sheet-part" aria-labelledby={`sheet-${id}`}>
       <h3 id={`sheet-${id}`}>{say(heading)}</h3>
-      {note !== undefined && <p className="sheet-note">{note}</p>}
+      {note !== undefined && <p className="sheet-note">{[note].flat().map((sentence) => <span key={sentence}>{sentence} </span>)}</p>}
       {children}
     </section>
   );

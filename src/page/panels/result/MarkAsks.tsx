@@ -18,13 +18,13 @@ export function linesOf(rule: Rule, met: MarkMet | null, scores: Pick<Scores, 'f
     const found = met?.goals[index];
     return {
       // most goals name their limit themselves
-      asks: /\d/.test(goal.text) ? goal.text : `${goal.text} (${limitWords(goal, facts)})`, met: found === undefined || Number.isNaN(found.value) ? null : found.met,
+      asks: /\d/.test(goal.text) ? goal.text : say('goals.goal', { text: goal.text, limits: limitWords(goal, facts) }), met: found === undefined || Number.isNaN(found.value) ? null : found.met,
       value: found === undefined ? null : Number.isNaN(found.value) ? say('goals.noNumber') : measureValue(goal, found.value, facts),
     };
   });
   const moved = met?.moves ?? null;
   const moves: Line[] = rule.moves === undefined ? [] : [{
-    asks: rule.moves === 1 ? say('goals.movesOne') : say('goals.moves', { n: rule.moves }), value: moved === null ? null : say('goals.made', { n: moved.made }), met: moved?.met ?? null,
+    asks: say('goals.moves', { n: rule.moves }), value: moved === null ? null : say('goals.made', { n: moved.made }), met: moved?.met ?? null,
   }];
   return [score('fishHealth'), score('harvest'), ...goals, ...moves];
 }

@@ -19,7 +19,7 @@ function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }
         {say('result.expected', { choice: text(answer.choice) })} · {settled === null ? say('result.unsettled') : settled.outcome === null ? say('result.cameNone') : say('result.came', { outcome: text(settled.outcome), value: measureValue(prediction.measure, settled.value, facts) })}
         {settled !== null && settled.outcome !== null && <> · <b>{say(settled.outcome === answer.choice ? 'result.asExpected' : 'result.otherwise')}</b></>}
       </p>
-      {explanation !== undefined && settled !== null && <p>{say('result.explained', { text: explanation.text.replace(/\.$/, ''), verdict: say(holds ? 'explain.holds' : 'explain.fails') })}</p>}
+      {explanation !== undefined && settled !== null && <p>{say(holds ? 'result.explainedRight' : 'result.explainedWrong', { text: explanation.text })}</p>}
     </li>
   );
 }

@@ -78,7 +78,7 @@ export function Branches() {
   if (!several) return null;
   return (
     <>
-      <button type="button" className="btn log" aria-label={`${say('branch.button')}: ${say('branch.name', { branch: branchLetter(present) })}`} onClick={() => setOpen(true)}>
+      <button type="button" className="btn log" aria-label={say('branch.button', { branch: branchLetter(present) })} onClick={() => setOpen(true)}>
         <i className="branch-line" data-present aria-hidden="true" />{branchLetter(present)}
         {ghost !== null && <><i className="branch-line" data-ghost aria-hidden="true" />{branchLetter(ghost.id)}</>}
       </button>

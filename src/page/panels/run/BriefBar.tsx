@@ -52,10 +52,10 @@ function Goals() {
   const lesson = usePage((page) => page.lesson);
   const plan = usePage((page) => page.plan);
   if (lesson === null || plan === null || lesson.free) return null;
-  if (hasGoals(lesson)) return <div className="goals more"><p className="label">{say('brief.goalsTitle', { days: plan.days })}</p><GoalsButton /></div>;
+  if (hasGoals(lesson)) return <div className="goals more"><p className="label">{say('brief.goalsTitle', { n: plan.days })}</p><GoalsButton /></div>;
   return (
     <dl className="goals">
-      <dt>{say('brief.goalsTitle', { days: plan.days })}</dt>
+      <dt>{say('brief.goalsTitle', { n: plan.days })}</dt>
       <dd>{say('brief.fishHealth')} {lesson.scoring.marks.map((one) => figure(one.fishHealth, 0)).join(' · ')}</dd>
       <dd>{say('brief.harvest')} {lesson.scoring.marks.map((one) => figure(one.harvest, 0)).join(' · ')}</dd>
     </dl>

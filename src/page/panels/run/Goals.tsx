@@ -24,7 +24,7 @@ export function GoalsButton() {
     <>
       <button type="button" className="btn goals-button" onClick={() => dialog.current?.showModal()}>
         {say('goals.button')}
-        {building && moved !== null && <span className="note">{say(moved === 1 ? 'goals.changedOne' : 'goals.changed', { n: moved })}</span>}
+        {building && moved !== null && <span className="note">{say('goals.changed', { n: moved })}</span>}
         {next !== undefined && <span className="note">{say('goals.soFar', { n: asked.filter(Boolean).length, all: asked.length })}</span>}
       </button>
       <dialog ref={dialog} className="card ask" aria-labelledby="goals-title">

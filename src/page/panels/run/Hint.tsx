@@ -30,7 +30,7 @@ export function HintCard() {
   return (
     <>
       <aside className={folded ? 'hint folded' : 'hint'} aria-label={say('hint.title')}>
-        {!folded && (hint === null ? <p>{say('hint.ladder')}</p> : <p><b>{say('hint.next')}</b> {say(`hint.${hint}`)}</p>)}
+        {!folded && (hint === null ? <p>{say('hint.ladder')}</p> : <p><b className="hint-next">{say('hint.next')}</b>{say(`hint.${hint}`)}</p>)}
         {!folded && hints.length > 0 && <button type="button" className="btn ladder-open" aria-expanded={open} aria-controls={ladder} onClick={() => setOpen(!open)}>{say('ladder.open')}</button>}
         {folds ? (
           <button type="button" className={folded ? 'btn' : 'btn square'} aria-expanded={!folded} {...(folded ? {} : { 'aria-label': say('hint.fold'), title: say('hint.fold') })} onClick={() => setUnfolded(folded)}>

@@ -41,7 +41,7 @@ export function Scrubber() {
         {weeks.map((week) => <span key={week} className="rail-week" style={{ left: share(week * 24) }}>{week}</span>)}
         {marks.map((mark) => <i key={`${mark.hour} ${mark.kind}`} className="rail-mark" data-shape={mark.shape} style={{ left: share(mark.hour) }} />)}
         <input type="range" aria-label={say('season.scrub')} min={0} max={last} step={1} value={Math.floor(now_h)}
-          aria-valuetext={`${say('season.moment', { day: shownDay, hour: clock })}, ${say('season.livedTo', { day })}`}
+          aria-valuetext={say('season.momentLived', { day: shownDay, hour: clock, lived: day })}
           onChange={(event) => store.getState().scrub(Number(event.target.value))} />
         <i className="rail-now" style={{ left: share(Math.min(last, now_h)) }} />
       </div>

@@ -43,10 +43,13 @@ function OneTrace({ tint, stageId, stage, chosen }: Shown) {
   if (trace === null || season === null) return null;
   const value = tintReading(season, tint, stageId, now_h);
   const show = (one: number): string => measured(one, TINTS[tint].decimals);
-  const then = ghost !== null && other !== null && now_h <= ghost.lived_h ? say('season.traceGhost', { branch: branchLetter(ghost.id), value: show(tintReading(other, tint, stageId, now_h)) }) : '';
+  const values = { what: say(`tint.${tint}`), stage, value: show(value), low: show(trace.low), high: show(trace.high) };
+  const told = ghost !== null && other !== null && now_h <= ghost.lived_h
+    ? say('season.traceGhost', { ...values, branch: branchLetter(ghost.id), other: show(tintReading(other, tint, stageId, now_h)) })
+    : say('season.trace', values);
   return (
     <div className="trace" data-chosen={chosen || undefined} role="img"
-      aria-label={say('season.trace', { what: say(`tint.${tint}`), stage, value: show(value), low: show(trace.low), high: show(trace.high) }) + then}>
+      aria-label={told}>
       <div className="trace-head" aria-hidden="true"><span>{say(`tint.${tint}`)}</span><b>{show(value)}</b></div>
       <div className="trace-box">
         {trace.ease !== null && <i className="trace-ease" style={{ top: `${100 * trace.ease.top}%`, height: `${100 * (trace.ease.bottom - trace.ease.top)}%` }} />}

@@ -1,6 +1,7 @@
 // What the page knows: the latest trajectory view and the page's own choices. Types only; store.ts holds the value.
 import type { Answers, CatalogueEntry, ComfortBand, DesignCheck, ProcessFacts, Request, SeasonAnswer } from '../../../worker/messages';
-import type { FreeSize, TintName, Lesson, Problem } from '../../../lessons/lesson';
+import type { FreeSize, TintName, Lesson } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
 import type { MarkMet } from '../../../lessons/marks';
 import type { Settled } from '../../../lessons/predictions';
 import type { BaseKind, Action, Deed, Plan, StageSpec } from '../../../season/plan';

@@ -1,8 +1,9 @@
 // The page's one store: the lesson, the design in hand, the season as computed so far, the clock and the page's choices.
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Plan } from '../../../season/plan';
+import { languageTag } from '../../../words/language';
 import { say } from '../../../words/say';
-import { showNumbersAs } from '../../../words/units';
+import { showUnitsOf } from '../../../words/units';
 import { createBranches, FIRST_COURSE } from '../run/branches';
 import { createBuilding } from '../build/building';
 import { createAnswers } from '../run/answers';
@@ -74,7 +75,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
         const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
         store.setState({ catalogue, facts });
       }
-      return await client.ask({ ask: 'openLesson', name, text });
+      return await client.ask({ ask: 'openLesson', name, text, language: languageTag() });
     } catch (error) {
       fail(error);
       return null;
@@ -135,7 +136,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),
     setUnits(units) {
-      showNumbersAs(units);
+      showUnitsOf(units);
       store.setState({ units });
     },
     setScreen: (screen) => store.setState((state) => ({ screen, speed: screen === 'loop' ? state.speed : 'paused' })),

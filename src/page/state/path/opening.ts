@@ -1,6 +1,7 @@
 // Opens lessons: by address, from the path, by a file given by hand; checks such a file for its author; books results on the device.
 import type { StoreApi } from 'zustand/vanilla';
-import type { Lesson, Problem } from '../../../lessons/lesson';
+import type { Lesson } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
 import type { OldFile } from '../../../lessons/oldFormats';
 import { say } from '../../../words/say';
 import { addressOfFile, addressOfNumber, askedBy, type Asked } from '../common/address';

@@ -1,6 +1,7 @@
 // Presenter mode: two loops in step under one clock, votes before the outcome, and steps that a remote walks through.
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Lesson } from '../../../lessons/lesson';
+import { languageTag } from '../../../words/language';
 import { say } from '../../../words/say';
 import { HOURS_PER_SECOND, LONGEST_FRAME_S } from '../common/clock';
 import { TINT_ORDER } from '../common/tints';
@@ -89,7 +90,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const found: Lesson[] = [];
         for (const { name, read } of texts) {
           try {
-            const answer = await client.ask({ ask: 'readLesson', text: await read() });
+            const answer = await client.ask({ ask: 'readLesson', text: await read(), language: languageTag() });
             if ('lesson' in answer && answer.lesson.demonstrations.length > 0) found.push(answer.lesson);
             if ('problems' in answer) set({ failure: say('presenter.unreadable', { name }) });
           } catch (error) {

@@ -95,7 +95,7 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
         act(choreDeed(chore, stage), days);
         return;
       }
-      const value = days === 0 ? say('control.never') : days === 1 ? say('control.everyDay') : say('control.everyDays', { n: days });
+      const value = days === 0 ? say('control.never') : say('control.everyDays', { n: days });
       edit({ ...plan, actions: withStandingChore(plan.actions, chore, stage, days) }, say('said.setAt', { setting: say(`control.${chore}Every`), stage: stageName([...plan.loop, ...plan.side], stage), value }));
     },
   };

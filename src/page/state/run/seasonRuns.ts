@@ -1,6 +1,6 @@
 // Asks the worker for seasons, one at a time: edits made while one is being computed are gathered into the next.
 import type { StoreApi } from 'zustand/vanilla';
-import { say } from '../../../words/say';
+import { isWord, say, sayOr } from '../../../words/say';
 import type { Plan } from '../../../season/plan';
 import type { SeasonFault } from '../../../season/seasonError';
 import { FIRST_COURSE } from './branches';
@@ -22,11 +22,13 @@ export interface SeasonRuns {
   forget(): void;
 }
 
-/** Words of anything thrown. */
+/** What went wrong, in words: a code that has words of its own, or the message as it stands. */
 export function messageOf(error: unknown): string {
   const fault = error instanceof Error && 'fault' in error ? error.fault as SeasonFault : null;
   if (fault) return say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });
-  return error instanceof Error ? error.message : String(error);
+  const message = error instanceof Error ? error.message : String(error);
+  const key = `failure.${message}`;
+  return isWord(key) ? sayOr(key, 'failure.title') : message;
 }
 
 export function createSeasonRuns(client: Client, store: StoreApi<PageStore>): SeasonRuns {

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { marksMet } from '../../../../src/lessons/marks';
 import { playLesson } from '../../../../src/lessons/playLesson';
 import { settle } from '../../../../src/lessons/predictions';
-import { STAGES } from '../../../../src/model/stages/catalogue';
+import { catalogueEntries } from '../../../../src/worker/catalogueEntries';
 import { KeySheet } from '../../../../src/page/panels/paper/KeySheet';
 import { LearnerSheet } from '../../../../src/page/panels/paper/LearnerSheet';
 import { LessonPlanSheet } from '../../../../src/page/panels/paper/LessonPlanSheet';
@@ -39,7 +39,7 @@ const plain = (words: string): string => words.replaceAll('\u00a0', ' ');
 
 beforeAll(async () => {
   found = { lesson, plan, season: view, played: playLesson(lesson, (one) => runSeason(one)) };
-  const catalogue = STAGES.map(({ kind, group, controls, airMax_L_min, cautions }) => ({ kind, group, controls, airMax_L_min, lamp_W: 0, cautions }));
+  const catalogue = catalogueEntries();
   store.setState({
     lesson, plan, season: view, facts, catalogue, mode: 'result', lived_h: plan.days * 24, now_h: plan.days * 24,
   });
@@ -72,7 +72,7 @@ describe('the learner\'s sheet', () => {
     sound(words);
     expect(words).toMatch(/These stand beside the loop.*Base dosing drips into.*Mineralisation tank takes from gives back to/);
     const stages = [...read.lesson.plan.loop, ...read.lesson.shelf];
-    expect(read.lesson.plan.side.map((side) => sideWords(side, stages))).toEqual(['Drips into: Sump.', 'Takes from: Radial-flow settler, Fine-solids filter. Gives back to: Sump.']);
+    expect(read.lesson.plan.side.map((side) => sideWords(side, stages))).toEqual(['Drips into: Sump.', 'Takes from: Radial-flow settler and Fine-solids filter. Gives back to: Sump.']);
     for (const side of read.lesson.plan.side) expect(words).not.toContain(sideWords(side, stages));
     const without = text(<LearnerSheet lesson={{ ...read.lesson, reference: { ...read.lesson.reference, without: ['mineral'] } }} version={0} />);
     expect(without).toContain('This stands beside the loop');
@@ -101,7 +101,7 @@ describe('the teacher\'s key', () => {
     const words = text(<KeySheet lesson={lesson} found={found} version={0} />);
     expect(words).toMatch(/Fish digested [\d.]+ k?g of feed/);
     expect(words).toMatch(/[\d.]+ m?g of solids settled to the bottom here/);
-    expect(words).toMatch(/Solids [\d.]+ → [\d.]+ mg\/L/);
+    expect(words).toMatch(/Solids \(TSS\) [\d.]+ → [\d.]+ mg\/L/);
   });
 });
 
