@@ -1,9 +1,12 @@
 // Finds the first place where a text stops being JSON. Engines word and place this differently, so it is found here.
-// No recursion: deep nesting costs memory only.
+// No recursion, and no nesting deeper than any plan or lesson needs: what reads the text afterwards may recurse.
 import type { Expected } from './problem';
 
 /** Where the text fails (offset in UTF-16 units) and what could have stood there. */
 export interface JsonFault { offset: number; expected: Expected['code'] & `json.${string}` }
+
+/** Levels of braces and brackets; a lesson has about ten. */
+export const NESTING_MAX = 64;
 
 const SPACE = /[ \t\n\r]*/y;
 const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*/y;
@@ -78,6 +81,7 @@ class Scanner {
 
   private value(sign: string | undefined): JsonFault | null {
     if (sign === '{' || sign === '[') {
+      if (this.open.length === NESTING_MAX) return this.here('json.nesting');
       this.open.push(sign);
       return this.take(sign === '{' ? 'keyOrEnd' : 'valueOrEnd');
     }
@@ -99,7 +103,7 @@ class Scanner {
   }
 }
 
-/** null if the text is one JSON value. */
+/** null if the text is one JSON value, nested no deeper than NESTING_MAX. */
 export function jsonFault(text: string): JsonFault | null {
   return new Scanner(text).fault();
 }

@@ -29,7 +29,7 @@ export type Expected =
   /** what the schema's library says of a fault that has no code of ours */
   | { code: 'other'; text: string }
   // JSON
-  | { code: 'json.end' | 'json.colon' | 'json.key' | 'json.value' | 'json.commaOrBrace' | 'json.commaOrBracket' | 'json.closingQuote' }
+  | { code: 'json.end' | 'json.colon' | 'json.key' | 'json.value' | 'json.commaOrBrace' | 'json.commaOrBracket' | 'json.closingQuote' | 'json.nesting' }
   // a plan's parts among each other
   | Able
   | { code: 'missing'; wanted: Expected; there: readonly string[] }

@@ -68,9 +68,9 @@ function mostOf(state: RunState, cell: number): SpeciesKind {
   return most?.species ?? 'tilapia';
 }
 
-/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set. */
+/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set; none where the day has no length. */
 export const lightOf = (runtime: Runtime, state: RunState, day: number): number =>
-  (state.light >= 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
+  (state.light >= 0 && runtime.plan.climate.dayLength_h > 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
 
 /** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
 function airShare({ plan, values }: Runtime, state: RunState, hour: number): number {

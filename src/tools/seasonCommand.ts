@@ -4,6 +4,7 @@ import { MODEL_REVISION } from '../season/plan';
 import { ensemble } from '../season/ensemble';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
+import { readCommandLine } from './commandLine';
 import { CommandError, exampleNames, exampleText, oldFileText, readText, refused } from './planText';
 import { bandTable } from './bandTable';
 import { seasonTable } from './seasonTable';
@@ -12,8 +13,6 @@ import { csvText, jsonText } from './tableText';
 import { say } from '../words/say';
 
 /** What the command understands, beside the name of a plan and --help. */
-const OPTIONS = ['--every', '--csv', '--json', '--ensemble', '--preset'];
-
 /** A value that an option cannot take. */
 function refusedValue(option: string, got: string | undefined, expected: string): CommandError {
   return new CommandError(got === undefined ? say('command.gotNothingFor', { option, expected }) : say('command.gotFor', { option, got, expected }), 2);
@@ -21,32 +20,24 @@ function refusedValue(option: string, got: string | undefined, expected: string)
 
 interface Wish { plan: string | null; every: Every; json: boolean; preset: string | null; ensemble: number | null; help: boolean }
 
+const FLAGS = { every: 'text', csv: 'flag', json: 'flag', ensemble: 'text', preset: 'flag' } as const;
+
 /** Reads the command line; throws a CommandError with exit code 2 where it makes no sense. */
 export function readWish(words: readonly string[]): Wish {
-  const wish: Wish = { plan: null, every: 'day', json: false, preset: null, ensemble: null, help: false };
-  for (let at = 0; at < words.length; at += 1) {
-    const word = words[at];
-    if (word === '--help' || word === '-h') wish.help = true;
-    else if (word === '--csv') wish.json = false;
-    else if (word === '--json') wish.json = true;
-    else if (word === '--every' || word.startsWith('--every=')) {
-      const value = word === '--every' ? words[(at += 1)] : word.slice('--every='.length);
-      if (value !== 'day' && value !== 'hour') throw refusedValue('--every', value, say('command.every'));
-      wish.every = value;
-    } else if (word === '--ensemble' || word.startsWith('--ensemble=')) {
-      const value = word === '--ensemble' ? words[(at += 1)] : word.slice('--ensemble='.length);
-      if (!/^[1-9]\d{0,3}$/.test(value ?? '')) throw refusedValue('--ensemble', value, say('command.draws'));
-      wish.ensemble = Number(value);
-    } else if (word === '--preset' || word.startsWith('--preset=')) {
-      const next = words[at + 1];
-      const follows = word === '--preset' && next !== undefined && !next.startsWith('-');
-      wish.preset = follows ? next : word.slice('--preset='.length);
-      if (follows) at += 1;
-    } else if (word.startsWith('-') && word !== '-') throw new CommandError(say('command.option', { got: word, names: OPTIONS }), 2);
-    else if (wish.plan !== null) throw new CommandError(say('command.onePlan', { got: word, plan: wish.plan }), 2);
-    else wish.plan = word;
-  }
-  return wish;
+  const { flags, rest } = readCommandLine(words, FLAGS);
+  const every = flags.every?.value ?? 'day';
+  if (every !== 'day' && every !== 'hour') throw refusedValue('--every', every || undefined, say('command.every'));
+  const draws = flags.ensemble?.value;
+  if (draws !== undefined && !/^[1-9]\d{0,3}$/.test(draws)) throw refusedValue('--ensemble', draws || undefined, say('command.draws'));
+  // The name of an example may follow its flag as a word of its own.
+  const { preset } = flags;
+  const named = preset?.value === '' ? rest.find(({ word, at }) => at === preset.at + 1 && !word.startsWith('-')) : undefined;
+  const [plan, more] = rest.filter((one) => one !== named).map(({ word }) => word);
+  if (more !== undefined) throw new CommandError(say('command.onePlan', { got: more, plan }), 2);
+  return {
+    plan: plan ?? null, every, json: (flags.json?.at ?? -1) > (flags.csv?.at ?? -1), preset: preset ? named?.word ?? preset.value : null,
+    ensemble: draws === undefined ? null : Number(draws), help: flags.help !== undefined,
+  };
 }
 
 /** Where the command writes, and the engine it runs. */

@@ -1,4 +1,5 @@
 // npm run -s water -- FILE.jsonl (or - for standard input): one water composition a line in, one equilibrium a line out.
+import { readCommandLine } from './commandLine';
 import { cannotRead, readLines, stopWhenReaderStops, writeLine } from './lines';
 import { FIELDS } from './waterFields';
 import { answerLine } from './waterLine';
@@ -11,13 +12,25 @@ function usage(): string {
   return say('command.waterHelp', { fields: fields.join('\n') });
 }
 
+const HELP = Symbol('help');
+
+/** The one file that is asked for, or help; null where the command cannot be understood. */
+function sourceOf(args: readonly string[]): string | typeof HELP | null {
+  try {
+    const { flags, rest } = readCommandLine(args, {});
+    return flags.help ? HELP : rest.length === 1 ? rest[0].word : null;
+  } catch {
+    return null;
+  }
+}
+
 async function main(args: string[]): Promise<number> {
-  const [source, ...rest] = args;
-  if (source === '--help' || source === '-h') {
+  const source = sourceOf(args);
+  if (source === HELP) {
     process.stdout.write(usage());
     return 0;
   }
-  if (source === undefined || rest.length > 0 || (source.startsWith('-') && source !== '-')) {
+  if (source === null) {
     process.stderr.write(usage());
     return 2;
   }

@@ -12,7 +12,7 @@ export interface Client {
   /**
    * Asks the worker one thing.
    * @returns the answer to that request
-   * @throws Error with the worker's own message when it could not answer; the same for every open request when the worker breaks down
+   * @throws Error with the worker's own message when it could not answer, and with the fault of a season that cannot be lived further; the same for every open request when the worker breaks down
    */
   ask<R extends Request>(request: R): Promise<Answers[R['ask']]>;
 }
@@ -36,7 +36,7 @@ export function createClient(worker: Wire): Client {
     const one = waiting.get(message.id);
     if (one === undefined) return;
     waiting.delete(message.id);
-    if ('error' in message) one.reject(new Error(message.error));
+    if ('error' in message) one.reject(Object.assign(new Error(message.error), message.fault && { fault: message.fault }));
     else one.resolve(message.answer);
   });
   worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'workerStopped' satisfies BreakDown));

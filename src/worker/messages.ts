@@ -1,6 +1,7 @@
 // What the page and the worker say to each other. Every request carries an id and gets one answer with the same id.
 import type { Capabilities, KindSizes, StageControl, StageGroup } from '../model/stages/stageKind';
 import type { Action, Plan } from '../season/plan';
+import type { SeasonFault } from '../season/seasonError';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
 import type { Choice, Demonstration, Lesson, Measure } from '../lessons/lesson';
@@ -123,5 +124,5 @@ export interface Answers {
 export type BreakDown = 'workerStopped' | 'workerUnreadable';
 
 export type ToWorker = { id: number; request: Request };
-export type FromWorker = { id: number; answer: Answers[keyof Answers] } | { id: number; error: string };
+export type FromWorker = { id: number; answer: Answers[keyof Answers] } | { id: number; error: string; fault?: SeasonFault };
 export type { Action, Plan };

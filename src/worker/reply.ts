@@ -1,4 +1,5 @@
 // What the worker posts for a request: the answer or what went wrong, and the buffers that go over to the page.
+import { SeasonError } from '../season/seasonError';
 import type { Answers, FromWorker, Request, SeasonAnswer, ToWorker } from './messages';
 
 type Answer = Answers[keyof Answers];
@@ -21,13 +22,14 @@ function handedOver(season: SeasonAnswer, transfer: ArrayBuffer[]): SeasonAnswer
   };
 }
 
-/** @param answer answers a request; what it throws is told with its message */
+/** @param answer answers a request; what it throws is told with its message, and a season that cannot be lived further with its place */
 export function replyTo({ id, request }: ToWorker, answer: (request: Request) => Answer): Reply {
   try {
     const found = answer(request);
     const transfer: ArrayBuffer[] = [];
     return { message: { id, answer: isSeason(found) ? handedOver(found, transfer) : found }, transfer };
   } catch (error) {
-    return { message: { id, error: error instanceof Error ? error.message : String(error) }, transfer: [] };
+    const fault = error instanceof SeasonError ? { fault: error.fault } : {};
+    return { message: { id, error: error instanceof Error ? error.message : String(error), ...fault }, transfer: [] };
   }
 }

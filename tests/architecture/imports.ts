@@ -50,7 +50,7 @@ export const RULES: Record<string, Rule> = {
   catalogue: { values: ['model'], types: [], packages: null },
   'catalogue generate': { values: [], types: [], packages: /^node:/ },
   season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'catalogue', 'model', 'lessons texts'], types: [], packages: /^zod$/ },
+  lessons: { values: ['season', 'catalogue', 'model', 'lessons texts'], types: [], packages: /^(zod|jsonc-parser)$/ },
   // chooses the language of texts; reads nothing else, so that the page may use it
   'lessons texts': { values: [], types: [], packages: null },
   'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { jsonFault } from '../../src/lessons/jsonScan';
+import { withLines } from '../../src/lessons/jsonPlace';
 import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
 import type { Problem } from '../../src/lessons/problem';
@@ -76,7 +77,25 @@ describe('the gates', () => {
     for (const text of [`{"title": "${'\\\\'.repeat(450_000)}`, `["${'x'.repeat(990_000)}"]`, '"\\"'.repeat(200_000), '// '.repeat(300_000), deep, `${deep}${']'.repeat(200_000)}`, '{"loop":'.repeat(100_000)]) {
       const read = readPlan(text);
       sound('problems' in read ? read.problems : []);
+      withLines(text, 'problems' in read ? read.problems : []);
     }
+  });
+
+  test('refuse what is nested deeper than 64 levels, and say where', () => {
+    const nested = (levels: number): string => `{\n  "plan": ${'['.repeat(levels - 1)}1${']'.repeat(levels - 1)} }`;
+    const read = readPlan(nested(65));
+    expect('problems' in read && read.problems).toMatchObject([{ line: 2, column: 74, expected: { code: 'json.nesting' } }]);
+    const sixtyFour = readPlan(nested(64));
+    expect('problems' in sixtyFour && sixtyFour.problems.some(({ path }) => path === 'plan')).toBe(true);
+  });
+
+  test('place problems in a text of a million characters, deep and wide, at once', { timeout: 5_000 }, () => {
+    const wide = `{\n "list": ${'['.repeat(60)}${Array.from({ length: 300_000 }, () => '1').join(',')}${']'.repeat(60)},\n "days": "many" }`;
+    const inList = `list${'[0]'.repeat(59)}[299999]`;
+    const at = (path: string): Problem => ({ path, got: { code: 'nothing' }, expected: { code: 'yesNo' } });
+    const lines = withLines(wide, [...Array.from({ length: 38 }, () => at(inList)), at('days')]).map(({ line }) => line);
+    expect(new Set(lines.slice(0, 38))).toEqual(new Set([2]));
+    expect(lines[38]).toBe(3);
   });
 
   test('refuse keys that reach for an object\'s inside', () => {

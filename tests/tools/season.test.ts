@@ -80,11 +80,18 @@ describe('the season command line', () => {
     expect(readWish(['plan.json', '--every=day', '--csv'])).toMatchObject({ plan: 'plan.json', json: false, every: 'day' });
     expect(readWish(['--preset'])).toMatchObject({ preset: '' });
     expect(readWish(['--preset', 'first-loop'])).toMatchObject({ preset: 'first-loop', plan: null });
+    expect(readWish(['--preset=first-loop', '--json'])).toMatchObject({ preset: 'first-loop', json: true });
+    expect(readWish(['--preset', '--csv'])).toMatchObject({ preset: '', json: false });
+    expect(readWish(['--json', '--csv', 'a.json'])).toMatchObject({ plan: 'a.json', json: false });
+    expect(readWish(['a.json', '--ensemble=12', '-h'])).toMatchObject({ ensemble: 12, help: true });
   });
 
   test('is refused with what was got and expected', () => {
     expect(() => readWish(['--every', 'week'])).toThrow('--every: got week; expected hour or day');
-    expect(() => readWish(['--colour'])).toThrow('got --colour; expected');
+    expect(() => readWish(['a.json', '--every'])).toThrow('--every: got nothing; expected hour or day');
+    expect(() => readWish(['a.json', '--ensemble'])).toThrow('--ensemble: got nothing; expected a number of draws');
+    expect(() => readWish(['--colour'])).toThrow('got --colour; expected --every, --csv, --json, --ensemble, --preset or --help');
+    expect(() => readWish(['-x'])).toThrow('got -x; expected');
     expect(() => readWish(['a.json', 'b.json'])).toThrow('expected one plan');
     expect(() => readWish(['a.json', '--ensemble', '0'])).toThrow('--ensemble: got 0; expected a number of draws');
   });

@@ -73,6 +73,7 @@ export const fileWords = {
   'expected.json.value': 'a value',
   'expected.json.commaOrBrace': 'a comma or a closing brace',
   'expected.json.commaOrBracket': 'a comma or a closing bracket',
+  'expected.json.nesting': 'at most 64 levels of braces and brackets',
   'expected.json.closingQuote': 'the rest of a text and its closing double quote',
 
   // a plan's parts among each other

@@ -2,6 +2,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { isWord, say, sayOr } from '../../../words/say';
 import type { Plan } from '../../../season/plan';
+import type { SeasonFault } from '../../../season/seasonError';
 import type { PageState, PageStore } from '../common/page';
 import { buildOf, livedOf, openedOf } from '../common/selectors';
 import type { Client, SeasonView } from '../common/state';
@@ -28,6 +29,8 @@ export interface SeasonRuns {
 
 /** What went wrong, in words: a code that has words of its own, or the message as it stands. */
 export function messageOf(error: unknown): string {
+  const fault = error instanceof Error && 'fault' in error ? error.fault as SeasonFault : null;
+  if (fault) return say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });
   const message = error instanceof Error ? error.message : String(error);
   const key = `failure.${message}`;
   return isWord(key) ? sayOr(key, 'failure.title') : message;
