@@ -1,7 +1,7 @@
 // What an action may hold when it comes from outside, deed by deed. Hours are whole; an hour left out is midnight.
 import { z } from 'zod';
-import { CROPS } from '../model/parameters/crops/crops';
-import { SPECIES } from '../model/parameters/species/species';
+import { CROPS } from '../catalogue/kinds';
+import { SPECIES } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 

@@ -1,6 +1,6 @@
 // The schema of a lesson file: its shape and limits. What ties its parts together is checked in lessonChecks.ts and measureChecks.ts.
 import { PROCESS_NAMES } from '../model/processes/catalogue';
-import { SPECIES } from '../model/parameters/species/species';
+import { SPECIES } from '../catalogue/kinds';
 import { SCORE_NAMES, VARIABLES } from '../season/trajectory';
 import { actionSchema } from './actionSchema';
 import { editorHint, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, textField, wholeFrom, yesNo } from './fields';

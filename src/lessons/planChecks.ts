@@ -1,8 +1,10 @@
 // What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
-import { STAGES, stageType } from '../model/stages/catalogue';
+import { STAGES } from '../catalogue/kinds';
+import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
+import { RECORDED } from '../catalogue/values';
 import { describe, PROBLEMS_MAX } from './problems';
 
 export interface CheckOptions {
@@ -19,9 +21,9 @@ const kindsThat = (does: (type: StageType) => boolean): readonly string[] => STA
 /** Sludge can be let out of these. */
 const DRAINED = kindsThat((type) => type.drains === true);
 /** What these let out can go on to mineralisation. */
-const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleaning !== undefined));
-const RINSED = kindsThat((type) => type.cleaning?.deed === 'rinse');
-const BACKWASHED = kindsThat((type) => type.cleaning?.deed === 'backwash');
+const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleanedBy !== undefined));
+const RINSED = kindsThat((type) => type.cleanedBy?.deed === 'rinse');
+const BACKWASHED = kindsThat((type) => type.cleanedBy?.deed === 'backwash');
 const LIT = kindsThat((type) => type.controls.includes('lamp'));
 const GROWS = kindsThat((type) => type.grows === true);
 const HOLDS_NO_WATER = ['baseDosing', ...kindsThat((type) => type.cells === 0)];
@@ -67,7 +69,7 @@ function checkLoop(plan: Plan, open: boolean, report: Report): void {
     if (type.cells === 0) return;
     const tank = stage.volume_m3 ?? (stage.depth_m === undefined ? Infinity : (stage.area_m2 ?? 0) * stage.depth_m);
     if ((stage.media_m3 ?? 0) > tank) report(`loop[${index}].media_m3`, stage.media_m3, `no more media than the ${tank} m³ of its tank`);
-    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }) >= SMALLEST_m3) return;
+    if (plan.rig !== null || type.volume({ ...type.defaults, ...stage, count: 1 }, RECORDED) >= SMALLEST_m3) return;
     const size = (['volume_m3', 'area_m2', 'media_m3'] as const).find((key) => stage[key] !== undefined) ?? 'volume_m3';
     report(`loop[${index}].${size}`, stage[size], `room for at least ${SMALLEST_m3} m³ of water outside a rig`);
   });

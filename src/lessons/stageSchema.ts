@@ -1,10 +1,11 @@
 // What a stage of the loop or at its side may hold when it comes from outside, kind by kind.
 // Sizes left out take those of the stage's file in model/stages; air left out is no air.
 import { z } from 'zod';
-import { CROPS } from '../model/parameters/crops/crops';
+import { CROPS } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
-import { STAGES, stageType } from '../model/stages/catalogue';
-import type { StageSizes } from '../model/stages/stageType';
+import { STAGES } from '../catalogue/kinds';
+import { stageType } from '../catalogue/stageTypes';
+import type { StageSizes } from '../model/stages/stageScience';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
 type Measure = Exclude<keyof StageSizes, 'outlet'>;

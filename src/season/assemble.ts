@@ -1,6 +1,7 @@
 // From a plan to cells and links: which water runs where, what each cell is, which beds and tanks there are.
-import { stageType } from '../model/stages/catalogue';
+import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
+import type { Values } from '../model/parameters/values';
 import { makeCell } from '../model/cell';
 import type { Cell } from '../model/cell';
 import type { BaseDosingSide, MineralisationSide, Plan, StageSpec } from './plan';
@@ -30,16 +31,16 @@ export const FALL_M = 0.05;
  * Lays out cells in solving order: the largest stage first, then along the flow; side tanks last.
  * @throws RangeError where a kind is unknown or the loop holds no water
  */
-export function assemble(plan: Plan): Assembly {
+export function assemble(plan: Plan, values: Values): Assembly {
   const wet = plan.loop.map((sizes) => ({ sizes, type: stageType(sizes.kind) })).filter(({ type }) => type.cells > 0);
   if (wet.length === 0) throw new RangeError('loop: no stage holds water');
-  const volumes = wet.map(({ sizes, type }) => type.volume({ ...type.defaults, ...sizes }) / type.cells);
+  const volumes = wet.map(({ sizes, type }) => type.volume({ ...type.defaults, ...sizes }, values) / type.cells);
   const largest = plan.rig ? 0 : volumes.indexOf(Math.max(...volumes));
   const cells: Cell[] = [];
   const stages: StageEntry[] = [];
   for (let i = 0; i < wet.length; i++) {
     const { sizes, type } = wet[(largest + i) % wet.length];
-    addStage(cells, stages, sizes, type, false);
+    addStage(cells, stages, sizes, type, false, values);
   }
   const first = wet[0].sizes.id;
   const begin = stages.findIndex((stage) => stage.id === first);
@@ -48,7 +49,7 @@ export function assemble(plan: Plan): Assembly {
     return Array.from({ length: stage.cells }, (__, c) => stage.first + c);
   });
   const mineral = plan.side.find((side): side is MineralisationSide => side.kind === 'mineralisationTank') ?? null;
-  if (mineral) addStage(cells, stages, mineral, stageType('mineralisationTank'), true);
+  if (mineral) addStage(cells, stages, mineral, stageType('mineralisationTank'), true, values);
   const steps = plan.rig ? rigSteps(order) : loopSteps(plan, stages, order);
   const falls = new Float64Array(cells.length);
   for (const { to, fall } of steps) if (to >= 0) falls[to] = fall;
@@ -59,10 +60,10 @@ export function assemble(plan: Plan): Assembly {
   };
 }
 
-function addStage(cells: Cell[], stages: StageEntry[], given: StageSpec | MineralisationSide, type: StageType, side: boolean): void {
+function addStage(cells: Cell[], stages: StageEntry[], given: StageSpec | MineralisationSide, type: StageType, side: boolean, values: Values): void {
   const sizes = { ...type.defaults, ...given };
   const first = cells.length;
-  const each = type.cell(sizes);
+  const each = type.cell(sizes, values);
   // A long bed's volume function gives the whole; its cells share it.
   for (let c = 0; c < type.cells; c++) cells.push(makeCell(first + c, given.id, type.kind, each));
   stages.push({ id: given.id, kind: type.kind, type, sizes, first, cells: type.cells, side, count: ('count' in sizes ? sizes.count : 1) ?? 1 });

@@ -7,7 +7,7 @@ import type { Pipe } from '../model/hydraulics/pipe';
 import { curveFor, electricalPower_W, operatingFlow_m3_d } from '../model/hydraulics/pump';
 import type { PumpCurve } from '../model/hydraulics/pump';
 import { keptBy } from '../model/keptBy';
-import { hydraulics } from '../model/parameters/hydraulics';
+import type { HydraulicNumbers, Values } from '../model/parameters/values';
 import type { Assembly, StageEntry } from './assemble';
 import type { Design } from './design';
 import type { Plan, StageSpec } from './plan';
@@ -21,6 +21,7 @@ export interface Circuit {
   top_m: number;
   /** the plan's own curve, or null: then a flow sets it */
   curve: PumpCurve | null;
+  values: Values;
 }
 
 /** How the circuit runs; entries in the order of its stages. */
@@ -33,7 +34,8 @@ const CIRCLE = Math.PI / 4;
 const wide = (flow_m3_d: number, speed_m_s: number): number => Math.sqrt(flow_m3_d / SECONDS_PER_DAY / (CIRCLE * speed_m_s));
 
 /** The circuit of a plan, or null where there is none (a rig, or no pump). */
-export function circuitOf(plan: Plan, assembly: Assembly, design: Design): Circuit | null {
+export function circuitOf(plan: Plan, assembly: Assembly, design: Design, values: Values): Circuit | null {
+  const h = values.hydraulics;
   const at = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
   if (plan.rig || at < 0) return null;
   const pump = plan.loop[at];
@@ -45,20 +47,23 @@ export function circuitOf(plan: Plan, assembly: Assembly, design: Design): Circu
     if (!entry || !level) return [];
     // Free water: what a tank holds by how deep it is; less than its plan where gravel or media fill it.
     const area = level.volume_m3 / level.depth_m;
-    return [{ entry, lip_m: level.level_m, rim_m: Math.max(level.floor_m + level.height_m, level.level_m + hydraulics.freeboard.value), area_m2: area, pipe: outlet(spec, flow), lipLength_m: flow / SECONDS_PER_DAY / (hydraulics.lipCoefficient.value * hydraulics.lipHead.value * Math.sqrt(hydraulics.lipHead.value)) }];
+    return [{
+      entry, lip_m: level.level_m, rim_m: Math.max(level.floor_m + level.height_m, level.level_m + h.freeboard), area_m2: area, pipe: outlet(spec, flow, h),
+      lipLength_m: flow / SECONDS_PER_DAY / (h.lipCoefficient * h.lipHead * Math.sqrt(h.lipHead)),
+    }];
   });
   const tank = stages[stages.length - 1];
   const top = stages[0];
   if (!tank || !top || stages.length < 2) return null;
   // After the pump filters stand in the pressure pipe; an open tank is poured into over its rim.
   const top_m = top.rim_m;
-  const length = top_m - tank.lip_m + hydraulics.riserRun.value;
-  const width = pump.pipe_mm ? pump.pipe_mm / 1000 : Math.max(hydraulics.riserDiameter.value, wide(flow, hydraulics.riserSpeed.value));
-  return { stages, riser: { ...usualLink(width, length) }, top_m, curve: pump.curve ?? null };
+  const length = top_m - tank.lip_m + h.riserRun;
+  const width = pump.pipe_mm ? pump.pipe_mm / 1000 : Math.max(h.riserDiameter, wide(flow, h.riserSpeed));
+  return { stages, riser: { ...usualLink(h, width, length) }, top_m, curve: pump.curve ?? null, values };
 }
 
-function outlet(spec: StageSpec, flow: number): Pipe {
-  return usualLink(spec.pipe_mm ? spec.pipe_mm / 1000 : Math.max(hydraulics.linkDiameter.value / 1.5, wide(flow, hydraulics.linkSpeed.value)));
+function outlet(spec: StageSpec, flow: number, h: HydraulicNumbers): Pipe {
+  return usualLink(h, spec.pipe_mm ? spec.pipe_mm / 1000 : Math.max(h.linkDiameter / 1.5, wide(flow, h.linkSpeed)));
 }
 
 /**
@@ -68,27 +73,28 @@ function outlet(spec: StageSpec, flow: number): Pipe {
  * @param clog blockage of each stage
  */
 export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: number, clog: readonly number[], T_C: number): Running {
-  const { stages, riser, top_m } = circuit;
+  const { stages, riser, top_m, values } = circuit;
+  const h = values.hydraulics;
   const tank = stages[stages.length - 1];
   // Between pump and fish tank a pressure filter's loss is the pump's; in gravity flow it raises the water before it.
   const lifted = stages.findIndex((stage) => stage.entry.kind === 'fishTank');
   const pressed = (i: number): boolean => i < lifted && (stages[i].entry.type.pressurised ?? false);
-  const own = (i: number, flow: number): number => stages[i].entry.type.loss?.(stages[i].entry.sizes, flow, clog[i]) ?? 0;
+  const own = (i: number, flow: number): number => stages[i].entry.type.loss?.(stages[i].entry.sizes, flow, clog[i], values) ?? 0;
   const inPressure = stages.map((_, i) => i).filter(pressed);
-  const rise = lossOf(riser, T_C);
+  const rise = lossOf(riser, T_C, h);
   const loss = (flow: number): number => inPressure.reduce((sum, i) => sum + own(i, flow), rise(flow));
   const lift = top_m - tank.lip_m - tankLevel_m;
   const flow_m3_d = operatingFlow_m3_d(curve, lift, loss);
   const rows = stages.map((stage, i): LevelStage => {
-    const pipeLoss = lossOf(stage.pipe, T_C);
+    const pipeLoss = lossOf(stage.pipe, T_C, h);
     const count = stage.entry.count;
     return {
       overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m,
       linkLoss_m: pressed(i) ? (flow) => pipeLoss(flow / count) : (flow) => pipeLoss(flow / count) + own(i, flow),
     };
   });
-  const { level_m, arriving_m3_d, spill_m3_d, short_m } = runningLevels(rows, flow_m3_d);
-  return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C) };
+  const { level_m, arriving_m3_d, spill_m3_d, short_m } = runningLevels(rows, flow_m3_d, h);
+  return { flow_m3_d, level_m, arriving_m3_d, spill_m3_d, short_m, power_W: electricalPower_W(flow_m3_d, lift + loss(flow_m3_d), T_C, h) };
 }
 
 /** The weakest sensible pump that delivers a flow at the usual level, or the pump's own curve. */
@@ -99,11 +105,11 @@ const chosenCurve = keptBy(chooseCurve);
 function chooseCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   const tank = circuit.stages[circuit.stages.length - 1];
   if (!(setting_m3_d > 0)) return NO_PUMP;
-  const { stages, riser, top_m } = circuit;
+  const { stages, riser, top_m, values } = circuit;
   const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.kind === 'fishTank')).filter((stage) => stage.entry.type.pressurised);
-  const rise = lossOf(riser, USUAL_T_C);
-  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0) ?? 0), rise(flow));
-  return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss);
+  const rise = lossOf(riser, USUAL_T_C, values.hydraulics);
+  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0, values) ?? 0), rise(flow));
+  return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss, values.hydraulics);
 }
 
 const NO_PUMP: PumpCurve = { maxHead_m: 0, maxFlow_m3_h: 0 };

@@ -1,6 +1,7 @@
 // Levels, falls and stands of a design, before any run: gravity stages fall 5 cm each, the sump stands in a pit,
 // stages after the pump stand above the fish tank's rim and pour into it.
-import { stageType } from '../model/stages/catalogue';
+import { stageType } from '../catalogue/stageTypes';
+import type { Values } from '../model/parameters/values';
 import { FALL_M } from './assemble';
 import type { Plan, StageSpec } from './plan';
 
@@ -12,14 +13,14 @@ const LEAST_STAND = 0.05;
 const SUMP_LEVEL = -0.2;
 const RIM = 0.12;
 
-export function designOf(plan: Plan): Design {
-  const entries = plan.loop.map((spec) => ({ spec, type: stageType(spec.kind), vessel: stageType(spec.kind).vessel({ ...stageType(spec.kind).defaults, ...spec }) }));
+export function designOf(plan: Plan, values: Values): Design {
+  const entries = plan.loop.map((spec) => ({ spec, type: stageType(spec.kind), vessel: stageType(spec.kind).vessel({ ...stageType(spec.kind).defaults, ...spec }, values) }));
   const pump = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
   const gravity = pump < 0 ? entries : entries.slice(0, pump);
   const lifted = pump < 0 ? [] : entries.slice(pump + 1);
   // A stage that costs head falls that much more to the next.
   const perDay = (plan.loop[pump]?.flow_m3_h ?? 1) * 24;
-  const falls = gravity.map(({ spec, type }) => FALL_M + (type.loss?.({ ...type.defaults, ...spec }, perDay, 0) ?? 0));
+  const falls = gravity.map(({ spec, type }) => FALL_M + (type.loss?.({ ...type.defaults, ...spec }, perDay, 0, values) ?? 0));
   const fallen = falls.map((_, i) => falls.slice(0, i).reduce((sum, fall) => sum + fall, 0));
   // The first tank stands just high enough that every later one still stands on the floor.
   const tops = gravity.map(({ spec, vessel }, i) => (spec.kind === 'sump' ? 0 : vessel.depth_m + LEAST_STAND + fallen[i]));
@@ -38,7 +39,7 @@ export function designOf(plan: Plan): Design {
   const at = (spec: StageSpec | undefined): number => (spec ? levels.get(spec.id) ?? lowest : first);
   const stages = entries.map(({ spec, type, vessel }, i): StageLevel => {
     const sizes = { ...type.defaults, ...spec };
-    const volume = type.volume(sizes);
+    const volume = type.volume(sizes, values);
     const own = at(spec);
     const next = plan.loop[(i + 1) % plan.loop.length];
     const following = next?.kind === 'returnPump' ? own : at(next);

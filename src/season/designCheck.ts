@@ -1,6 +1,7 @@
 // A design looked over before any run: what the pump gives against its lift, which link lacks fall or spills, whether the sump holds what runs down.
 import { stopOfPump } from '../model/hydraulics/drainDown';
 import { headLoss_m, pipeVolume_m3 } from '../model/hydraulics/pipe';
+import { valuesWith } from '../catalogue/values';
 import { assemble } from './assemble';
 import { circuitOf, runCircuit, usualCurve } from './circuit';
 import { designOf } from './design';
@@ -12,12 +13,14 @@ const USUAL_T_C = 22;
 
 /**
  * The design with every problem found.
+ * @param parameters in place of the recorded values, by `group.name`
  * @throws RangeError where the loop names a kind outside the catalogue
  */
-export function checkDesign(plan: Plan): Design {
-  const design = designOf(plan);
+export function checkDesign(plan: Plan, parameters: Readonly<Record<string, number>> = {}): Design {
+  const values = valuesWith(parameters);
+  const design = designOf(plan, values);
   if (!design.stages.some((stage) => stage.volume_m3 > 0)) return design;
-  const circuit = circuitOf(plan, assemble(plan), design);
+  const circuit = circuitOf(plan, assemble(plan, values), design, values);
   if (!circuit) return design;
   const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
   const setting = (pump?.flow_m3_h ?? 1) * 24;
@@ -33,7 +36,7 @@ export function checkDesign(plan: Plan): Design {
     if (now.short_m[i] > 0.001 && (uphill > -1e-9 || now.spill_m3_d[i] > 1e-6)) say(i, 'design.uphill', { cm: Math.max(1, Math.round(100 * now.short_m[i])) });
   });
   if (pump && now.flow_m3_d < 0.02 * setting) problems.push({ stage: pump.id, key: 'design.pumpSmall', values: {} });
-  const rows = stages.map((stage) => ({ overflow_m: stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m, linkLoss_m: (flow: number) => headLoss_m(flow, stage.pipe, USUAL_T_C) }));
+  const rows = stages.map((stage) => ({ overflow_m: stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m, linkLoss_m: (flow: number) => headLoss_m(flow, stage.pipe, USUAL_T_C, values.hydraulics) }));
   const stop = stopOfPump(rows, now.level_m, pipeVolume_m3(circuit.riser));
   if (!stop.holds) say(stages.length - 1, 'design.sumpSmall', { L: Math.round(stop.spills_m3 * 1000) });
   return { ...design, problems };

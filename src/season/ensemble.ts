@@ -1,5 +1,5 @@
 // Many worlds, one plan: every parameter drawn from its range, the seasons lived, and what they show as bands of quantiles.
-import { GROUPS } from '../model/parameters/values';
+import { GROUPS } from '../catalogue/values';
 import type { Parameter } from '../model/parameters/parameter';
 import { exp, ln } from '../numerics/elementary';
 import { stream } from '../numerics/streams';

@@ -13,14 +13,13 @@ import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/g
 import { ID } from '../model/processes/catalogue';
 import { DOSE_OF } from '../model/processes/dosing';
 import type { Link } from '../model/network/loopData';
-import { hydraulics } from '../model/parameters/hydraulics';
-import type { StageSizes } from '../model/stages/stageType';
+import type { StageSizes } from '../model/stages/stageScience';
 import { exp, log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
 import type { StageEntry } from './assemble';
 import { lightNow } from './climate';
 import { running } from './deeds';
-import type { Plan, SpeciesKind } from './plan';
+import type { SpeciesKind } from './plan';
 import { settleAcidity } from './reading';
 import type { FishState, RunState } from './runState';
 import { offsetOf, warmTo } from './runtime';
@@ -34,7 +33,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
   const flowOf = setFlows(runtime, state);
   const light = lightOf(runtime, state, day);
   data.light = (t) => lightNow(plan.climate, (t - Math.floor(t + 1e-9)) * 24);
-  const ofHour = airShare(plan, state, day * 24 + hour);
+  const ofHour = airShare(runtime, state, day * 24 + hour);
   for (const stage of assembly.stages) {
     const flow = stage.side ? 0 : flowOf(stage.id);
     const air = (ofHour * (state.air[stage.id] ?? 0) * stage.count) / stage.cells;
@@ -48,10 +47,10 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
       if (cell.bed) {
         const pH = 3 - log10(data.h[c]);
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
-        const crop = values[bed?.crop ?? 'lettuce'];
+        const crop = values.crops[bed?.crop ?? 'lettuce'];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
-        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C) * cell.floor * acidityFactor(crop, pH) : 0;
-        cell.rootTarget = 0.3 + 0.7 * plateau(state.T_C, crop.coldStop, crop.optimumLow - 3, crop.optimumHigh + 3, crop.hotStop);
+        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
+        cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
       }
       if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
       cell.doseRate = 0;
@@ -84,9 +83,9 @@ export const lightOf = (runtime: Runtime, state: RunState, day: number): number 
   (state.light >= 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
 
 /** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
-function airShare(plan: Plan, state: RunState, hour: number): number {
+function airShare({ plan, values }: Runtime, state: RunState, hour: number): number {
   if (state.powerOn) return 1;
-  return hour - state.powerOffAt < (plan.backupAir_h ?? 0) ? hydraulics.backupShare.value : 0;
+  return hour - state.powerOffAt < (plan.backupAir_h ?? 0) ? values.hydraulics.backupShare : 0;
 }
 
 /** Sets the flow of every link, those over a rim among them. @returns the flow that reaches each stage */

@@ -1,6 +1,5 @@
 // Water finds its level: what the pump's tank gains and loses, what runs down when the pump stops, what spills over a rim, when the pump draws air.
 import { drawsAir, leastWater_m3 } from '../model/hydraulics/pump';
-import { hydraulics } from '../model/parameters/hydraulics';
 import { FLOWING, STATES } from '../model/components';
 import { clogging } from '../model/forcing/solidsForcing';
 import type { StageEntry } from './assemble';
@@ -77,7 +76,7 @@ export function floatFill(runtime: Runtime, state: RunState, days: number): void
   const tank = pumpTankOf(runtime);
   if (!tank || !state.floatValve) return;
   const missing = runtime.usualVolume - volumeOf(runtime, tank);
-  if (missing > 1e-9) fill(runtime, state, tank, Math.min(missing, hydraulics.floatRate.value * days));
+  if (missing > 1e-9) fill(runtime, state, tank, Math.min(missing, runtime.values.hydraulics.floatRate * days));
 }
 
 /** Source water into a tank, m³; its level rises where it is the pump's, elsewhere it runs on to that. */
@@ -111,10 +110,10 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   const { stages } = circuit;
   const tank = stages[stages.length - 1];
   const held = volumeOf(runtime, tank.entry);
-  if ((state.drewAir || drawsAir(held, runtime.usualVolume)) && on && !state.dry) {
+  if ((state.drewAir || drawsAir(held, runtime.usualVolume, runtime.values.hydraulics)) && on && !state.dry) {
     state.dry = true;
     events.push({ hour, kind: 'pumpDry', stage: tank.entry.id, amount: held * 1000, byPerson: false });
-  } else if (state.dry && attended && held > hydraulics.dryRestart.value * runtime.usualVolume) state.dry = false;
+  } else if (state.dry && attended && held > runtime.values.hydraulics.dryRestart * runtime.usualVolume) state.dry = false;
   state.drewAir = false;
   const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
   const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
@@ -126,7 +125,7 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   // What stands higher or lower than before comes from the pump's tank or goes to it, as far as it has water.
   stages.slice(0, -1).forEach((stage, i) => {
     const rise = (now.level_m[i] - state.run.level_m[i]) * stage.area_m2;
-    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - BELOW_INTAKE * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes));
+    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - BELOW_INTAKE * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes, runtime.values));
     const moved = Math.min(Math.abs(rise), spare);
     if (moved < 1e-9) now.level_m[i] = state.run.level_m[i];
     else if (rise > 0) pour(runtime, state, tank.entry, stage.entry, moved);
@@ -152,8 +151,8 @@ export function hoursToTurn(runtime: Runtime, state: RunState): number {
   const tank = pumpTankOf(runtime);
   if (!tank) return Infinity;
   const held = volumeOf(runtime, tank);
-  const gains = (state.floatValve ? hydraulics.floatRate.value : 0) - spilling_m3_d(state);
+  const gains = (state.floatValve ? runtime.values.hydraulics.floatRate : 0) - spilling_m3_d(state);
   if (state.dry || gains >= 0) return Infinity;
-  const days = (0.9 * leastWater_m3(runtime.usualVolume) - held) / gains;
+  const days = (0.9 * leastWater_m3(runtime.usualVolume, runtime.values.hydraulics) - held) / gains;
   return Math.max(1, Math.floor(days * 96)) / 4;
 }

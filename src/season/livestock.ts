@@ -63,7 +63,7 @@ export function plant(runtime: Runtime, state: RunState, id: string, { kind, pla
   }
   const area = runtime.assembly.cells[stage.first].floor * stage.cells;
   bed.crop = kind;
-  const crop = runtime.values[kind];
+  const crop = runtime.values.crops[kind];
   bed.plants = plants_m2 * area;
   bed.replant = replant;
   bed.planted = day;
@@ -85,7 +85,7 @@ export function plant(runtime: Runtime, state: RunState, id: string, { kind, pla
 export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell, whole = false): void {
   const bed = state.beds.find((it) => it.stage === id);
   if (!bed) return;
-  const crop = runtime.values[bed.crop];
+  const crop = runtime.values.crops[bed.crop];
   const share = whole ? 1 : crop.cutShare;
   let dry = 0;
   for (let c = bed.first; c < bed.first + bed.cells; c++) {

@@ -9,7 +9,7 @@ import type { Runtime } from './runtime';
 /** How crowded and how hungry the fish of a group are. */
 export function wellbeing(runtime: Runtime, state: RunState, fish: FishState): { density: number; hunger: number } {
   const { assembly, values } = runtime;
-  const f = values[fish.species];
+  const f = values.fish[fish.species];
   const need = (f.basal / f.gain) * fish.mass;
   const hunger = state.day > fish.since && need > 0 ? Math.max(0, 1 - fish.eatenYesterday / need) : 0;
   // A unit's fish crowd in their unit; fish that are alike everywhere share the tank with all others.
@@ -21,7 +21,7 @@ export function wellbeing(runtime: Runtime, state: RunState, fish: FishState): {
 /** What a group would eat in a day as it is now, g. */
 function wishOf(runtime: Runtime, state: RunState, fish: FishState, water: FishWater): number {
   if (fish.number <= 0.5) return 0;
-  const f = runtime.values[fish.species];
+  const f = runtime.values.fish[fish.species];
   const parts = discomforts(f, water, wellbeing(runtime, state, fish));
   return fullRation(f, fish.mass / fish.number) * fish.mass * warmthOfAppetite(f, state.T_C) * appetite(f, water, parts);
 }
@@ -54,7 +54,7 @@ export function meal(runtime: Runtime, state: RunState, feed: FeedState): number
 
 /** g/d that the fish of a tank would eat and gain with nothing limiting but temperature. */
 export function idealGain(runtime: Runtime, fish: FishState, feed_g: number, T_C: number, number: number): number {
-  const f = runtime.values[fish.species];
+  const f = runtime.values.fish[fish.species];
   if (number <= 0) return 0;
   const mass = fish.idealMass / number;
   const eaten = Math.min(feed_g, runtime.values.practice.mealStretch * fullRation(f, mass) * fish.idealMass * warmthOfAppetite(f, T_C));

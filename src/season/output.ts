@@ -41,7 +41,7 @@ export class Rows {
       still[row + I.spill_m3_d] = spillOf(this.runtime, state, c);
       const bed = cell.bed ? state.beds.find((it) => c >= it.first && c < it.first + it.cells) : undefined;
       this.beds[c] = bed;
-      still[row + I.cut_kg] = bed ? bed.cut / values[bed.crop].dryShare / 1000 / bed.cells : 0;
+      still[row + I.cut_kg] = bed ? bed.cut / values.crops[bed.crop].dryShare / 1000 / bed.cells : 0;
       if (!cell.fish) return;
       let number = 0, eaten = 0;
       for (const group of state.fish) {

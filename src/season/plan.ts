@@ -2,8 +2,8 @@
 // Units stand in the names. Same plan, same bits.
 
 import type { PumpCurve } from '../model/hydraulics/pump';
-import type { CropName } from '../model/parameters/crops/crops';
-import type { SpeciesName } from '../model/parameters/species/species';
+import type { CropName } from '../catalogue/kinds';
+import type { SpeciesName } from '../catalogue/kinds';
 import type { Base } from '../model/processes/dosing';
 
 export const PLAN_FORMAT = 'loopwright.plan/2';

@@ -1,7 +1,6 @@
 // One day of a season: cut at every jump of forcing, integrated between cuts, read every hour, booked at midnight.
 import { discomforts, hazard, welfare } from '../model/organisms/fish/comfort';
 import { PROCESSES, ID } from '../model/processes/catalogue';
-import { METHANE_COD_PER_L } from '../model/processes/sludge';
 import { doDeed, running } from './deeds';
 import type { Design } from './design';
 import { refreshForcing } from './forcing';
@@ -135,7 +134,7 @@ export class Runner {
     state.steps += outcome.steps;
     state.rejections += outcome.rejections;
     const length = (to - from) / 24;
-    for (const cell of assembly.cells) state.gas[cell.index] = (data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas] - gasBefore[cell.index]) / length / METHANE_COD_PER_L;
+    for (const cell of assembly.cells) state.gas[cell.index] = (data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas] - gasBefore[cell.index]) / length / runtime.values.kinetics.gasMethane;
     if (hours.includes(to)) read(to, state.y);
   }
 
@@ -143,8 +142,8 @@ export class Runner {
     const { runtime, state } = this;
     for (const fish of state.fish) {
       const water = fishWater(readings[fish.cell], state.T_C);
-      const f = runtime.values[fish.species];
-      fish.welfareNow = welfare(discomforts(f, water, wellbeing(runtime, state, fish)));
+      const f = runtime.values.fish[fish.species];
+      fish.welfareNow = welfare(f, discomforts(f, water, wellbeing(runtime, state, fish)));
       fish.welfareHours += fish.welfareNow * fish.number;
       fish.hours += fish.number;
       cumulated.set(fish, (cumulated.get(fish) ?? 0) + hazard(f, water, fish.welfareNow) / 24);

@@ -47,12 +47,12 @@ export const TOLERANCE = 4e-3;
 export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, number>> = {}, tolerance = TOLERANCE): Runtime {
   const science = scienceWith(parameters);
   const { values, matrix } = science;
-  const assembly = assemble(plan);
+  const assembly = assemble(plan, values);
   const startT_C = plan.rig?.hold?.T_C ?? plan.climate.water_C ?? plan.climate.air_C.mean;
-  const saturation = saturationAt(startT_C);
+  const saturation = saturationAt(startT_C, values);
   const links = assembly.steps.map((step): Link => ({ from: step.from, to: step.to, flow: 0, shear: step.pump ? values.kinetics.pumpShear : 0, superfine: values.kinetics.pumpShearSuperfine, rate: 0 }));
   const data = makeLoopData(assembly.cells, links, matrix, kineticsAt(values, startT_C), saturation, {
-    dry: [values.matter.organicDry, values.matter.organicDry, values.matter.inertDry], coarseClogs: values.kinetics.coarseClogs,
+    dry: [values.matter.organicDry, values.matter.organicDry, values.matter.inertDry], coarseClogs: values.kinetics.coarseClogs, superfine: values.stages.airSuperfine,
   });
   if (plan.rig) {
     data.holdO2 = plan.rig.hold?.O2_mg_L ?? -1;
@@ -62,13 +62,13 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
     data.inflow.set(concentrationsOf(inflow, startT_C, saturation, values));
   }
   setTolerances(data, tolerance / TOLERANCE);
-  const circuit = circuitOf(plan, assembly, designOf(plan));
+  const circuit = circuitOf(plan, assembly, designOf(plan, values), values);
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
   return {
     plan, values, content: science.content, dry: science.dry, matrix, uneaten: science.uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
     solver: new Rosenbrock2(system, placesRead(assembly.cells)), source: concentrationsOf(plan.source, startT_C, saturation, values),
-    at: { T_C: NaN, gas: gasAt(startT_C), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
+    at: { T_C: NaN, gas: gasAt(startT_C, values), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
     openWater_m2: assembly.cells.reduce((sum, cell) => sum + cell.surface, 0),
     wall_m2: assembly.cells.reduce((sum, cell) => sum + cell.floor + Math.max(0, cell.floor - cell.surface) + 4 * Math.sqrt(cell.floor) * (cell.volume / cell.floor), 0),
     circuit, usualVolume: tank ? assembly.cells.slice(tank.first, tank.first + tank.cells).reduce((sum, cell) => sum + cell.volume, 0) : 0, links,
@@ -78,9 +78,9 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
 /** Moves everything that hangs on temperature to a new one; cheap where it has not changed. */
 export function warmTo(runtime: Runtime, T_C: number): void {
   if (runtime.at.T_C === T_C) return;
-  runtime.at = { T_C, gas: gasAt(T_C), constants: thermodynamicConstants(T_C), A: debyeHuckelA(T_C) };
+  runtime.at = { T_C, gas: gasAt(T_C, runtime.values), constants: thermodynamicConstants(T_C), A: debyeHuckelA(T_C) };
   runtime.data.kinetics = kineticsAt(runtime.values, T_C);
-  runtime.data.saturation = saturationAt(T_C);
+  runtime.data.saturation = saturationAt(T_C, runtime.values);
 }
 
 export const offsetOf = (cell: number): number => cell * STATES;

@@ -6,7 +6,7 @@ import { ALK, CA, CF, CI, FE, GUT, IC, K, MG, P, SO4, SS, TAN } from '../model/c
 import { contentTable, dryMass } from '../model/content';
 import { layMatrix } from '../model/network/matrix';
 import type { Matrix } from '../model/network/matrix';
-import { valuesWith } from '../model/parameters/values';
+import { valuesWith } from '../catalogue/values';
 import type { Values } from '../model/parameters/values';
 import { closedColumns } from '../model/processes/definitions';
 

@@ -38,9 +38,9 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
   }
   for (const bed of state.beds) {
     const area = assembly.cells[bed.first].floor * bed.cells;
-    const crop = values[bed.crop];
+    const crop = values.crops[bed.crop];
     // In six steps, since a young crop doubles in days.
-    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, light, state.T_C) * area) / 6;
+    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, light, state.T_C, values.heat.photonsPerJoule) * area) / 6;
     const ripe = bed.plants * crop.ripe;
     if (bed.ideal < ripe) continue;
     if (!bed.replant) bed.ideal = ripe;
@@ -65,7 +65,7 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
   }
   let plants = 0, plantsIdeal = 0;
   for (const bed of state.beds) {
-    const { dryShare, cutShare, harvestShare } = values[bed.crop];
+    const { dryShare, cutShare, harvestShare } = values.crops[bed.crop];
     const fresh = 1 / dryShare / 1000;
     let standing = 0;
     for (let c = bed.first; c < bed.first + bed.cells; c++) standing += state.y[c * STATES + LEAF];

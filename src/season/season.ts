@@ -43,7 +43,7 @@ export class Season {
       this.runtime.data.received.set(from.received);
       this.runtime.data.released.set(from.released);
     }
-    this.runner = new Runner(this.runtime, state, designOf(plan), this.weight);
+    this.runner = new Runner(this.runtime, state, designOf(plan, this.runtime.values), this.weight);
   }
 
   get day(): number { return this.runner.state.day; }

@@ -1,7 +1,7 @@
 // The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
 import { ALL, BA, BH, BN, FLOWING, O2, ROOT, STATES } from '../model/components';
 import { PROCESSES } from '../model/processes/catalogue';
-import type { StageSizes } from '../model/stages/stageType';
+import type { StageSizes } from '../model/stages/stageScience';
 import { pow } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
 import { runCircuit, usualCurve } from './circuit';

@@ -151,13 +151,14 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
 /** Rinses a filter: caught solids leave with half its water, to the drain or the mineralisation tank; some film goes too. @returns m³ used */
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
-  const practice = runtime.values.practice;
-  const way = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type.cleaning
-    ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs, byItself: false };
+  const { practice } = runtime.values;
+  const type = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type;
+  const way = type?.cleaned?.(runtime.values)
+    ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs };
   const volume = way.water * it.volume;
   letOut(runtime, state, cell, volume, [[MF, way.solids, SF], [MS, way.solids, SL], [MI, way.solids, SI], [BA, way.nitrifiers, BA], [BN, way.nitrifiers, BN], [BH, way.heterotrophs, BH]]);
   state.y[offset(cell) + CLOG] *= 1 - way.solids;
-  if (!way.byItself) state.work_h += 0.25;
+  if (!type?.cleanedBy?.byItself) state.work_h += 0.25;
   return volume;
 }
 
@@ -180,7 +181,7 @@ export function evaporate(runtime: Runtime, state: RunState, cell: number, volum
 /** Stages that clean themselves do so once they begin to block. */
 export function cleanByThemselves(runtime: Runtime, state: RunState): void {
   for (const stage of runtime.assembly.stages) {
-    if (!stage.type.cleaning?.byItself || !state.powerOn) continue;
+    if (!stage.type.cleanedBy?.byItself || !state.powerOn) continue;
     for (let c = stage.first; c < stage.first + stage.cells; c++) {
       if (clogging(runtime.assembly.cells[c], state.y, offset(c), runtime.values) > CLEANS_FROM) rinse(runtime, state, c);
     }

@@ -1,8 +1,12 @@
-// Writes the catalogue's lists from its folders.
+// Writes what follows from the folders of src/catalogue: npm run catalogue.
 import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { kindsFile } from '../catalogue/generate/kindsFile';
 import { pageFiles } from '../catalogue/generate/pageFiles';
 
-for (const [path, text] of Object.entries(await pageFiles('.'))) {
-  writeFileSync(path, text);
-  console.log(path);
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const files = { 'src/catalogue/kinds.ts': kindsFile(`${root}src/catalogue`), ...await pageFiles(root) };
+for (const [path, text] of Object.entries(files)) {
+  writeFileSync(`${root}${path}`, text);
+  process.stdout.write(`${path}\n`);
 }

@@ -1,5 +1,5 @@
 // The table a season prints: a column `day`, the columns of each stage, scores and ledger; one row a day or an hour.
-import { STAGES } from '../model/stages/catalogue';
+import { STAGES } from '../catalogue/kinds';
 import type { DayChunk, LedgerLine, Scores, StageCells, Trajectory, Variable } from '../season/trajectory';
 import type { Plan } from '../season/plan';
 import { stageReading } from '../season/stageReading';

@@ -8,11 +8,11 @@ import { playLesson } from '../lessons/playLesson';
 import { movesBetween } from '../lessons/moves';
 import { settle } from '../lessons/predictions';
 import { readLesson } from '../lessons/readLesson';
-import { STAGES } from '../model/stages/catalogue';
 import { comfortOf } from '../season/comfort';
 import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
 import { runSeason } from '../season/season';
+import { catalogueEntries } from './catalogueEntries';
 import { createRuns } from './engineRuns';
 import { processFacts } from './processFacts';
 import type { Answers, FromWorker, Request, ToWorker } from './messages';
@@ -22,8 +22,7 @@ const runs = createRuns();
 function answer(request: Request): Answers[keyof Answers] {
   switch (request.ask) {
     case 'catalogue':
-      return STAGES.map(({ kind, group, controls, airMax_L_min, cautions, defaults }) => ({ kind, group, controls, airMax_L_min, lamp_W: defaults.lamp_W ?? 0, cautions })).concat(
-        { kind: 'baseDosing', group: 'dosePolish', controls: ['base'], airMax_L_min: 0, lamp_W: 0, cautions: ['caustic'] });
+      return catalogueEntries();
     case 'processes':
       return processFacts();
     case 'openLesson': {

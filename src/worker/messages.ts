@@ -1,4 +1,5 @@
 // What the page and the worker say to each other. Every request carries an id and gets one answer with the same id.
+import type { Capabilities, KindSizes, StageControl, StageGroup } from '../model/stages/stageKind';
 import type { Action, Plan } from '../season/plan';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
@@ -9,15 +10,15 @@ import type { Played } from '../lessons/playLesson';
 import type { Settled } from '../lessons/predictions';
 
 /** One kind of stage as the shelf and inspector need it; texts are keys into words. */
-export interface CatalogueEntry {
+export interface CatalogueEntry extends Capabilities {
   kind: string;
-  group: 'keepFish' | 'catchSolids' | 'treatWater' | 'growPlants' | 'moveWater' | 'dosePolish';
+  group: StageGroup;
   /** Settings a person may change while the season runs. */
-  controls: ('air' | 'feed' | 'drain' | 'rinse' | 'backwash' | 'pump' | 'base' | 'lamp')[];
+  controls: readonly StageControl[];
   airMax_L_min: number;
-  /** power of its lamp where the plan says nothing, W; 0 where it has none */
-  lamp_W: number;
-  cautions: string[];
+  /** sizes that a plan may give it, with their ranges */
+  sizes: KindSizes;
+  cautions: readonly string[];
 }
 
 /** Levels and stands of a design, in m above the floor (the sump stands in a pit, so its floor is negative). */

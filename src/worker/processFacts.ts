@@ -1,9 +1,9 @@
 // What the page needs to tell why: what one unit of each process does to the water, and at which reading it runs at half its rate.
 import { ALK, CF, CI, FF, IC, NO2, NO3, O2, S2, SS, TAN, UI } from '../model/components';
 import { contentTable, dryMass } from '../model/content';
-import { CROPS } from '../model/parameters/crops/crops';
-import type { CropName } from '../model/parameters/crops/crops';
-import { valuesWith } from '../model/parameters/values';
+import { CROPS } from '../catalogue/kinds';
+import type { CropName } from '../catalogue/kinds';
+import { valuesWith } from '../catalogue/values';
 import { PROCESS_NAMES } from '../model/processes/catalogue';
 import { closedColumns, DEFINITIONS } from '../model/processes/definitions';
 import type { Limit, ProcessFacts, WaterQuantity } from './messages';
@@ -36,7 +36,7 @@ export function processFacts(): ProcessFacts {
   const nitrifying: Limit[] = [{ by: 'pH', variables: ['pH'], half: k.nitrifierLowPH, shape: 'acid' }, monod('alkalinity', ['alkalinity_meq_L'], k.nitrifierAlkalinity)];
   const nitrogen = ['NO3_mgN_L', 'TAN_mgN_L'];
   const crops = Object.fromEntries((Object.keys(CROPS) as CropName[]).map((crop): [string, Limit[]] => {
-    const c = values[crop];
+    const c = values.crops[crop];
     return [crop, [monod('nitrogen', nitrogen, c.halfN), monod('phosphorus', ['PO4_mgP_L'], c.halfP), monod('potassium', ['K_mg_L'], c.halfK), monod('calcium', ['Ca_mg_L'], c.halfCa), monod('magnesium', ['Mg_mg_L'], c.halfMg), monod('iron', ['Fe_mg_L'], c.halfFe)]];
   }));
   return {

@@ -41,28 +41,29 @@ function isLoader(called: ts.Expression): boolean {
 interface Rule { values: string[]; types: string[]; packages: RegExp | null }
 
 const PAGE = ['page/state', 'words', 'assets'];
-const ENGINE_TYPES = ['lessons', 'season', 'model'];
+const ENGINE_TYPES = ['lessons', 'season', 'catalogue', 'model'];
 
 /** The table of DEVELOPERS.md, "who may import whom". Worker files have names of their own: see partOf. */
 export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
-  season: { values: ['model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'model'], types: [], packages: /^zod$/ },
-  'worker entry': { values: ['lessons', 'season', 'model', 'worker messages'], types: [], packages: null },
+  catalogue: { values: ['model'], types: [], packages: null },
+  'catalogue generate': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
+  season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
+  lessons: { values: ['season', 'catalogue', 'model'], types: [], packages: /^zod$/ },
+  'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
-  'worker messages': { values: [], types: ['lessons', 'season'], packages: null },
+  'worker messages': { values: [], types: ENGINE_TYPES, packages: null },
   words: { values: ['catalogue words'], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
   'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
   'catalogue drawing': { values: ['page/picture/kit'], types: [], packages: null },
   'catalogue words': { values: [], types: [], packages: null },
   'catalogue drawings': { values: ['catalogue drawing'], types: ['page/picture/kit'], packages: null },
   'catalogue icons': { values: ['catalogue icon'], types: [], packages: null },
-  'catalogue generator': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
   'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
   'page/picture': { values: [...PAGE, 'page/picture/kit', 'catalogue drawings'], types: [], packages: /^phaser$/ },
   'page/panels': { values: [...PAGE, 'catalogue icons'], types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'model', 'catalogue generator'], types: [], packages: /^node:/ },
+  tools: { values: ['lessons', 'season', 'catalogue', 'catalogue generate', 'model'], types: [], packages: /^node:/ },
   main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
 };
 
@@ -80,13 +81,13 @@ export function partOf(path: string): string | undefined {
   return name === 'client' || name === 'messages' ? `worker ${name}` : 'worker entry';
 }
 
-/** Each file of a kind's folder is a part of its own, and so is each list that is written from them. */
-function catalogueParts(path: string): string | undefined {
+/** The engine's side of the catalogue is one part; what the page has of a kind is a part by its file, and so is each list written from these. */
+function catalogueParts(path: string): string {
   const name = posix.basename(path).replace(/\.tsx?$/, '');
-  if (path.startsWith('src/catalogue/generate/')) return 'catalogue generator';
+  if (path.startsWith('src/catalogue/generate/')) return 'catalogue generate';
   if (name.endsWith('.svg')) return 'catalogue icon';
   const part = `catalogue ${name}`;
-  return Object.hasOwn(RULES, part) ? part : undefined;
+  return Object.hasOwn(RULES, part) ? part : 'catalogue';
 }
 
 /** The folder of a kind that a path lies in. */

@@ -36,12 +36,18 @@ function correlated(path: string, record: Record<string, unknown>): string[] {
   return [...(finite ? [] : [`${path}: coefficients`]), ...(range ? [] : [`${path}: range`]), ...(said(record['formula']) ? [] : [`${path}: no formula`])];
 }
 
-const modules = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/model/parameters/*.ts', { eager: true }))
+const recorded = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/model/parameters/*.ts', { eager: true }))
   .map(([path, module]) => [path.replace(/^.*parameters\//, ''), module] as const);
+// a stage's science is functions; crops, fish and a kind's own constants are numbers
+const ofKinds = Object.entries(import.meta.glob<Record<string, unknown>>(
+  ['../../src/catalogue/{crops,species}/*/science.ts', '../../src/catalogue/stages/*/constants.ts'], { eager: true },
+)).map(([path, module]) => [path.replace(/^.*catalogue\//, ''), module] as const);
+const modules = [...recorded, ...ofKinds];
 
 describe('the constants of the model', () => {
   it('are there', () => {
-    expect(modules.map(([path]) => path)).toContain('chemistry.ts');
+    const paths = modules.map(([path]) => path);
+    for (const path of ['chemistry.ts', 'crops/lettuce/science.ts', 'species/tilapia/science.ts']) expect(paths).toContain(path);
   });
 
   it.each(modules)('%s: each has a finite value inside its range, a unit, a source and a flag', (_path, module) => {

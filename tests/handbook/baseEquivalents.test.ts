@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { ALK, CA, IC, K, NA } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { ID, PROCESS_NAMES } from '../../src/model/processes/catalogue';
 import { closedColumns } from '../../src/model/processes/definitions';
 import { BASES, DOSE_OF } from '../../src/model/processes/dosing';

@@ -5,8 +5,8 @@
 import { describe, expect, it } from 'vitest';
 import { ATOM, FISH, IC, O2, P, SOLIDS, SS, TAN } from '../../src/model/components';
 import { contentTable, dryMass } from '../../src/model/content';
-import { SPECIES } from '../../src/model/parameters/species/species';
-import { valuesWith } from '../../src/model/parameters/values';
+import { SPECIES } from '../../src/catalogue/kinds';
+import { valuesWith } from '../../src/catalogue/values';
 import type { SpeciesKind } from '../../src/season/plan';
 import { perKilogram } from './feedCases';
 

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { ATOM, CF, CI, CS, FF, FI, FS, FISH, IC, O2, TAN, UF, UI, US } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { fishAt } from '../../src/model/organisms/fish/fishAt';
 import { ID } from '../../src/model/processes/catalogue';
 import { closedColumns } from '../../src/model/processes/definitions';
@@ -20,7 +20,7 @@ const growing = fishAt(values, 'tilapia', 28).growing;
 const part = (process: 'eating' | 'fishBasal', component: number): number =>
   (process === 'fishBasal' ? column(process, component) : growing * column('fishGrowth', component) + (1 - growing) * column('fishExpenditure', component));
 /** Fish of 100 g eating 2.5 % a day: what basal respiration adds per gram eaten. */
-const basal = values.tilapia.basal / 0.025;
+const basal = values.fish.tilapia.basal / 0.025;
 const perFeed = (component: number): number => part('eating', component) + basal * part('fishBasal', component);
 
 describe('a kilogram of feed eaten', () => {

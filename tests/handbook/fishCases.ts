@@ -1,7 +1,7 @@
 // Fish on the bench, as published trials kept them: growth in ammonia and in nitrate, appetite at low oxygen, growth over months, oxygen when the air fails.
 import { FISH } from '../../src/model/components';
 import { fullRation, warmthOfAppetite } from '../../src/model/organisms/fish/comfort';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { VARIABLES } from '../../src/season/trajectory';
 import type { Composition, SpeciesKind } from '../../src/season/plan';
 import { readCell } from '../../src/season/reading';
@@ -11,7 +11,7 @@ import { fishTankPlan, liveThrough, liveThroughChunks, standingAt } from './benc
 
 /** % of their mass that rainbow trout want in a day. */
 export function troutRation(T_C: number, mass_g: number): number {
-  const { rainbowTrout } = valuesWith();
+  const { rainbowTrout } = valuesWith().fish;
   return 100 * fullRation(rainbowTrout, mass_g) * warmthOfAppetite(rainbowTrout, T_C);
 }
 
@@ -68,7 +68,7 @@ export function afterAirFailure(kg_m3: number, fed_g_d: number): number[] {
 }
 
 /** °C at which a species is at ease. */
-export const comfortable = (species: SpeciesKind): number => valuesWith()[species].optimumLow;
+export const comfortable = (species: SpeciesKind): number => valuesWith().fish[species].optimumLow;
 
 /** Share that lives through an exposure; unfed, in water that is renewed two thousand times a day. */
 export function alive(species: SpeciesKind, inflow: Composition, days: number, check: (water: Reading) => void = () => undefined): number {

@@ -2,8 +2,8 @@
 // 1998, 2.25–2.65 mg/L NH3-N in 96 h; Wang et al. 2006, nitrite 28.18 mg/L at 35 and 44.67 at 70 mg/L of chloride in 96 h, read as N:
 // published. Hydrogen sulfide, carbon dioxide and oxygen: the values of the species' record, with the flags given there.
 import { describe, expect, it } from 'vitest';
-import { SPECIES } from '../../src/model/parameters/species/species';
-import { valuesWith } from '../../src/model/parameters/values';
+import { SPECIES } from '../../src/catalogue/kinds';
+import { valuesWith } from '../../src/catalogue/values';
 import type { Reading } from '../../src/season/reading';
 import type { Composition, SpeciesKind } from '../../src/season/plan';
 import { standingAt } from './bench';
@@ -16,7 +16,7 @@ interface Exposure { what: string; days: number; inflow: Composition; read: (wat
 
 /** The exposures of one species: what stands in the water all the while. */
 function exposures(species: SpeciesKind): Exposure[] {
-  const f = valuesWith()[species];
+  const f = valuesWith().fish[species];
   const T_C = comfortable(species);
   const ammonia = { pH: 8, O2_mg_L: 7 };
   const sulfide = { pH: 7, O2_mg_L: 7 };
@@ -39,13 +39,13 @@ describe.each(KINDS)('%s', (species) => {
   });
 
   it('is halved by want of oxygen in the time of its record', () => {
-    const f = valuesWith()[species];
+    const f = valuesWith().fish[species];
     const share = alive(species, { pH: 7.5, O2_mg_L: f.o2Lethal }, 1);
     expect(Math.abs(Math.log(share) / Math.log(0.5) / (1 / f.o2LethalTime) - 1)).toBeLessThan(0.05);
   });
 
   it('suffers less from half of it than half as much', () => {
-    const f = valuesWith()[species];
+    const f = valuesWith().fish[species];
     const pH = 8;
     const inflow = (dose: number): Composition => ({ pH, O2_mg_L: 7, TAN_mgN_L: standingAt({ pH, O2_mg_L: 7, TAN_mgN_L: 30 }, { T_C: comfortable(species), O2_mg_L: 7 }, (w) => w.NH3, dose) });
     const [whole, half] = [f.nh3LC50, f.nh3LC50 / 2].map((dose) => -Math.log(alive(species, inflow(dose), 4)));

@@ -3,7 +3,7 @@
 // × 1.2 = 0.75 g NH3/d, over 0.57 g/m²/d = 1.3 m² of film; advice is far more. Butterhead lettuce drinks 5.5 L a head (Conversa et al. 2004),
 // 300 L/kg dry (Nemali, Purdue): published.
 import { describe, expect, it } from 'vitest';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { runSeason } from '../../src/season/season';
 import { keptPlan } from '../season/plans';
 import { apart } from './answers';
@@ -45,7 +45,7 @@ describe('lettuce in a loop', () => {
     const scores = (planted: boolean): ReturnType<typeof runSeason>['summary']['scores'] =>
       runSeason({ ...kept, days: 35, loop: kept.loop.map((stage) => (planted || !stage.crop ? stage : { ...stage, crop: { ...stage.crop, plantedDay: 999 } })) }).summary.scores;
     const [planted, bare] = [scores(true), scores(false)];
-    const { dryShare, transplant } = valuesWith().lettuce;
+    const { dryShare, transplant } = valuesWith().crops.lettuce;
     const bed = kept.loop.find(({ crop }) => crop !== undefined);
     const grown = planted.plants_kg * 1000 * dryShare - transplant * (bed?.crop?.plants_m2 ?? 0) * (bed?.area_m2 ?? 0);
     const litres = (planted.waterUsed_L - bare.waterUsed_L) / grown;

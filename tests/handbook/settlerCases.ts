@@ -1,9 +1,10 @@
 // Separators and settled sludge on the bench: what they keep of fresh faeces, what leaches, what nitrate holds back.
 import { NO3, P, S2, SF, SL, SO4, SS, TAN } from '../../src/model/components';
-import { stageType } from '../../src/model/stages/catalogue';
+import { stageType } from '../../src/catalogue/stageTypes';
 import type { Action, StageKind } from '../../src/season/plan';
 import { runSeason } from '../../src/season/season';
 import { course } from '../season/courses';
+import { RECORDED } from '../../src/catalogue/values';
 import { benchPlan, did, liveThrough } from './bench';
 
 /** m³/m²/d */
@@ -15,7 +16,7 @@ const SOLIDS = ['solidsCoarse_mg_L', 'solidsFine_mg_L'] as const;
 /** Share of suspended solids kept over the second day, drained each day. */
 export function kept(kind: StageKind, load = SURFACE_LOAD, solids: typeof FRESH = FRESH): number {
   const stage = { id: 'one', kind, volume_m3: 0.19, count: 1 };
-  const floor = stageType(kind).cell(stage).floor;
+  const floor = stageType(kind).cell(stage, RECORDED).floor;
   const plan = benchPlan({
     stage, days: 2, rig: { inflow: { pH: 7.3, alkalinity_meq_L: 3, O2_mg_L: 8, PO4_mgP_L: 1, SO4_mgS_L: 10, Ca_mg_L: 50, K_mg_L: 5, ...solids }, flow_m3_d: load * floor, hold: { T_C: 14 } },
     change: { start: { water: 'source', biofilm: 'bare' }, actions: [{ every_d: 1, from: 1, do: 'drain', stage: 'one' }] },

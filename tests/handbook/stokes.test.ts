@@ -2,8 +2,10 @@
 // by hand from the equation: derived. Speeds seen in fish farms: Merino, World Aquaculture Society abstract; Chen et al. 2003.
 import { describe, expect, it } from 'vitest';
 import { stokesReynolds, stokesVelocity_m_d } from '../../src/model/solids/stokes';
-import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
 import { apart } from './answers';
+
+const { hydraulics: h } = RECORDED;
 
 /** id, °C, µm, kg/m³, m/d, Reynolds number */
 const TABLE: [string, number, number, number, number, number][] = [
@@ -19,26 +21,26 @@ const TABLE: [string, number, number, number, number, number][] = [
 
 describe('the sinking of small solids', () => {
   it.each(TABLE)('%s: at %f °C a sphere of %f µm and %f kg/m³ sinks %f m/d, within 1 %%', (_id, T_C, um, density, m_d) => {
-    expect(apart(stokesVelocity_m_d(um, density, T_C), m_d)).toBeLessThan(0.01);
+    expect(apart(stokesVelocity_m_d(um, density, T_C, h), m_d)).toBeLessThan(0.01);
   });
 
   it.each(TABLE)('%s: at %f °C, %f µm, %f kg/m³, %f m/d its Reynolds number is %f, to the last digit', (_id, T_C, um, density, _m_d, Re) => {
-    expect(Math.abs(stokesReynolds(um, density, T_C) - Re)).toBeLessThan(0.001);
+    expect(Math.abs(stokesReynolds(um, density, T_C, h) - Re)).toBeLessThan(0.001);
   });
 
   it('goes by the square of the diameter and faster in warm water', () => {
-    expect(apart(stokesVelocity_m_d(80, 1100, 20), 4 * stokesVelocity_m_d(40, 1100, 20))).toBeLessThan(1e-12);
-    expect(stokesVelocity_m_d(80, 1100, 28)).toBeGreaterThan(stokesVelocity_m_d(80, 1100, 15));
+    expect(apart(stokesVelocity_m_d(80, 1100, 20, h), 4 * stokesVelocity_m_d(40, 1100, 20, h))).toBeLessThan(1e-12);
+    expect(stokesVelocity_m_d(80, 1100, 28, h)).toBeGreaterThan(stokesVelocity_m_d(80, 1100, 15, h));
   });
 
   it('lifts what is lighter than water', () => {
-    expect(stokesVelocity_m_d(100, 920, 20)).toBeLessThan(0);
+    expect(stokesVelocity_m_d(100, 920, 20, h)).toBeLessThan(0);
   });
 
   it('puts the superfine class of settling speeds below 40 µm and the fine class below 200 µm', () => {
     const { settleFine, settleSuperfine } = valuesWith().kinetics;
-    expect(settleSuperfine).toBeLessThan(stokesVelocity_m_d(40, 1190, 25));
-    expect(settleFine).toBeGreaterThan(stokesVelocity_m_d(40, 1190, 25));
-    expect(settleFine).toBeLessThan(stokesVelocity_m_d(200, 1190, 25));
+    expect(settleSuperfine).toBeLessThan(stokesVelocity_m_d(40, 1190, 25, h));
+    expect(settleFine).toBeGreaterThan(stokesVelocity_m_d(40, 1190, 25, h));
+    expect(settleFine).toBeLessThan(stokesVelocity_m_d(200, 1190, 25, h));
   });
 });

@@ -3,6 +3,9 @@
 import { describe, expect, it } from 'vitest';
 import { drainDown_m3, sumpLacks_m3 } from '../../src/model/hydraulics/drainDown';
 import { leastWater_m3 } from '../../src/model/hydraulics/pump';
+import { RECORDED } from '../../src/catalogue/values';
+
+const { hydraulics: h } = RECORDED;
 
 const bed = { area_m2: 4, above_m: 0.25, voids: 0.4 };
 const tank = { area_m2: 1, above_m: 0.03, voids: 1 };
@@ -17,7 +20,7 @@ describe('the sump of the example', () => {
 
   it('is too small at 0.44 m³ once the pump’s own need is counted, and large enough at 0.55 m³', () => {
     const falls = drainDown_m3([bed, tank], PIPES);
-    expect(sumpLacks_m3(0.44, falls, leastWater_m3(0.44))).toBeCloseTo(leastWater_m3(0.44), 12);
-    expect(sumpLacks_m3(0.55, falls, leastWater_m3(0.55))).toBe(0);
+    expect(sumpLacks_m3(0.44, falls, leastWater_m3(0.44, h))).toBeCloseTo(leastWater_m3(0.44, h), 12);
+    expect(sumpLacks_m3(0.55, falls, leastWater_m3(0.55, h))).toBe(0);
   });
 });

@@ -5,12 +5,14 @@ import { drainDown_m3 } from '../../src/model/hydraulics/drainDown';
 import { headLoss_m } from '../../src/model/hydraulics/pipe';
 import { ALK } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
-import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
 import { uvWaterFactor } from '../../src/model/polish/uv';
 import { ID } from '../../src/model/processes/catalogue';
 import { closedColumns } from '../../src/model/processes/definitions';
 import { stokesVelocity_m_d } from '../../src/model/solids/stokes';
 import { ask, table } from './answers';
+
+const { hydraulics: h } = RECORDED;
 
 /** One published check: how far off it may be, as a share of what is expected, by a factor either way, or in its own unit. */
 export interface Check { source: string; quantity: string; expected: number; ours: number; share?: number; factor?: number; within?: number }
@@ -50,8 +52,8 @@ export const chemistry = (): Check[] => [
   { source: 'Benson & Krause 1984', quantity: 'O2 saturation at 22 °C, 0.85 atm, mg/L', expected: 7.398, ours: ask({ T_C: 22, pressure_atm: 0.85 }).O2_saturation_mg_L, within: 0.002 },
   { source: 'EN 25814, salt', quantity: 'O2 lost to each g/kg at 25 °C, mg/L', expected: 0.0421, ours: (ask({ T_C: 25 }).O2_saturation_mg_L - ask({ T_C: 25, salinity_g_kg: 2 }).O2_saturation_mg_L) / 2, share: 0.15 },
   { source: 'Sander 2015', quantity: 'H2S in air over water, 25 °C', expected: 0.4, ours: gasOverWater('H2S', 25), share: 0.04 },
-  { source: 'Stokes', quantity: '200 µm, 1050 kg/m³ at 20 °C, m/d', expected: 97.3, ours: stokesVelocity_m_d(200, 1050, 20), share: 0.01 },
-  { source: 'Swamee & Jain 1976', quantity: '2000 L/h in 25 mm over 5 m, m', expected: 0.312, ours: headLoss_m(48, { length_m: 5, diameter_m: 0.025, fittings: 0 }, 20), share: 0.012 },
+  { source: 'Stokes', quantity: '200 µm, 1050 kg/m³ at 20 °C, m/d', expected: 97.3, ours: stokesVelocity_m_d(200, 1050, 20, h), share: 0.01 },
+  { source: 'Swamee & Jain 1976', quantity: '2000 L/h in 25 mm over 5 m, m', expected: 0.312, ours: headLoss_m(48, { length_m: 5, diameter_m: 0.025, fittings: 0 }, 20, h), share: 0.012 },
   { source: 'Sump geometry', quantity: 'room for what runs down, m³', expected: 0.44, ours: drainDown_m3([{ area_m2: 4, above_m: 0.25, voids: 0.4 }, { area_m2: 1, above_m: 0.03, voids: 1 }], 0.01), share: 1e-9 },
   { source: 'Bolton & Linden 2003', quantity: 'UV mean over 5 cm at 60 %/cm', expected: 0.3611, ours: uvWaterFactor(0.6, 5), share: 0.001 },
 ];

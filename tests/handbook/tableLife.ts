@@ -1,6 +1,6 @@
 // Headline rows of the published checks that are lived through: films, sludge, fish, crops, the commercial raft system.
 import { FISH, O2, TAN } from '../../src/model/components';
-import { valuesWith } from '../../src/model/parameters/values';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
 import { standingAt } from './bench';
@@ -87,7 +87,7 @@ export function crops(): Check[] {
     { source: 'Goto et al. 1996', quantity: 'lettuce at 2.1 against 8.4 mg/L O2', expected: 1, ours: leaf({ O2_mg_L: 2.1 }) / leaf({ O2_mg_L: 8.4 }), share: 0.05 },
     { source: 'Yoshida et al. 1997', quantity: 'lettuce at 3.2 against 6.4 mg/L O2, 7 d', expected: 1, ours: leaf({ O2_mg_L: 3.2, days: 7 }) / leaf({ O2_mg_L: 6.4, days: 7 }), share: 0.02 },
     { source: 'van Henten 1994', quantity: 'lettuce after 35 d at 17 mol/m²/d, g dry/m²', expected: 335, ours: lettuceByLight(17), share: 0.1 },
-    { source: 'Cornell handbook', quantity: 'a head then, 38 plants/m², g fresh', expected: 150, ours: lettuceByLight(17) / 38 / valuesWith().lettuce.dryShare, share: 0.1 },
+    { source: 'Cornell handbook', quantity: 'a head then, 38 plants/m², g fresh', expected: 150, ours: lettuceByLight(17) / 38 / valuesWith().crops.lettuce.dryShare, share: 0.1 },
     { source: 'Anderson et al. 2017', quantity: 'lettuce lost at pH 7.0, 35 d, % dry', expected: 18, ours: 100 * (1 - leaf({ pH: 7, days: 35, T_C: 22 }) / leaf({ pH: 5.8, days: 35, T_C: 22 })), within: 5 },
     { source: 'Graber & Junge 2009', quantity: 'tomato N, whole plant, g/m²/d', expected: 0.43 / 0.69, ours: tomato.N, factor: 2 },
     { source: 'Graber & Junge 2009', quantity: 'tomato P/N (0.163–0.212)', expected: 0.187, ours: tomato.P / tomato.N, within: 0.0245 },
@@ -99,7 +99,7 @@ export function crops(): Check[] {
 const shortOf = (g_m2_d: number): number => liveRafts((g_m2_d * RAFT_AREA) / 1000 / PUBLISHED_FEED, 49).stores.filter((store) => store < 0.5).length;
 
 export function rafts(): Check[] {
-  const retention = (id: string): number => designOf(keptPlan('commercial-raft')).stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
+  const retention = (id: string): number => designOf(keptPlan('commercial-raft'), RECORDED).stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
   const lived = liveRafts(0.9, 170);
   const source = 'UVI raft system';
   const at = `${source}, 17.4 kg/d`;

@@ -5,10 +5,11 @@ import { describe, expect, it } from 'vitest';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
 import { apart } from './answers';
+import { RECORDED } from '../../src/catalogue/values';
 import { liveRafts, PUBLISHED_FEED } from './raftSystem';
 
 describe('its water', () => {
-  const design = designOf(keptPlan('commercial-raft'));
+  const design = designOf(keptPlan('commercial-raft'), RECORDED);
   const minutes = (id: string): number => design.stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
 
   it.each([['fish', 1.37 * 60], ['clarifiers', 20], ['rafts', 2.98 * 60]])('stays in the %s for %f minutes, within 2 %%', (id, published) => {

@@ -4,11 +4,11 @@
 // The crop's radiation use, leaf area and extinction are set on these three courses; Cornell's head is apart from them.
 // Brechner & Both, Cornell handbook (from memory): 17 mol/m²/d give heads of 150 g in about 35 days at some 38 plants/m².
 import { describe, expect, it } from 'vitest';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { apart } from './answers';
 import { lettuceByLight as ours } from './plantCases';
 
-const { lettuce } = valuesWith();
+const { lettuce } = valuesWith().crops;
 const START = 2.72, DAYS = 35, T_C = 22, CO2 = 400, LIGHT_H = 16;
 
 /** g dry/m² after 35 days by the published equations; Heun, steps of 300 s. @param stomata m/s @param dli mol/m²/d */

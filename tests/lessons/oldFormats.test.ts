@@ -5,7 +5,7 @@ import { problemText } from '../../src/lessons/problems';
 import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
 import { PROCESS_NAMES } from '../../src/model/processes/catalogue';
-import { stageType } from '../../src/model/stages/catalogue';
+import { stageType } from '../../src/catalogue/stageTypes';
 import { VARIABLES } from '../../src/season/trajectory';
 import { changed, fileText, soundLesson, soundPlan } from './plans';
 import type { Json } from './plans';

@@ -1,6 +1,6 @@
 // The gate for plans: what the format's own example shows is read, defaults are written out, faults are named with their place.
 import { describe, expect, test } from 'vitest';
-import { STAGES } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
 import { readPlan, withDefaults } from '../../src/lessons/readPlan';
 import { problemText } from '../../src/lessons/problems';
 import type { Deed, Plan, StageKind } from '../../src/season/plan';

@@ -1,5 +1,5 @@
 // Other worlds than the recorded one: parameters drawn from their ranges, and one at a time halved and doubled.
-import { GROUPS } from '../../src/model/parameters/values';
+import { GROUPS } from '../../src/catalogue/values';
 import type { Parameter } from '../../src/model/parameters/parameter';
 import { drawParameters } from '../../src/season/ensemble';
 

@@ -1,6 +1,8 @@
 // The catalogue of stages: each is a thing one could build, and each caution has its words.
 import { describe, expect, it } from 'vitest';
-import { STAGES, stageType } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
+import { stageType } from '../../src/catalogue/stageTypes';
+import { RECORDED } from '../../src/catalogue/values';
 import { english } from '../../src/words/english';
 
 describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, type) => {
@@ -10,16 +12,16 @@ describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, typ
       expect(kind).toBe('returnPump');
       return;
     }
-    const cell = type.cell(sizes);
+    const cell = type.cell(sizes, RECORDED);
     for (const part of ['volume', 'surface', 'floor', 'film', 'depth'] as const) expect(cell[part], part).toBeGreaterThan(0);
-    expect(cell.volume * type.cells).toBeCloseTo(type.volume(sizes), 9);
-    const vessel = type.vessel(sizes);
+    expect(cell.volume * type.cells).toBeCloseTo(type.volume(sizes, RECORDED), 9);
+    const vessel = type.vessel(sizes, RECORDED);
     expect(vessel.height_m).toBeGreaterThan(vessel.depth_m);
     expect(vessel.width_m).toBeGreaterThan(0);
   });
 
   it('holds twice the water as two units', () => {
-    if (type.cells > 0) expect(type.volume({ ...type.defaults, count: 2 })).toBeCloseTo(2 * type.volume({ ...type.defaults, count: 1 }), 12);
+    if (type.cells > 0) expect(type.volume({ ...type.defaults, count: 2 }, RECORDED)).toBeCloseTo(2 * type.volume({ ...type.defaults, count: 1 }, RECORDED), 12);
   });
 
   it('has words for each of its cautions', () => {

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { makeCell } from '../../src/model/cell';
 import type { Cell } from '../../src/model/cell';
-import { valuesWith } from '../../src/model/parameters/values';
-import { stageType } from '../../src/model/stages/catalogue';
-import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageType';
-import { doseOf, killedShare } from '../../src/model/stages/uvUnit';
+import { RECORDED, valuesWith } from '../../src/catalogue/values';
+import { stageType } from '../../src/catalogue/stageTypes';
+import type { SolidsConditions, StageSizes } from '../../src/model/stages/stageScience';
+import { doseOf, killedShare } from '../../src/model/polish/uvDose';
 import type { Season } from '../../src/season/season';
 import { runSeason } from '../../src/season/season';
 import type { Composition, Plan, StageKind, StageSpec } from '../../src/season/plan';
@@ -19,7 +19,7 @@ const dirty: Composition = { solidsCoarse_mg_L: 6, solidsFine_mg_L: 4, solidsSup
 /** A cell of a stage, its solids set for conditions; a clean, still, dark stage unless they say otherwise. */
 function forced(kind: StageKind, conditions: Partial<SolidsConditions> = {}, sizes: StageSizes = {}, flow = FLOW): Cell {
   const type = stageType(kind);
-  const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }));
+  const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }, RECORDED));
   cell.flow = flow;
   type.solids(cell, { values, fill: 0, clog: 0, leaf: 0, gas: 0, airPerVolume: 0, outlet: 'bottomLift', fines: 0, mat: 0, lamp_W: 0, mesh_um: 0, ...conditions });
   return cell;
@@ -62,7 +62,7 @@ describe('filters', () => {
   });
 
   it('take the more head the more water they pass and the more they hold; sand more than beads, beads more than mats', () => {
-    const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked) ?? 0;
+    const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked, RECORDED) ?? 0;
     for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
       expect(loss(kind, 0, 0), kind).toBe(0);
       expect(loss(kind, 2 * FLOW, 0), kind).toBeGreaterThan(loss(kind, FLOW, 0));

@@ -1,6 +1,6 @@
 // Every kind of stage alone on a bench, fed with used fish water for some days: nothing runs away and no gram is lost.
 import { describe, expect, it } from 'vitest';
-import { STAGES } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
 import { runSeason } from '../../src/season/season';
 import type { Plan, StageKind } from '../../src/season/plan';
 import { benchPlan, feedWater } from '../handbook/bench';

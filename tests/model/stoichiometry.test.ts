@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { ALK, ATOM, CH4, ELEMENTS, IC, N2, NO2, NO3, O2, PO, PS, S2, SO4, SS, TAN } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
 import { closeColumn, residuals } from '../../src/model/continuity';
-import { valuesWith } from '../../src/model/parameters/values';
+import { valuesWith } from '../../src/catalogue/values';
 import { ID, PROCESS_NAMES } from '../../src/model/processes/catalogue';
 import type { ProcessName } from '../../src/model/processes/catalogue';
 import { DEFINITIONS, closedColumns } from '../../src/model/processes/definitions';

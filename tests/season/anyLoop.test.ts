@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '../../src/lessons/planChecks';
-import { STAGES } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
 import { referencePlan } from './plans';
 import { randomPlan } from './randomLoops';
 import { CLIPPED, liveSanely } from './sanity';

@@ -1,6 +1,6 @@
 // An ensemble says how far the numbers behind the model leave its answer open: bands, the same for the same seed.
 import { describe, expect, it } from 'vitest';
-import { GROUPS } from '../../src/model/parameters/values';
+import { GROUPS } from '../../src/catalogue/values';
 import { drawParameters, drawnValue, ensemble, quantileOf } from '../../src/season/ensemble';
 import type { Band, Ensemble } from '../../src/season/ensemble';
 import { referencePlan } from './plans';

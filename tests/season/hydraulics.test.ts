@@ -6,15 +6,16 @@ import { designOf } from '../../src/season/design';
 import { Season, runSeason } from '../../src/season/season';
 import { course } from './courses';
 import { referencePlan } from './plans';
+import { RECORDED } from '../../src/catalogue/values';
 import { randomPlan } from './randomLoops';
 
 describe('a design', () => {
   it('keeps water in every stage for its volume over the flow', () => {
     const plan = referencePlan();
     const flow = plan.loop.find(({ kind }) => kind === 'returnPump')?.flow_m3_h ?? 0;
-    const settler = designOf(plan).stages.find(({ id }) => id === 'settler');
+    const settler = designOf(plan, RECORDED).stages.find(({ id }) => id === 'settler');
     expect(settler?.retention_min).toBeCloseTo((0.19 / flow) * 60, 9);
-    const bed = designOf(plan).stages.find(({ id }) => id === 'rafts');
+    const bed = designOf(plan, RECORDED).stages.find(({ id }) => id === 'rafts');
     expect(bed?.retention_min).toBeCloseTo((0.9 / flow) * 60, 9);
   });
 
@@ -22,7 +23,7 @@ describe('a design', () => {
     fc.assert(fc.property(randomPlan(5), (given) => {
       // where nobody chose the stands
       const plan = { ...given, loop: given.loop.map((stage) => ({ ...stage, stand_m: undefined })) };
-      const { stages, lift_m } = designOf(plan);
+      const { stages, lift_m } = designOf(plan, RECORDED);
       const pump = stages.findIndex(({ kind }) => kind === 'returnPump');
       for (let i = 1; i < pump; i++) expect(stages[i - 1].level_m - stages[i].level_m, stages[i].id).toBeGreaterThan(0.05 - 1e-9);
       for (const stage of stages.slice(pump + 1)) expect(stage.level_m).toBeGreaterThan(stages[0].level_m);
@@ -35,7 +36,7 @@ describe('a design', () => {
 
   it('names what a beginner forgets: plants, solids, the pump', () => {
     const plan = referencePlan();
-    const only = (...ids: string[]): string[] => designOf({ ...plan, loop: plan.loop.filter(({ id }) => ids.includes(id)) }).problems.map(({ key }) => key);
+    const only = (...ids: string[]): string[] => designOf({ ...plan, loop: plan.loop.filter(({ id }) => ids.includes(id)) }, RECORDED).problems.map(({ key }) => key);
     expect(only('fish', 'sump', 'pump')).toEqual(['design.noPlants', 'design.noSolids']);
     expect(only('fish', 'settler', 'rafts', 'sump')).toEqual(['design.noPump']);
   });

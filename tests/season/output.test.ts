@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { Rosenbrock2 } from '../../src/numerics/rosenbrock';
 import { Season } from '../../src/season/season';
-import { stageType } from '../../src/model/stages/catalogue';
+import { stageType } from '../../src/catalogue/stageTypes';
 import type { Plan } from '../../src/season/plan';
 import { VARIABLES } from '../../src/season/trajectory';
 import { inOrder, referencePlan } from './plans';

@@ -1,7 +1,7 @@
 // Deeds drawn at random: everything a person can do to a loop, on stages that can have it done to them.
 import fc from 'fast-check';
 import { BASES } from '../../src/model/processes/dosing';
-import { stageType } from '../../src/model/stages/catalogue';
+import { stageType } from '../../src/catalogue/stageTypes';
 import type { StageType } from '../../src/model/stages/stageType';
 import type { Action, CropKind, Deed, SideSpec, SpeciesKind, StageSpec, When } from '../../src/season/plan';
 
@@ -36,8 +36,8 @@ export function randomDeed(stages: readonly StageSpec[], sides: readonly SideSpe
   if (sides.some(({ kind }) => kind === 'baseDosing')) deeds.push(fc.record({ do: fc.constant('base' as const), g_d: whole(0, 60), base: fc.constantFrom(...BASES), targetPH: between(6, 8.5) }));
   const some = (ids: string[], make: (stage: fc.Arbitrary<string>) => fc.Arbitrary<Deed>): void => { if (ids.length > 0) deeds.push(make(at(ids))); };
   some([...idsOf(stages, ({ drains }) => drains === true), ...wet.filter((id) => id === 'mineral')], (stage) => fc.record({ do: fc.constant('drain' as const), stage }));
-  some(idsOf(stages, ({ cleaning }) => cleaning?.deed === 'rinse'), (stage) => fc.record({ do: fc.constant('rinse' as const), stage }));
-  some(idsOf(stages, ({ cleaning }) => cleaning?.deed === 'backwash'), (stage) => fc.record({ do: fc.constant('backwash' as const), stage }));
+  some(idsOf(stages, ({ cleanedBy }) => cleanedBy?.deed === 'rinse'), (stage) => fc.record({ do: fc.constant('rinse' as const), stage }));
+  some(idsOf(stages, ({ cleanedBy }) => cleanedBy?.deed === 'backwash'), (stage) => fc.record({ do: fc.constant('backwash' as const), stage }));
   some(idsOf(stages, ({ controls }) => controls.includes('lamp')), (stage) => fc.record({ do: fc.constant('setting' as const), stage, lamp_W: whole(0, 120) }));
   some(idsOf(stages, ({ grows }) => grows === true), (stage) => fc.record({ do: fc.constant('harvest' as const), stage }));
   some(idsOf(stages, ({ grows }) => grows === true), (stage) => fc.record({ do: fc.constant('plant' as const), stage, crop: fc.constantFrom(...crops), plants_m2: whole(4, 60), replant: fc.boolean() }));
@@ -52,9 +52,9 @@ const whenIn = (days: number): fc.Arbitrary<When> => {
 
 /** The usual chores: cones drained every other day, filters cleaned every third. */
 export const upkeep = (stages: readonly StageSpec[]): Action[] => stages.flatMap(({ id, kind }): Action[] => {
-  const { drains, cleaning } = stageType(kind);
+  const { drains, cleanedBy } = stageType(kind);
   return [
     ...(drains ? [{ every_d: 2, from: 1, hour: 9, do: 'drain' as const, stage: id }] : []),
-    ...(cleaning && !cleaning.byItself ? [{ every_d: 3, from: 3, hour: 9, do: cleaning.deed, stage: id }] : []),
+    ...(cleanedBy && !cleanedBy.byItself ? [{ every_d: 3, from: 3, hour: 9, do: cleanedBy.deed, stage: id }] : []),
   ];
 });

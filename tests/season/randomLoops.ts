@@ -1,11 +1,12 @@
 // Loops drawn at random: every kind of the catalogue, several of a kind, of any size and in any order, on both sides of the pump.
 import fc from 'fast-check';
-import { CROPS } from '../../src/model/parameters/crops/crops';
-import type { CropName } from '../../src/model/parameters/crops/crops';
-import { SPECIES } from '../../src/model/parameters/species/species';
-import type { SpeciesName } from '../../src/model/parameters/species/species';
+import { CROPS } from '../../src/catalogue/kinds';
+import type { CropName } from '../../src/catalogue/kinds';
+import { SPECIES } from '../../src/catalogue/kinds';
+import type { SpeciesName } from '../../src/catalogue/kinds';
 import { BASES } from '../../src/model/processes/dosing';
-import { STAGES, stageType } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
+import { stageType } from '../../src/catalogue/stageTypes';
 import { MODEL_REVISION, PLAN_FORMAT } from '../../src/season/plan';
 import type { Climate, Plan, SideSpec, StageKind, StageSpec, Stocking } from '../../src/season/plan';
 import { randomDeed, upkeep } from './randomDeeds';
@@ -76,7 +77,7 @@ const loop = fc.record({
 
 const sides = (stages: readonly StageSpec[]): fc.Arbitrary<SideSpec[]> => {
   const wet = stages.filter(({ kind }) => stageType(kind).cells > 0).map(({ id }) => id);
-  const givers = stages.filter(({ kind }) => stageType(kind).drains || stageType(kind).cleaning).map(({ id }) => id);
+  const givers = stages.filter(({ kind }) => stageType(kind).drains || stageType(kind).cleanedBy).map(({ id }) => id);
   return fc.record({
     mineral: perhaps(fc.record({ volume_m3: between(0.05, 0.4), air_L_min: fc.constantFrom(0, 5, 20, 60), returnsTo: fc.constantFrom(...wet), takes: fc.subarray(givers) }), 40),
     dosing: perhaps(fc.record({ base: fc.constantFrom(...BASES), into: fc.constantFrom(...wet), g_d: fc.integer({ min: 0, max: 60 }), targetPH: between(6, 8.5) }), 60),

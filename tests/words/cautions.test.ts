@@ -1,6 +1,6 @@
 // Cautions: every stage has its own, in full and in short, and the hazards stand where they are met.
 import { describe, expect, it } from 'vitest';
-import { STAGES } from '../../src/model/stages/catalogue';
+import { STAGES } from '../../src/catalogue/kinds';
 import { cautionsOf, FIRST_CAUTIONS } from '../../src/page/panels/common/shortCautions';
 import { english } from '../../src/words/english';
 import { isWord, say } from '../../src/words/say';

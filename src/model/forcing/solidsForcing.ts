@@ -34,7 +34,7 @@ export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o
     cell.bedVolume = Math.max(volume, LEAST_BED);
     // A cone's sludge surface grows with the power 2/3 of its filling; a floor's is the part that is covered.
     const share = Math.min(1, cell.bedVolume / cell.sludgeRoom);
-    cell.bedArea = cell.cone ? cell.floor * Math.max(0.001, pow(share, 2 / 3)) : cell.floor * Math.min(1, Math.max(0.001, cell.bedVolume / (cell.floor * 0.005)));
+    cell.bedArea = cell.cone ? cell.floor * Math.max(0.001, pow(share, 2 / 3)) : cell.floor * Math.min(1, Math.max(0.001, cell.bedVolume / (cell.floor * values.stages.floorLayer)));
     cell.bedThickness = cell.bedVolume / cell.bedArea;
   } else {
     cell.bedVolume = 0;

@@ -1,7 +1,7 @@
 // One temperature for all the loop's water: how it follows the air, light, heater and pump over a stretch of time.
 import { density_kg_m3 } from '../hydraulics/pipe';
-import type { HeatNumbers } from './losses';
-import { HEAT, evaporation_kg_m2_d, evaporativeLoss_W_m2 } from './losses';
+import type { HeatNumbers } from '../parameters/values';
+import { evaporation_kg_m2_d, evaporativeLoss_W_m2 } from './losses';
 import type { Heater } from './thermostat';
 import { poolAfter } from './thermostat';
 
@@ -36,10 +36,10 @@ const SECONDS_PER_HOUR = 3600;
 const HOURS_PER_DAY = 24;
 
 /** Heat the water holds, J/K. */
-export const capacity_J_K = (T_C: number, volume_m3: number, k: HeatNumbers = HEAT): number => density_kg_m3(T_C) * k.waterHeat * volume_m3;
+export const capacity_J_K = (T_C: number, volume_m3: number, k: HeatNumbers): number => density_kg_m3(T_C) * k.waterHeat * volume_m3;
 
 /** Loss over surface and walls for each degree above the air, W/K, evaporation apart. */
-export const dryLoss_W_K = (loop: LoopHeat, k: HeatNumbers = HEAT): number =>
+export const dryLoss_W_K = (loop: LoopHeat, k: HeatNumbers): number =>
   (k.surfaceConvection + k.surfaceRadiation) * loop.open_m2 + k.wallLoss * loop.wall_m2;
 
 /** Change of evaporation's loss for each degree, W/K, about a temperature. */
@@ -48,7 +48,7 @@ function wetLoss_W_K(T_C: number, air_C: number, loop: LoopHeat, k: HeatNumbers)
 }
 
 /** Time in which the loop makes good 63 % of a difference from the air, d. Heater apart. */
-export const lag_d = (T_C: number, loop: LoopHeat, k: HeatNumbers = HEAT): number =>
+export const lag_d = (T_C: number, loop: LoopHeat, k: HeatNumbers): number =>
   capacity_J_K(T_C, loop.volume_m3, k) / (dryLoss_W_K(loop, k) + wetLoss_W_K(T_C, T_C, loop, k)) / (SECONDS_PER_HOUR * HOURS_PER_DAY);
 
 /**
@@ -57,7 +57,7 @@ export const lag_d = (T_C: number, loop: LoopHeat, k: HeatNumbers = HEAT): numbe
  * @param T_C, air_C 0 to 45; freezing is not reckoned with
  * @param hours 0 or more
  */
-export function warmthAfter(T_C: number, air_C: number, hours: number, loop: LoopHeat, k: HeatNumbers = HEAT): Warmth {
+export function warmthAfter(T_C: number, air_C: number, hours: number, loop: LoopHeat, k: HeatNumbers): Warmth {
   const stretches = Math.ceil(hours / STRETCH_H);
   const out: Warmth = { T_C, heater_Wh: 0, evaporated_kg: 0 };
   const steady_W = k.lightTaken * (loop.shortwave_W_m2 ?? 0) * loop.open_m2 + k.pumpWarmth * (loop.pump_W ?? 0);
@@ -82,5 +82,5 @@ export function warmthAfter(T_C: number, air_C: number, hours: number, loop: Loo
 }
 
 /** Water temperature after some hours, °C; see warmthAfter. */
-export const temperatureAfter = (T_C: number, air_C: number, hours: number, loop: LoopHeat, k: HeatNumbers = HEAT): number =>
+export const temperatureAfter = (T_C: number, air_C: number, hours: number, loop: LoopHeat, k: HeatNumbers): number =>
   warmthAfter(T_C, air_C, hours, loop, k).T_C;

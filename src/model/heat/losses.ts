@@ -1,27 +1,22 @@
 // What the loop's surface gives to the air: evaporation, and what short-wave light brings in its place.
 import { vapourPressure_atm } from '../equilibrium/oxygen';
-import { heat, latentHeat } from '../parameters/heat';
+import { latentHeat } from '../parameters/heat';
+import type { HeatNumbers } from '../parameters/values';
 
 const PA_PER_ATM = 101325;
 const SECONDS_PER_DAY = 86400;
 const JOULES_PER_MJ = 1e6;
 
-/** The numbers of the heat model, as published or drawn. */
-export type HeatNumbers = { readonly [Name in keyof typeof heat]: number };
-
-/** The heat model's own values. */
-export const HEAT = Object.fromEntries(Object.entries(heat).map(([name, { value }]) => [name, value])) as HeatNumbers;
-
 /**
  * Heat that evaporation takes from open water, W/m²: c (p(water) − humidity · p(air)). Below 0 where dew falls on cold water.
  * @param T_C, air_C 0 to 45
  */
-export function evaporativeLoss_W_m2(T_C: number, air_C: number, k: HeatNumbers = HEAT): number {
+export function evaporativeLoss_W_m2(T_C: number, air_C: number, k: HeatNumbers): number {
   return k.evaporativeLoss * PA_PER_ATM * (vapourPressure_atm(T_C) - k.humidity * vapourPressure_atm(air_C));
 }
 
 /** Water that evaporates, kg/m²/d (which is L/m²/d); below 0 where dew falls. */
-export function evaporation_kg_m2_d(T_C: number, air_C: number, k: HeatNumbers = HEAT): number {
+export function evaporation_kg_m2_d(T_C: number, air_C: number, k: HeatNumbers): number {
   return (evaporativeLoss_W_m2(T_C, air_C, k) * SECONDS_PER_DAY) / latentHeat_J_kg(T_C);
 }
 
@@ -35,5 +30,5 @@ export function latentHeat_J_kg(T_C: number): number {
  * Short-wave power on the bed at a light, W/m²: photosynthetic photons to joules, joules to all of daylight.
  * @param light_mol_m2_d photosynthetic light, mol/m²/d, as a daily sum or as the rate of an hour
  */
-export const shortwave_W_m2 = (light_mol_m2_d: number, k: HeatNumbers = HEAT): number =>
+export const shortwave_W_m2 = (light_mol_m2_d: number, k: HeatNumbers): number =>
   ((light_mol_m2_d / k.photonsPerJoule) * JOULES_PER_MJ) / k.visibleShare / SECONDS_PER_DAY;

@@ -1,12 +1,11 @@
 // A heater with a proportional thermostat, and a mass of water that loses heat in step with its warmth:
 // solved exactly, piece by piece, so that no step is too long and the heater never hunts.
 import { exp, ln } from '../../numerics/elementary';
-import { HEAT } from './losses';
 
 export interface Heater { target_C: number; max_W: number }
 
 /** Power a heater gives, W: full at half a band below the target, none at half a band above. */
-export function heaterPower(T_C: number, target_C: number, max_W: number, band_C: number = HEAT.heaterBand): number {
+export function heaterPower(T_C: number, target_C: number, max_W: number, band_C: number): number {
   return max_W * Math.min(1, Math.max(0, (target_C - T_C) / band_C + 0.5));
 }
 
@@ -39,7 +38,7 @@ function piecesOf(pool: Pool, heater: Heater | undefined, band_C: number): Piece
  * Temperature of the pool after some time, and the mean of it on the way, °C. Exact for any length of time.
  * It runs one way only, so it crosses each edge of the heater's band at most once.
  */
-export function poolAfter(T_C: number, seconds: number, pool: Pool, heater?: Heater, band_C: number = HEAT.heaterBand): { T_C: number; mean_C: number } {
+export function poolAfter(T_C: number, seconds: number, pool: Pool, heater: Heater | undefined, band_C: number): { T_C: number; mean_C: number } {
   const pieces = piecesOf(pool, heater, band_C);
   let T = T_C;
   let left = seconds;

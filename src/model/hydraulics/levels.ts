@@ -1,6 +1,7 @@
 // Where water stands when the loop runs: over its own lip, or backed up by the next tank, or at the rim with the rest on the floor.
 import { largestWhere } from './edge';
 import { headOverLip_m } from './pipe';
+import type { HydraulicNumbers } from '../parameters/values';
 import type { Loss } from './pump';
 
 /** A tank on the way down. Heights over one common ground. */
@@ -34,13 +35,13 @@ export interface Levels {
  * as keeps it there, and the rest spills. Lip and link lose head that does not fall with flow, so each stage has one greatest flow it can pass.
  * @param flow_m3_d what the pump delivers, 0 or more
  */
-export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number): Levels {
+export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number, h: HydraulicNumbers): Levels {
   const last = stages.length - 1;
   // Most a stage can pass on, found from the pump's tank upward since each stands on the next.
   const most: number[] = stages.map(() => flow_m3_d);
 
   /** Level that a flow through stage i asks for over what the next stage stands at. */
-  const over = (i: number, flow: number, next: number): number => Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m), next + stages[i].linkLoss_m(flow));
+  const over = (i: number, flow: number, next: number): number => Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m, h), next + stages[i].linkLoss_m(flow));
 
   /** Level that a flow through stage i asks for, were its own rim without end; stages below spill at theirs. */
   function asked(i: number, flow: number): number {
@@ -65,13 +66,13 @@ export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number):
     out.arriving_m3_d.push(arriving);
     out.passes.push(arriving > 0 ? passing / arriving : 1);
     out.spill_m3_d.push(arriving - passing);
-    out.short_m.push(i === last ? 0 : missingFall(stage, stages[i + 1], i + 1 === last, flow_m3_d));
+    out.short_m.push(i === last ? 0 : missingFall(stage, stages[i + 1], i + 1 === last, flow_m3_d, h));
     arriving = passing;
   });
   return out;
 }
 
-function missingFall(stage: LevelStage, next: LevelStage, nextIsPumpTank: boolean, flow: number): number {
-  const nextLevel = next.overflow_m + (nextIsPumpTank ? 0 : headOverLip_m(flow, next.lip_m));
-  return Math.max(0, nextLevel + stage.linkLoss_m(flow) - stage.overflow_m - headOverLip_m(flow, stage.lip_m));
+function missingFall(stage: LevelStage, next: LevelStage, nextIsPumpTank: boolean, flow: number, h: HydraulicNumbers): number {
+  const nextLevel = next.overflow_m + (nextIsPumpTank ? 0 : headOverLip_m(flow, next.lip_m, h));
+  return Math.max(0, nextLevel + stage.linkLoss_m(flow) - stage.overflow_m - headOverLip_m(flow, stage.lip_m, h));
 }

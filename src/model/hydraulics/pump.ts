@@ -1,5 +1,5 @@
 // The pump: its curve, the flow at which curve and pipe meet, its power, and when it draws air.
-import { hydraulics } from '../parameters/hydraulics';
+import type { HydraulicNumbers } from '../parameters/values';
 import { largestWhere } from './edge';
 import { density_kg_m3 } from './pipe';
 
@@ -33,22 +33,22 @@ export function operatingFlow_m3_d(curve: PumpCurve, staticLift_m: number, loss:
  * The weakest sensible pump that gives just this flow against this lift, so that another lift, a clogged pipe or a lower sump moves the flow.
  * Its shut-off head is shutOffRatio times what it works against, at least leastShutOff.
  */
-export function curveFor(flow_m3_h: number, lift_m: number, loss: Loss): PumpCurve {
+export function curveFor(flow_m3_h: number, lift_m: number, loss: Loss, h: HydraulicNumbers): PumpCurve {
   const against = lift_m + loss(flow_m3_h * HOURS_PER_DAY);
-  const maxHead_m = Math.max(hydraulics.shutOffRatio.value * against, hydraulics.leastShutOff.value);
+  const maxHead_m = Math.max(h.shutOffRatio * against, h.leastShutOff);
   return { maxHead_m, maxFlow_m3_h: flow_m3_h / Math.sqrt(1 - against / maxHead_m) };
 }
 
 /** Power that goes into lifting water, W: ρ g Q H. */
-export const hydraulicPower_W = (flow_m3_d: number, head_m: number, T_C: number): number =>
-  (density_kg_m3(T_C) * hydraulics.gravity.value * Math.max(0, flow_m3_d) * Math.max(0, head_m)) / SECONDS_PER_DAY;
+export const hydraulicPower_W = (flow_m3_d: number, head_m: number, T_C: number, h: HydraulicNumbers): number =>
+  (density_kg_m3(T_C) * h.gravity * Math.max(0, flow_m3_d) * Math.max(0, head_m)) / SECONDS_PER_DAY;
 
 /** Power drawn from the mains at one point of the curve, W: ρ g Q H / η. */
-export const electricalPower_W = (flow_m3_d: number, head_m: number, T_C: number, efficiency: number = hydraulics.pumpEfficiency.value): number =>
-  hydraulicPower_W(flow_m3_d, head_m, T_C) / efficiency;
+export const electricalPower_W = (flow_m3_d: number, head_m: number, T_C: number, h: HydraulicNumbers): number =>
+  hydraulicPower_W(flow_m3_d, head_m, T_C, h) / h.pumpEfficiency;
 
 /** Least water in the pump's tank that keeps the pump from drawing air, m³. */
-export const leastWater_m3 = (tankVolume_m3: number, share: number = hydraulics.pumpLeast.value): number => share * tankVolume_m3;
+export const leastWater_m3 = (tankVolume_m3: number, h: HydraulicNumbers): number => h.pumpLeast * tankVolume_m3;
 
 /** Whether the pump draws air: less than the least share of its tank's volume is left. */
-export const drawsAir = (water_m3: number, tankVolume_m3: number, share?: number): boolean => water_m3 < leastWater_m3(tankVolume_m3, share);
+export const drawsAir = (water_m3: number, tankVolume_m3: number, h: HydraulicNumbers): boolean => water_m3 < leastWater_m3(tankVolume_m3, h);

@@ -3,7 +3,7 @@
 import type { Cell } from '../cell';
 import {
   ALK, BA, BH, BN, CA, CF, CH4, CLOG, CS, FE, FF, FI, FS, IC, K, LEAF, MF, MG, MI, MS, N2, NO2, NO3, O2, OP, P, PO, PS, QCA, QFE, QK, QN, QP, ROOT,
-  S2, SF, SL, SO4, SS, TAN, UF, US,
+  S2, SF, SL, SO4, SS, STATES, TAN, UF, US,
 } from '../components';
 import { ID } from '../processes/catalogue';
 import { applyFish } from './fishColumns';
@@ -25,7 +25,7 @@ export function applyColumns(cell: Cell, m: Float64Array, r: Float64Array, ro: n
     applyPoreOrganics(m, r, ro, out, o);
     applyPoreSulfide(m, r, ro, out, o);
   }
-  if (cell.stir > 0 && cell.sludgeRoom > 0) applyStir(r, ro, out, o);
+  if (cell.stir > 0 && cell.sludgeRoom > 0) applyStir(m, r, ro, out, o);
   if (cell.work.holds) applyCaught(m, r, ro, out, o);
   if (cell.bed) applyPlants(m, r, ro, out, o);
   if (cell.fish) applyFish(m, r, ro, out, o);
@@ -120,12 +120,15 @@ export function applyPoreSulfide(m: Float64Array, r: Float64Array, ro: number, o
 }
 
 /** Sludge stirred up: half comes up coarse, half broken to fines. */
-function applyStir(r: Float64Array, ro: number, out: Float64Array, o: number): void {
+/** Where the column of stirring up begins; its three parts are alike. */
+const STIR = ID.stirFast * STATES;
+
+function applyStir(m: Float64Array, r: Float64Array, ro: number, out: Float64Array, o: number): void {
   for (let part = 0; part < 3; part++) {
     const stirred = r[ro + ID.stirFast + part];
     out[o + SF + part] -= stirred;
-    out[o + CF + part] += 0.5 * stirred;
-    out[o + FF + part] += 0.5 * stirred;
+    out[o + CF + part] += m[STIR + CF] * stirred;
+    out[o + FF + part] += m[STIR + FF] * stirred;
   }
 }
 

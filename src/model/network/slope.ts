@@ -5,7 +5,7 @@ import { PROCESSES, SLOTS } from '../processes/catalogue';
 import { doseRates } from '../processes/dosing';
 import { filmRates, saturation } from '../processes/film';
 import { fishRates } from '../processes/fish';
-import { CARBON_TO_GROW, gasRates } from '../processes/gas';
+import { gasRates } from '../processes/gas';
 import { hydrolysisRates } from '../processes/hydrolysis';
 import { freeBacteriaRates } from '../processes/freeBacteria';
 import { plantRates } from '../processes/plants';
@@ -47,14 +47,13 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   if (stage === 0) data.h[index] = w.h;
   const k = data.kinetics;
   const low = w.h / k.lowH;
-  // 1.016: so that the factor is 1 at pH 7.5
-  let left = 1.016 / ((1 + low * low) * (1 + k.highH / w.h));
+  let left = k.nitrifierAtBest / ((1 + low * low) * (1 + k.highH / w.h));
   if (data.holdH === 0) {
     const alkalinity = y[w.o + ALK] * w.perVolume;
     left *= alkalinity > 0 ? alkalinity / (k.alkalinity + alkalinity) : 0;
   }
   // Nitrifiers build themselves of inorganic carbon: without any they stand still.
-  w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, CARBON_TO_GROW);
+  w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, k.nitrifierCarbon);
 }
 
 /** All rates of the cells that the workspaces are in. Goes process by process, not cell by cell: the code of all of them does not fit a processor's nearest cache, that of one does. */
@@ -66,8 +65,8 @@ export function ratesIn(spaces: readonly Workspace[], data: LoopData): void {
   for (let c = 0; c < n; c++) hydrolysisRates(spaces[c], k);
   for (let c = 0; c < n; c++) if (spaces[c].cell.bedThickness > 0) sludgeRates(spaces[c], k);
   for (let c = 0; c < n; c++) if (spaces[c].cell.fish) fishRates(spaces[c], table);
-  for (let c = 0; c < n; c++) solidsRates(spaces[c]);
-  for (let c = 0; c < n; c++) gasRates(spaces[c], saturation, table);
+  for (let c = 0; c < n; c++) solidsRates(spaces[c], k);
+  for (let c = 0; c < n; c++) gasRates(spaces[c], saturation, table, k);
   for (let c = 0; c < n; c++) freeBacteriaRates(spaces[c], k);
   for (let c = 0; c < n; c++) {
     const w = spaces[c];

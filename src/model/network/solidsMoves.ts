@@ -3,10 +3,9 @@
 import type { Cell } from '../cell';
 import { CF, CLOG, MF, SF } from '../components';
 import { ID } from '../processes/catalogue';
-import { AIR_SUPERFINE } from '../processes/solids';
 
-/** Dry mass per g COD by part, and what coarse counts in a filter's blockage. */
-export interface MoveNumbers { dry: readonly number[]; coarseClogs: number }
+/** Dry mass per g COD by part, what coarse counts in a filter's blockage, and the superfine share of what air breaks. */
+export interface MoveNumbers { dry: readonly number[]; coarseClogs: number; superfine: number }
 
 /** The three parts of one size, from `first` on, lie down at `to`, each at this rate; their rates go to `at`. */
 function lieDown(rate: number, y: Float64Array, out: Float64Array, first: number, to: number, r: Float64Array, at: number): void {
@@ -18,7 +17,7 @@ function lieDown(rate: number, y: Float64Array, out: Float64Array, first: number
 
 /** Rates of the moves and their effect on the slope. `y` and `out` begin at `o`, rates at `ro`; rates of what cannot move are left alone. */
 export function moveSolids(cell: Cell, numbers: MoveNumbers, v: number, y: Float64Array, out: Float64Array, o: number, r: Float64Array, ro: number): void {
-  const { dry } = numbers;
+  const { dry, superfine } = numbers;
   for (let size = 0; size < 3; size++) {
     const first = o + CF + 3 * size;
     const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
@@ -35,8 +34,8 @@ export function moveSolids(cell: Cell, numbers: MoveNumbers, v: number, y: Float
     const broken = cell.shear * y[o + CF + part];
     r[ro + ID.shearFast + part] = broken;
     out[o + CF + part] -= broken;
-    out[o + CF + 3 + part] += (1 - AIR_SUPERFINE) * broken;
-    out[o + CF + 6 + part] += AIR_SUPERFINE * broken;
+    out[o + CF + 3 + part] += (1 - superfine) * broken;
+    out[o + CF + 6 + part] += superfine * broken;
   }
 }
 
@@ -59,7 +58,7 @@ function handOn(rate: number, fast: number, slow: number, inert: number, rhs: Fl
 
 /** Solves the nine solids alone, coarse first, and hands on what their moves give to the rows after them. */
 export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Float64Array, inverse: Float64Array, o: number, delta: Float64Array, ro: number): void {
-  const { dry } = numbers;
+  const { dry, superfine } = numbers;
   for (let size = 0; size < 3; size++) {
     const settle = (size === 0 ? cell.settle0 : size === 1 ? cell.settle1 : cell.settle2) * v;
     const caught = (size === 0 ? cell.catch0 : size === 1 ? cell.catch1 : cell.catch2) * v;
@@ -76,8 +75,8 @@ export function solveMoves(cell: Cell, numbers: MoveNumbers, v: number, rhs: Flo
       const s = ro + ID.shearFast;
       const a = shear * fast, b = shear * slow, c = shear * inert;
       delta[s] += a; delta[s + 1] += b; delta[s + 2] += c;
-      rhs[o + CF + 3] += (1 - AIR_SUPERFINE) * a; rhs[o + CF + 4] += (1 - AIR_SUPERFINE) * b; rhs[o + CF + 5] += (1 - AIR_SUPERFINE) * c;
-      rhs[o + CF + 6] += AIR_SUPERFINE * a; rhs[o + CF + 7] += AIR_SUPERFINE * b; rhs[o + CF + 8] += AIR_SUPERFINE * c;
+      rhs[o + CF + 3] += (1 - superfine) * a; rhs[o + CF + 4] += (1 - superfine) * b; rhs[o + CF + 5] += (1 - superfine) * c;
+      rhs[o + CF + 6] += superfine * a; rhs[o + CF + 7] += superfine * b; rhs[o + CF + 8] += superfine * c;
     }
   }
 }

@@ -76,6 +76,7 @@ export const davies: Correlation<readonly [number, number]> = {
 /** Ionic strength up to which the Davies equation is used. */
 export const daviesLimit: Parameter = {
   value: 0.5, unit: 'mol/kg', low: 0.1, high: 0.5, source: 'Stumm & Morgan 1996, Aquatic Chemistry', flag: 'memory',
+  fixed: 'it is the range of a formula',
 };
 /** Ionic strength of sea salt at salinity S g/kg. */
 export const seaSaltIonicStrength: Correlation<Three> = {
@@ -122,16 +123,18 @@ export const henrySolubility = {
 /** Share of oxygen in dry air. */
 export const oxygenInAir: Parameter = {
   value: 0.20946, unit: '1', low: 0.2094, high: 0.2095, source: 'US Standard Atmosphere 1976: 0.20946 by volume', flag: 'published',
+  fixed: 'air is the same for every loop',
 };
 
 export const gasConstant: Parameter = {
   value: 8.314462618, unit: 'J/mol/K', low: 8.314462618, high: 8.314462618, source: 'SI 2019, exact', flag: 'published',
+  fixed: 'it is a definition',
 };
 export const atmosphere: Parameter = {
-  value: 101325, unit: 'Pa/atm', low: 101325, high: 101325, source: 'definition', flag: 'published',
+  value: 101325, unit: 'Pa/atm', low: 101325, high: 101325, source: 'definition', flag: 'published', fixed: 'it is a definition',
 };
 
-const weight = (value: number): Parameter => ({ value, unit: 'g/mol', low: value, high: value, source: IUPAC, flag: 'published' });
+const weight = (value: number): Parameter => ({ value, unit: 'g/mol', low: value, high: value, source: IUPAC, flag: 'published', fixed: 'the weight of atoms is the same in every loop' });
 export const molarMass = {
   C: weight(12.011), N: weight(14.007), P: weight(30.974), S: weight(32.06), O2: weight(31.998), CO2: weight(44.009), CaCO3: weight(100.086),
 } satisfies ParameterGroup;

@@ -26,13 +26,13 @@ export const swameeJain: Correlation<readonly [number, number, number, number]> 
 
 export const hydraulics = {
   gravity: { value: 9.80665, unit: 'm/s²', low: 9.78, high: 9.83, source: 'standard gravity; poles to equator', flag: 'published' },
-  laminar: { value: 64, unit: 'f · Re', low: 64, high: 64, source: 'Hagen–Poiseuille, exact for a round pipe', flag: 'derived' },
+  laminar: { value: 64, unit: 'f · Re', low: 64, high: 64, source: 'Hagen–Poiseuille, exact for a round pipe', flag: 'derived', fixed: 'it follows from the equations of flow' },
   laminarTo: { value: 2000, unit: 'Re', low: 1800, high: 2300, source: 'textbook limit of laminar flow, from memory', flag: 'memory' },
   turbulentFrom: { value: 4000, unit: 'Re', low: 3000, high: 5000, source: 'textbook begin of turbulent flow, from memory', flag: 'memory' },
   roughness: { value: 1.5e-6, unit: 'm', low: 1e-6, high: 7e-6, source: 'drawn and plastic pipe 1.5 µm (table of surface roughness)', flag: 'published' },
   entranceLoss: { value: 0.5, unit: 'velocity heads', low: 0.4, high: 0.9, source: `sharp, flush inlet 0.5, projecting 0.5–0.9 (${FITTINGS})`, flag: 'published' },
   elbowLoss: { value: 0.9, unit: 'velocity heads', low: 0.3, high: 1.5, source: `short 90° bend 0.9, threaded elbow to 1.5 (${FITTINGS})`, flag: 'published' },
-  exitLoss: { value: 1, unit: 'velocity heads', low: 1, high: 1, source: 'all velocity is lost in the tank', flag: 'derived' },
+  exitLoss: { value: 1, unit: 'velocity heads', low: 1, high: 1, source: 'all velocity is lost in the tank', flag: 'derived', fixed: 'it is a definition: all velocity is lost in the tank' },
   lipCoefficient: { value: 1.84, unit: 'm^0.5/s', low: 1.6, high: 2.1, source: 'Francis: Q = 1.84 b h^1.5 over a sharp crest, from memory; taken for the rim of a standpipe', flag: 'memory' },
   linkLength: { value: 1.2, unit: 'm', low: 0.5, high: 3, source: 'pipe between neighbouring tanks', flag: 'assumption' },
   linkDiameter: { value: 0.0779, unit: 'm', low: 0.05, high: 0.11, source: 'usual drain pipe of a small loop, inner diameter', flag: 'assumption' },

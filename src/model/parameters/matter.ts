@@ -21,7 +21,7 @@ export const matter = {
   fishMg: { value: 0.0003, unit: 'g Mg/g wet', low: 0.0002, high: 0.0005, source: 'whole fish, from memory', flag: 'memory' },
   fishS: { value: 0.002, unit: 'g S/g wet', low: 0.0015, high: 0.0025, source: 'whole fish, from memory', flag: 'memory' },
 
-  fishGainFull: { value: 0.9, unit: 'g wet/g eaten', low: 0.9, high: 0.9, source: 'gain of the growth column; a species takes the share that gives its own gain', flag: 'derived' },
+  fishGainFull: { value: 0.9, unit: 'g wet/g eaten', low: 0.9, high: 0.9, source: 'gain of the growth column; a species takes the share that gives its own gain', flag: 'derived', fixed: 'it only scales the growth column; a species’ gain sets what fish gain' },
 
   faecesCOD: { value: 0.30, unit: 'g COD/g eaten', low: 0.24, high: 0.36, source: '0.25–0.3 kg solids per kg feed (Timmons & Ebeling; Stechey & Trudell 1990) at 1.07 g COD/g', flag: 'derived' },
   faecesLeachCOD: { value: 0.10, unit: 'share', low: 0.04, high: 0.14, source: 'Chen et al. 2003, J. Appl. Ichthyol. 19:114: 4–14 % of faecal C at once', flag: 'published' },

@@ -15,6 +15,8 @@ export interface Parameter {
   high: number;
   source: string;
   flag: Flag;
+  /** why it cannot be drawn or replaced in a run: it is a definition, or the same in every loop; left out where it can */
+  fixed?: string;
 }
 
 export type ParameterGroup = Record<string, Parameter>;

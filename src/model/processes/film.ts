@@ -1,6 +1,7 @@
 // Films: ammonia and nitrite oxidisers, heterotrophs, and what they oxidise beside: sulfide, methane.
 // Growth at full yield and conversion; film beyond a guild's capacity leaves as fine solids (Zhu & Chen 1999; Ling & Chen 2005).
 import { ALK, BA, BH, BN, CH4, FF, FS, IC, MF, MI, MS, N2, NO2, NO3, O2, P, S2, SO4, SS, TAN } from '../components';
+import type { Values } from '../parameters/values';
 import { ID, SLOTS } from './catalogue';
 import type { Definition } from './definition';
 import type { Kinetics } from './kineticsAt';
@@ -8,21 +9,21 @@ import type { Workspace } from './workspace';
 
 const guilds = [['AmmoniaOxidisers', BA], ['NitriteOxidisers', BN], ['Heterotrophs', BH]] as const;
 
+/** g COD of film from a g COD of organics that nitrate burns */
+const anoxicYield = (v: Values): number => v.kinetics.hetYield * v.kinetics.anoxicYield;
+
 export const filmDefinitions: readonly Definition[] = [
   { id: 'nitritation', unit: 'g N', fixed: (v) => [[NO2, 1], [BA, v.kinetics.aobYield]], unknowns: [TAN, O2, IC, ALK], fast: [TAN, O2] },
   { id: 'nitriteOxidation', unit: 'g N', fixed: (v) => [[NO3, 1], [BN, v.kinetics.nobYield]], unknowns: [NO2, O2, IC, ALK], fast: [NO2, O2] },
   { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2, TAN] },
-  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield * 0.85], [TAN, -0.85 * v.kinetics.hetYield * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN] },
+  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, anoxicYield(v)], [TAN, -anoxicYield(v) * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN] },
   ...guilds.flatMap(([name, film]): Definition[] => [
-    { id: `slough${name}`, unit: 'g COD', fixed: () => [[film, -1], [FF, 0.7], [FS, 0.3]], unknowns: [TAN, P, SO4, O2, IC, ALK], alone: P },
+    { id: `slough${name}`, unit: 'g COD', fixed: (v) => [[film, -1], [FF, 1 - v.kinetics.sloughSlow], [FS, v.kinetics.sloughSlow]], unknowns: [TAN, P, SO4, O2, IC, ALK], alone: P },
     { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK], alone: P },
   ]),
   { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2] },
   { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4 },
 ];
-
-/** g N/m³ of ammonia nitrogen at which growth finds half the nitrogen it wants: it vanishes with its own reactant. */
-const TAN_TO_GROW = 0.01;
 
 /** Saturation of a rate by its reactant. Below zero, where a trial step may stand for a moment, it runs backwards, as smoothly and at most a third as fast: without that, or as fast as forwards, steps come to swing round zero. */
 export const saturation = (x: number, half: number): number => x / (half + (x > 0 ? x : -3 * x));
@@ -50,7 +51,7 @@ function roomFor(own: number, oxygen: number, oxygenRoom: number): number {
   return 1 + (oxygenRoom - 1) * (a8 / (a8 + o4 * o4 + 1e-30));
 }
 
-/** g/m³ under which oxygen, organics, nitrate and ammonia count as scarce. */
+/** g/m³ under which oxygen, organics, nitrate and ammonia count as scarce in `steepness`: numbers of the method, which no season's answer rests on. */
 const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7, SCARCE_TAN = 0.1;
 
 /** Rates of every film process in the cell, and of sulfide in the open water; per day. */
@@ -72,8 +73,8 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   const crowding = 1 / ((1 + (het * perArea) / k.hetShading) * (1 + caught / k.smothering));
 
   // Heterotrophs first: they take their oxygen at the film's outside.
-  const tanKeeps = saturation(y[o + TAN] * v, TAN_TO_GROW);
-  const tanSlope = steepness(tan, TAN_TO_GROW, SCARCE_TAN) * v;
+  const tanKeeps = saturation(y[o + TAN] * v, k.hetTAN);
+  const tanSlope = steepness(tan, k.hetTAN, SCARCE_TAN) * v;
   const fSS = saturation(y[o + SS] * v, k.hetSubstrate);
   const fO = saturation(y[o + O2] * v, k.hetO2);
   const hetFull = (k.hetGrowth / k.hetYield) * het;
@@ -107,7 +108,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   // Film beyond capacity, and decay, leave as fine solids; without phosphorus or sulfate to build those, as dissolved organics.
   const phosphate = y[o + P] > 0 ? y[o + P] * v : 0;
   const sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
-  const byP = phosphate / (phosphate + 0.002), byS = sulfate / (sulfate + 0.01), byO = o2 / (o2 + 0.05);
+  const byP = phosphate / (phosphate + k.sloughP), byS = sulfate / (sulfate + k.sloughS), byO = o2 / (o2 + k.sloughO2);
   const builds = byP * byS * byO;
   // A full film lets go what it grows: shares of growth, by its fullness.
   const fullA = aob > 0 ? k.aobYield * aob / (k.aobCapacity * roomFor(fA, fAO, k.oxygenRoom) * area * crowding) : 0;
@@ -124,7 +125,7 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.lysisHeterotrophs] = sloughH * (1 - builds);
 
   const sulfide = y[o + S2] > 0 ? y[o + S2] * v : 0;
-  const fS = o2 / (o2 + 0.1);
+  const fS = o2 / (o2 + k.oxidationO2);
   const reach = k.sulfideFilm * area + k.sulfideWater * cell.volume; // m³/d
   r[ro + ID.sulfideOxidation] = reach * sulfide * fS;
   const methane = k.methaneFilm * area * fS;
@@ -148,11 +149,11 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   g[s + 1] = seen > 0 ? nobMax * fN2 * k.nobO2 / ((k.nobO2 + filmO2) * (k.nobO2 + filmO2)) * v : 0;
   s = go + ID.sulfideOxidation * SLOTS;
   g[s] = reach * fS * v;
-  g[s + 1] = reach * sulfide * steepness(o2, 0.1, SCARCE_O2) * v;
+  g[s + 1] = reach * sulfide * steepness(o2, k.oxidationO2, SCARCE_O2) * v;
   g[go + ID.methaneOxidation * SLOTS] = methane * v;
   // Where phosphorus or oxygen is scarce it decides what leaves as solids and what dissolves; the rest of it follows growth.
-  const scarcity = 0.002 / ((phosphate + 0.002) * (phosphate + 0.002)) * byS * byO * v;
-  const stifled = byP * byS * 0.05 / ((o2 + 0.05) * (o2 + 0.05)) * v;
+  const scarcity = k.sloughP / ((phosphate + k.sloughP) * (phosphate + k.sloughP)) * byS * byO * v;
+  const stifled = byP * byS * k.sloughO2 / ((o2 + k.sloughO2) * (o2 + k.sloughO2)) * v;
   keepRelease(g, go + ID.sloughAmmoniaOxidisers * SLOTS, go + ID.lysisAmmoniaOxidisers * SLOTS, sloughA, fullA, builds, scarcity, stifled);
   keepRelease(g, go + ID.sloughNitriteOxidisers * SLOTS, go + ID.lysisNitriteOxidisers * SLOTS, sloughN, fullN, builds, scarcity, stifled);
   keepRelease(g, go + ID.sloughHeterotrophs * SLOTS, go + ID.lysisHeterotrophs * SLOTS, sloughH, fullH, builds, scarcity, stifled);

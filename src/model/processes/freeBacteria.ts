@@ -1,4 +1,4 @@
-// Free-floating bacteria, an index without mass: 1 in a clean loop, more where organics and fines abound. Calibrated, no publication claimed.
+// Free-floating free bacteria, an index without mass: 1 in a clean loop, more where organics and fines abound. Calibrated, no publication claimed.
 // They raise the hazard of stressed fish and hurt roots; ultraviolet light kills them. Iron that leaves its chelate falls out.
 import { FE, FF, FI, FS, OP, RUST, SS, UF, UI, US } from '../components';
 import { ID, SLOTS } from './catalogue';
@@ -13,15 +13,12 @@ export const freeBacteriaDefinitions: readonly Definition[] = [
   { id: 'ironLoss', unit: 'g Fe', fixed: () => [[FE, -1], [RUST, 1]], unknowns: [] },
 ];
 
-/** Most that high pH speeds up the loss of iron, times. */
-const MOST_LOOSE = 300;
-
 export function freeBacteriaRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const fines = (k.organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + k.inertDry * (y[o + FI] + y[o + UI])) * v;
   const organics = y[o + SS] * v;
   const food = (organics > 0 ? organics / k.freeBacteriaOrganics : 0) + (fines > 0 ? fines / k.freeBacteriaFines : 0);
-  r[ro + ID.freeBacteriaGrowth] = k.freeBacteriaTurnover * cell.volume * 5 * food / (4 + food);
+  r[ro + ID.freeBacteriaGrowth] = k.freeBacteriaTurnover * cell.volume * k.freeBacteriaMost * food / (k.freeBacteriaFood + food);
   r[ro + ID.freeBacteriaDecay] = k.freeBacteriaTurnover * y[o + OP];
   g[go + ID.freeBacteriaDecay * SLOTS] = k.freeBacteriaTurnover;
   const kill = cell.kill * v;
@@ -29,5 +26,5 @@ export function freeBacteriaRates(w: Workspace, k: Kinetics): void {
   g[go + ID.freeBacteriaKill * SLOTS] = kill;
   // Above about pH 7.5 the chelate lets go, as fast as it can within the day.
   const loose = k.ironHighH / w.h;
-  r[ro + ID.ironLoss] = k.ironLoss * (1 + MOST_LOOSE * loose / (MOST_LOOSE + loose)) * y[o + FE];
+  r[ro + ID.ironLoss] = k.ironLoss * (1 + k.ironLoosest * loose / (k.ironLoosest + loose)) * y[o + FE];
 }

@@ -2,6 +2,7 @@
 import { AIR_CH4, AIR_CO2, AIR_H2S, AIR_N2, AIR_NH3, AIR_O2, ALK, CH4, IC, N2, O2, S2, STATES, TAN } from '../components';
 import { ID, SLOTS } from './catalogue';
 import type { Definition } from './definition';
+import type { Kinetics } from './kineticsAt';
 import type { Workspace } from './workspace';
 
 export const gasDefinitions: readonly Definition[] = [
@@ -15,9 +16,6 @@ export const gasDefinitions: readonly Definition[] = [
 
 /** Saturation with air at the water's temperature: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
 export interface Saturation { O2: number; CO2: number; N2: number }
-
-/** mol/m³ of inorganic carbon at which nitrifiers find half of what they want: their growth vanishes with its own reactant. */
-export const CARBON_TO_GROW = 0.001;
 
 const NITRITATION_IC = ID.nitritation * STATES + IC, NITRITE_IC = ID.nitriteOxidation * STATES + IC;
 
@@ -36,7 +34,7 @@ function steepening(w: Workspace, saturated: number): number {
 }
 
 /** @param m the matrix's table */
-export function gasRates(w: Workspace, saturation: Saturation, m: Float64Array): void {
+export function gasRates(w: Workspace, saturation: Saturation, m: Float64Array, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   r[ro + ID.oxygenTransfer] = cell.kO2 * (saturation.O2 - y[o + O2] * v);
   // The sludge bed's pull is kept here: the method bears any W that is made of whole columns, and this one touches oxygen alone.
@@ -44,7 +42,7 @@ export function gasRates(w: Workspace, saturation: Saturation, m: Float64Array):
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
   const steeper = w.keeps && w.co2 < saturation.CO2 ? steepening(w, saturation.CO2) : 1;
   // Nitrifiers' own want of carbon is kept here too, where little is left.
-  const want = w.carbon > 0 ? -(m[NITRITATION_IC] * r[ro + ID.nitritation] + m[NITRITE_IC] * r[ro + ID.nitriteOxidation]) * CARBON_TO_GROW / (w.carbon * (w.carbon + CARBON_TO_GROW)) : 0;
+  const want = w.carbon > 0 ? -(m[NITRITATION_IC] * r[ro + ID.nitritation] + m[NITRITE_IC] * r[ro + ID.nitriteOxidation]) * k.nitrifierCarbon / (w.carbon * (w.carbon + k.nitrifierCarbon)) : 0;
   g[go + ID.carbonDioxideTransfer * SLOTS] = (cell.kCO2 * w.co2IC * steeper + want) * v;
   g[go + ID.carbonDioxideTransfer * SLOTS + 1] = cell.kCO2 * w.co2ALK * steeper * v;
   const sulfide = cell.kH2S * w.h2s * v;

@@ -25,7 +25,7 @@ export const hydrolysisDefinitions: readonly Definition[] = [
 export function hydrolysisRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, cell, perVolume: v } = w;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
-  const pace = k.hydrolysisAnaerobic + (1 - k.hydrolysisAnaerobic) * (o2 / (o2 + 0.2));
+  const pace = k.hydrolysisAnaerobic + (1 - k.hydrolysisAnaerobic) * (o2 / (o2 + k.hydrolysisO2));
   const fast = k.hydrolysisFast * pace;
   const slow = k.hydrolysisSlow * pace;
   r[ro + ID.hydrolysisCoarseFast] = fast * y[o + CF];
@@ -40,7 +40,7 @@ export function hydrolysisRates(w: Workspace, k: Kinetics): void {
   const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;
   const inside = holds * k.clumpAnoxic * clumped / (clumped + k.clumpHalf);
   const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;
-  const share = inside * no3 / (no3 + k.hetNO3 * 4);
+  const share = inside * no3 / (no3 + k.clumpNO3);
   r[ro + ID.hydrolysisCaughtFast] = caughtFast * (1 - share);
   r[ro + ID.hydrolysisCaughtSlow] = caughtSlow * (1 - share);
   r[ro + ID.clumpDenitrificationFast] = caughtFast * share;

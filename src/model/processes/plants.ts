@@ -20,9 +20,6 @@ export const plantDefinitions: readonly Definition[] = [
 /** g dry solids on the roots of the cell */
 export const rootMat = (y: Float64Array, o: number, k: Kinetics): number => k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI];
 
-/** Share of a store at which growth is slowed to about half. */
-const SHORT = 0.1;
-
 export function plantRates(w: Workspace, k: Kinetics): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const c = cell.cropAt;
@@ -52,7 +49,7 @@ export function plantRates(w: Workspace, k: Kinetics): void {
   if (sCa < scarce) scarce = sCa;
   if (sFe < scarce) scarce = sFe;
   if (scarce > 1) scarce = 1;
-  let left = scarce > 0 ? scarce * (1 + SHORT) / (scarce + SHORT) : 0;
+  let left = scarce > 0 ? scarce * (1 + k.storeShort) / (scarce + k.storeShort) : 0;
   const magnesium = y[o + MG] > 0 ? y[o + MG] * v : 0, sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
   left *= Math.min(magnesium / (c.halfMg + magnesium), sulfate / (c.halfS + sulfate));
   r[ro + ID.leafGrowth] = cell.growth * w.light * y[o + ROOT] * left;

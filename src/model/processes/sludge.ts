@@ -20,8 +20,8 @@ export const sludgeDefinitions: readonly Definition[] = [
   { id: 'poreSulfideGasOut', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [AIR_H2S], alone: PS },
 ];
 
-/** g COD of methane per L of gas at 25 °C, with about a third of the gas not methane: 64/24.5 × 0.67. */
-export const METHANE_COD_PER_L = 1.75;
+/** g N of nitrate and g S of sulfate that burn a g COD, by their electrons: 1/2.857, 1/1.996 */
+const NITROGEN_PER_COD = 0.35, SULFUR_PER_COD = 0.501;
 
 /** Rates of the bed under a cell's water; nothing where no sludge lies. */
 export function sludgeRates(w: Workspace, k: Kinetics): void {
@@ -36,14 +36,14 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   const d2 = 2 * k.diffusion;
 
   // Effective concentrations fall faster than linear near zero, so that a flux never outlives its reactant.
-  const o2Keeps = o2 / (o2 + 0.1);
-  const no3Keeps = no3 / (no3 + 0.3);
+  const o2Keeps = o2 / (o2 + k.sludgeO2);
+  const no3Keeps = no3 / (no3 + k.sludgeNO3);
   const zo2 = d2 * o2 * o2Keeps / demand;
   const zO = Math.sqrt(zo2);
-  const anoxicDemand = demand * k.anoxic * 0.35; // g N/m³/d: 1/2.857
+  const anoxicDemand = demand * k.anoxic * NITROGEN_PER_COD; // g N/m³/d
   const zn2 = zo2 + d2 * no3 * no3Keeps / anoxicDemand;
   const zN = Math.sqrt(zn2);
-  const sulfateDemand = demand * k.sulfate * 0.501; // g S/m³/d: 1/1.996
+  const sulfateDemand = demand * k.sulfate * SULFUR_PER_COD; // g S/m³/d
   const zS = Math.sqrt(zn2 + d2 * so4 * (so4 / (k.sulfateHalf + so4)) / sulfateDemand);
 
   // Depths within the bed, smoothly.
@@ -61,12 +61,12 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   const deep = total * k.methane * (thickness - inN) * perThickness;
   r[ro + ID.sludgeMethane] = deep * (1 - k.methaneGas);
   r[ro + ID.sludgeMethaneGas] = deep * k.methaneGas;
-  const exchange = k.diffusion * cell.bedArea / (0.5 * thickness + 0.002); // m³/d between the bed's middle and the water
+  const exchange = k.diffusion * cell.bedArea / (0.5 * thickness + k.skin); // m³/d between the bed's middle and the water
 
   // Pore sulfide on its way up: past zN of oxidised sludge, a share 1/(1 + zN/reaction) gets through.
   const pore = y[o + PS] > 0 ? y[o + PS] / volume : 0;
-  const rise = k.diffusion * cell.bedArea / (inN + 0.25 * thickness + 0.001); // m³/d of pore water's worth
-  const gas = deep * k.methaneGas / METHANE_COD_PER_L * 0.001; // m³/d
+  const rise = k.diffusion * cell.bedArea / (inN + 0.25 * thickness + k.sulfideSkin); // m³/d of pore water's worth
+  const gas = deep * k.methaneGas / k.gasMethane * 0.001; // m³/d
   const entrained = gas * k.entrain;
   const upward = rise * pore;
   const oxidised = k.reaction + inN;
@@ -77,7 +77,7 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.poreSulfideByOxygen] = (upward * inO / oxidised + held * pore * inO * perN) * o2Keeps;
   r[ro + ID.poreSulfideByNitrate] = (upward / oxidised + held * pore * perN) * (inN - inO) * no3Keeps;
   r[ro + ID.sludgeLeak] = (exchange + entrained) * c;
-  const carried = gas * 0.4 * 0.5; // m³/d of pore water stripped: Henry 0.4 (Cg/Cw), half of pore sulfide un-ionised
+  const carried = gas * k.bubbleHenry * k.poreUnionised; // m³/d of pore water stripped
   // Pore water that gas draws along is oxidised on its way up too, but it passes fast.
   const risen = carried * k.bubbleSulfide + entrained * through;
   r[ro + ID.poreSulfideGas] = risen * pore;
@@ -85,7 +85,7 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
 
   if (!w.keeps) return;
   // The bed's pull on the oxygen above it, which no column of its own keeps (see gas.ts).
-  if (o2 > 1e-9) w.pull = aerobic * 0.5 * (1 + 0.1 / (o2 + 0.1)) / o2 * l2 / (zo2 + l2) * v;
+  if (o2 > 1e-9) w.pull = aerobic * 0.5 * (1 + k.sludgeO2 / (o2 + k.sludgeO2)) / o2 * l2 / (zo2 + l2) * v;
 
   // Kept derivatives to the pore organics: every depth falls with the root of the demand.
   const perDemand = c > 0 ? k.half / ((k.half + c) * c * volume) : k.half / ((k.half + 1e-9) * 1e-9 * volume); // d ln(demand)/d(PO)
@@ -99,7 +99,7 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   g[go + ID.sludgeSulfate * SLOTS] = k.sulfate * scale * (inS - inN + stepS - stepN);
   g[go + ID.sludgeMethane * SLOTS] = deeper * (1 - k.methaneGas);
   g[go + ID.sludgeMethaneGas * SLOTS] = deeper * k.methaneGas;
-  g[go + ID.sludgeLeak * SLOTS] = (exchange + entrained) / volume + deeper * k.methaneGas / METHANE_COD_PER_L * 0.001 * k.entrain * c;
+  g[go + ID.sludgeLeak * SLOTS] = (exchange + entrained) / volume + deeper * k.methaneGas / k.gasMethane * 0.001 * k.entrain * c;
   const perVolume = 1 / volume;
   g[go + ID.poreSulfideDiffusion * SLOTS] = rise * k.reaction / oxidised * perVolume;
   g[go + ID.poreSulfideByOxygen * SLOTS] = (rise / oxidised + held * perN) * inO * o2Keeps * perVolume;

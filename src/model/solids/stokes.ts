@@ -1,12 +1,12 @@
 // How fast a small sphere sinks in still water, by Stokes' law. For choosing and checking settling speeds of size classes.
 import { density_kg_m3, viscosity_Pa_s } from '../hydraulics/pipe';
-import { hydraulics } from '../parameters/hydraulics';
+import type { HydraulicNumbers } from '../parameters/values';
 
 const SECONDS_PER_DAY = 86400;
 
 /** m/s by Stokes' law, with no regard to its range. */
-function speed(diameter_m: number, particleDensity: number, T_C: number): number {
-  return (hydraulics.gravity.value * (particleDensity - density_kg_m3(T_C)) * diameter_m * diameter_m) / (18 * viscosity_Pa_s(T_C));
+function speed(diameter_m: number, particleDensity: number, T_C: number, h: HydraulicNumbers): number {
+  return (h.gravity * (particleDensity - density_kg_m3(T_C)) * diameter_m * diameter_m) / (18 * viscosity_Pa_s(T_C));
 }
 
 /**
@@ -16,11 +16,11 @@ function speed(diameter_m: number, particleDensity: number, T_C: number): number
  * @param particleDensity of the wet particle, kg/m³; fish faeces 1050–1190 (Merino, World Aquaculture Society abstract)
  * @param T_C 0–40 °C
  */
-export const stokesVelocity_m_d = (diameter_um: number, particleDensity: number, T_C: number): number =>
-  speed(diameter_um * 1e-6, particleDensity, T_C) * SECONDS_PER_DAY;
+export const stokesVelocity_m_d = (diameter_um: number, particleDensity: number, T_C: number, h: HydraulicNumbers): number =>
+  speed(diameter_um * 1e-6, particleDensity, T_C, h) * SECONDS_PER_DAY;
 
 /** Reynolds number of that sphere at that speed, –. Arguments as for stokesVelocity_m_d. */
-export function stokesReynolds(diameter_um: number, particleDensity: number, T_C: number): number {
+export function stokesReynolds(diameter_um: number, particleDensity: number, T_C: number, h: HydraulicNumbers): number {
   const d = diameter_um * 1e-6;
-  return (density_kg_m3(T_C) * Math.abs(speed(d, particleDensity, T_C)) * d) / viscosity_Pa_s(T_C);
+  return (density_kg_m3(T_C) * Math.abs(speed(d, particleDensity, T_C, h)) * d) / viscosity_Pa_s(T_C);
 }

@@ -1,6 +1,6 @@
 // Roots in the water as a filter: what hangs there catches solids, more as the crop grows.
 import type { Cell } from '../cell';
-import type { SolidsConditions } from './stageType';
+import type { SolidsConditions } from './stageScience';
 
 /** Sets what roots catch and let go; `times` a raft's curtain. Young roots filter less. */
 export function rootCurtain(cell: Cell, c: SolidsConditions, times: number): void {

@@ -1,8 +1,8 @@
 // How still water parts from solids in a cone, and how a filter keeps them until it blocks: what several stages do alike.
 import type { Cell } from '../cell';
-import { devices } from '../parameters/devices';
-import { cleared, passing } from './stageType';
-import type { SolidsConditions } from './stageType';
+import type { Values } from '../parameters/values';
+import { cleared, passing } from './solidsTerms';
+import type { SolidsConditions } from './stageScience';
 
 /**
  * Solids sink into a cone until it is full; past its room sludge washes out, and gas lifts some earlier.
@@ -10,12 +10,12 @@ import type { SolidsConditions } from './stageType';
  */
 export function restInCone(cell: Cell, c: SolidsConditions, efficiency: number): void {
   const k = c.values.kinetics;
-  const full = Math.min(c.fill, 1.2);
+  const { coneFull, coneScour, restStill } = c.values.stages;
+  const full = Math.min(c.fill, 1.2); // a guard: from 1 on nothing is kept
   const left = Math.max(0, 1 - full * full * full * full) * efficiency;
-  cell.settle0 = cleared(k.settleCoarse, cell.floor, cell.flow, left);
-  cell.settle1 = cleared(k.settleFine, cell.floor, cell.flow, left);
-  cell.settle2 = cleared(k.settleSuperfine, cell.floor, cell.flow, left);
-  const { coneFull, coneScour } = c.values.stages;
+  cell.settle0 = cleared(k.settleCoarse, cell.floor, cell.flow, left, restStill);
+  cell.settle1 = cleared(k.settleFine, cell.floor, cell.flow, left, restStill);
+  cell.settle2 = cleared(k.settleSuperfine, cell.floor, cell.flow, left, restStill);
   cell.stir = (c.fill > coneFull && cell.flow > 0 ? coneScour * (c.fill - coneFull) : 0) + k.gasLift * c.gas;
 }
 
@@ -29,15 +29,13 @@ export function keepBySize(cell: Cell, c: SolidsConditions, coarse: number, fine
   cell.release = cell.flow > 0 && c.clog > 1 ? c.values.stages.blockedShed * (c.clog - 1) : 0;
 }
 
-/** Past this many times its room a filter's relief valve or rim bears the rest, so that head grows no further. */
-const WORST_CLOG = 3;
-
 /**
  * Head in m that water loses in a filter bed: even in its speed (Darcy), more as it blocks.
  * @param clean_m loss of a clean bed at the speed `usual_m_d`, m and m/d
  * @param clog 0 clean, 1 when half the water seeks a way past
  */
-export function lossThrough(clean_m: number, usual_m_d: number, flow_m3_d: number, floor_m2: number, clog: number): number {
+export function lossThrough(clean_m: number, usual_m_d: number, flow_m3_d: number, floor_m2: number, clog: number, v: Values): number {
   const speed = Math.max(0, flow_m3_d) / floor_m2 / usual_m_d;
-  return clean_m * speed * (1 + devices.clogLoss.value * Math.min(Math.max(clog, 0), WORST_CLOG));
+  const { clogLoss, worstClog } = v.devices;
+  return clean_m * speed * (1 + clogLoss * Math.min(Math.max(clog, 0), worstClog));
 }

@@ -4,18 +4,21 @@ import { drainDown_m3, stopOfPump, sumpLacks_m3 } from '../../../src/model/hydra
 import type { LevelStage } from '../../../src/model/hydraulics/levels';
 import { runningLevels } from '../../../src/model/hydraulics/levels';
 import { headLoss_m, headOverLip_m, usualLink } from '../../../src/model/hydraulics/pipe';
+import { RECORDED } from '../../../src/catalogue/values';
+
+const { hydraulics: h } = RECORDED;
 
 const FLOW = 24;
 const LIP = Math.PI * 0.075;
 const stage = (overflow_m: number, area_m2: number, freeboard = 0.1): LevelStage =>
-  ({ overflow_m, rim_m: overflow_m + freeboard, area_m2, lip_m: LIP, linkLoss_m: (flow) => headLoss_m(flow, usualLink(), 24) });
+  ({ overflow_m, rim_m: overflow_m + freeboard, area_m2, lip_m: LIP, linkLoss_m: (flow) => headLoss_m(flow, usualLink(h), 24, h) });
 const loop = (sumpFreeboard: number): LevelStage[] => [stage(0.9, 1.1), stage(0.85, 0.3), stage(0.8, 3), stage(0.2, 0.65, sumpFreeboard)];
-const stop = (stages: LevelStage[], pipes = 0.005): ReturnType<typeof stopOfPump> => stopOfPump(stages, runningLevels(stages, FLOW).level_m, pipes);
+const stop = (stages: LevelStage[], pipes = 0.005): ReturnType<typeof stopOfPump> => stopOfPump(stages, runningLevels(stages, FLOW, h).level_m, pipes);
 
 describe('when the pump stops', () => {
   it('what stood over the lips falls to the sump, and what the pipes held', () => {
     const { falls_m3, rest_m, level_m } = stop(loop(0.3));
-    expect(falls_m3).toBeCloseTo((1.1 + 0.3 + 3) * headOverLip_m(FLOW, LIP) + 0.005, 10);
+    expect(falls_m3).toBeCloseTo((1.1 + 0.3 + 3) * headOverLip_m(FLOW, LIP, h) + 0.005, 10);
     expect(rest_m.slice(0, 3)).toEqual([0.9, 0.85, 0.8]);
     expect(level_m).toBeCloseTo(0.2 + falls_m3 / 0.65, 10);
   });

@@ -3,11 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { largestWhere } from '../../../src/model/hydraulics/edge';
 import { headLoss_m } from '../../../src/model/hydraulics/pipe';
 import { curveFor, drawsAir, electricalPower_W, hydraulicPower_W, leastWater_m3, operatingFlow_m3_d, pumpHead_m } from '../../../src/model/hydraulics/pump';
+import { RECORDED } from '../../../src/catalogue/values';
+
+const { hydraulics: h } = RECORDED;
 
 const curve = { maxHead_m: 2.5, maxFlow_m3_h: 2 };
 const riser = { length_m: 4, diameter_m: 0.032, fittings: 4 };
-const loss = (flow: number): number => headLoss_m(flow, riser, 24);
-const clogged = (flow: number): number => headLoss_m(flow, { ...riser, diameter_m: 0.02 }, 24);
+const loss = (flow: number): number => headLoss_m(flow, riser, 24, h);
+const clogged = (flow: number): number => headLoss_m(flow, { ...riser, diameter_m: 0.02 }, 24, h);
 
 describe('the pump', () => {
   it('gives less water the higher it lifts', () => {
@@ -41,11 +44,11 @@ describe('the pump', () => {
 
 describe('a pump chosen for a flow', () => {
   it.each([[1, 1.5], [0.2, 0.3], [4, 2], [1, 0]])('gives %f m³/h at the lift of %f m it was chosen for', (flow, lift) => {
-    expect(operatingFlow_m3_d(curveFor(flow, lift, loss), lift, loss) / 24).toBeCloseTo(flow, 9);
+    expect(operatingFlow_m3_d(curveFor(flow, lift, loss, h), lift, loss) / 24).toBeCloseTo(flow, 9);
   });
 
   it('gives less when the sump sinks by 20 cm, and less when its pipe clogs, but does not stop', () => {
-    const chosen = curveFor(1, 1.5, loss);
+    const chosen = curveFor(1, 1.5, loss, h);
     for (const flow of [operatingFlow_m3_d(chosen, 1.7, loss), operatingFlow_m3_d(chosen, 1.5, clogged)]) {
       expect(flow / 24).toBeLessThan(0.95);
       expect(flow / 24).toBeGreaterThan(0.5);
@@ -53,30 +56,30 @@ describe('a pump chosen for a flow', () => {
   });
 
   it('chosen for no flow gives none', () => {
-    expect(operatingFlow_m3_d(curveFor(0, 1.5, loss), 1.5, loss)).toBe(0);
+    expect(operatingFlow_m3_d(curveFor(0, 1.5, loss, h), 1.5, loss)).toBe(0);
   });
 });
 
 describe('power', () => {
   it('a cubic metre an hour lifted one metre takes 2.7 W', () => {
-    expect(hydraulicPower_W(24, 1, 20)).toBeCloseTo(2.719, 3);
+    expect(hydraulicPower_W(24, 1, 20, h)).toBeCloseTo(2.719, 3);
   });
 
   it('from the mains, an hour’s cubic metre at 1.5 m takes some 12 W, as small pumps do', () => {
-    expect(Math.abs(electricalPower_W(24, 1.5, 24) / 12 - 1)).toBeLessThan(0.05);
+    expect(Math.abs(electricalPower_W(24, 1.5, 24, h) / 12 - 1)).toBeLessThan(0.05);
   });
 
   it('is none without flow or without lift', () => {
-    expect(electricalPower_W(0, 2, 20)).toBe(0);
-    expect(electricalPower_W(24, -1, 20)).toBe(0);
+    expect(electricalPower_W(0, 2, 20, h)).toBe(0);
+    expect(electricalPower_W(24, -1, 20, h)).toBe(0);
   });
 });
 
 describe('a dry pump', () => {
   it('draws air when less than the least share of its tank is left', () => {
-    expect(drawsAir(0.059, 0.4)).toBe(true);
-    expect(drawsAir(0.061, 0.4)).toBe(false);
-    expect(leastWater_m3(0.4)).toBeCloseTo(0.06, 12);
+    expect(drawsAir(0.059, 0.4, h)).toBe(true);
+    expect(drawsAir(0.061, 0.4, h)).toBe(false);
+    expect(leastWater_m3(0.4, h)).toBeCloseTo(0.06, 12);
   });
 });
 

@@ -1,18 +1,19 @@
 // What is drawn of the catalogue: every stage, crop and fish in its own way, sound at any size.
 import { describe, expect, it } from 'vitest';
-import { CROPS } from '../../../src/model/parameters/crops/crops';
-import { SPECIES } from '../../../src/model/parameters/species/species';
-import { STAGES } from '../../../src/model/stages/catalogue';
+import { CROPS } from '../../../src/catalogue/kinds';
+import { SPECIES } from '../../../src/catalogue/kinds';
+import { STAGES } from '../../../src/catalogue/kinds';
 import type { StageSpec } from '../../../src/season/plan';
 import { fishOf } from '../../../src/page/picture/kit/fishForm';
 import type { StageBox } from '../../../src/page/picture/kit/boxes';
 import { layOut } from '../../../src/page/picture/scene/layout';
+import { stageDrawings } from '../../../src/catalogue/drawings';
 import { cropDrawing, drawingOf, fishForm } from '../../../src/page/picture/scene/drawingOf';
 import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
 import { RecordingPen } from './recordingPen';
 
-const KINDS = STAGES.map(({ kind }) => kind).filter((kind) => kind !== 'mineralisationTank' && kind !== 'returnPump');
+const KINDS = STAGES.map(({ kind }) => kind).filter((kind) => stageDrawings[kind]?.place === 'loop');
 
 function boxOf(kind: string, aspect: number): StageBox {
   const loop = [{ id: 'fish', kind: 'fishTank' }, { id: 'it', kind }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }] as StageSpec[];
@@ -34,6 +35,8 @@ function drawn(kind: string, aspect = 2): RecordingPen {
 
 describe('stages', () => {
   it('each have a drawing of their own', () => {
+    expect(STAGES.map(({ kind }) => kind).filter((kind) => !Object.hasOwn(stageDrawings, kind))).toEqual([]);
+    expect(KINDS.length).toBeGreaterThan(10);
     expect(KINDS.filter((kind) => drawingOf(kind) === plainVessel)).toEqual([]);
     const pictures = KINDS.map((kind) => drawn(kind).picture);
     expect(new Set(pictures).size).toBe(KINDS.length);

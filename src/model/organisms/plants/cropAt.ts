@@ -1,7 +1,6 @@
 // A crop's own numbers for the inner loop: half saturations, room of its stores, how fast it fills them.
 import { LN10, exp } from '../../../numerics/elementary';
 import { keptBy } from '../../keptBy';
-import type { CropName } from '../../parameters/crops/crops';
 import type { Values } from '../../parameters/values';
 
 export interface CropAt {
@@ -17,10 +16,10 @@ export interface CropAt {
 /** The numbers of a crop, from all numbers of a run. */
 export const cropAt = keptBy(reckon);
 
-function reckon(values: Values, crop: CropName): CropAt {
-  const c = values[crop];
+function reckon(values: Values, crop: string): CropAt {
+  const c = values.crops[crop];
   const m = values.matter;
-  const room = (full: number, least: number): number => Math.max(full - least, 0.05 * least);
+  const room = (full: number, least: number): number => Math.max(full - least, values.kinetics.leastStore * least);
   return {
     halfN: c.halfN, halfP: c.halfP, halfK: c.halfK, halfCa: c.halfCa, halfMg: c.halfMg, halfFe: c.halfFe, halfS: c.halfS,
     roomN: room(c.quotaN, m.leafN), roomP: room(c.quotaP, m.leafP), roomK: room(c.quotaK, m.leafK), roomCa: room(c.quotaCa, m.leafCa), roomFe: room(c.quotaFe, m.leafFe),

@@ -139,7 +139,7 @@ export function StageControls({ stageId }: { stageId: string }) {
       {has('drain') && <ChoreControl stageId={stageId} chore="drain" />}
       {has('rinse') && <ChoreControl stageId={stageId} chore="rinse" />}
       {has('backwash') && <ChoreControl stageId={stageId} chore="backwash" />}
-      {has('lamp') && <LampControl stageId={stageId} usual_W={entry.lamp_W} />}
+      {has('lamp') && <LampControl stageId={stageId} usual_W={entry.sizes.lamp_W?.usual ?? 0} />}
       {has('pump') && !building && <PumpControl />}
       {(has('base') || dripped) && <BaseControl />}
       {kind === 'sump' && plan.climate.water_C === undefined && <HeaterControl />}

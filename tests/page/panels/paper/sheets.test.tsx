@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { marksMet } from '../../../../src/lessons/marks';
 import { playLesson } from '../../../../src/lessons/playLesson';
 import { settle } from '../../../../src/lessons/predictions';
-import { STAGES } from '../../../../src/model/stages/catalogue';
+import { catalogueEntries } from '../../../../src/worker/catalogueEntries';
 import { KeySheet } from '../../../../src/page/panels/paper/KeySheet';
 import { LearnerSheet } from '../../../../src/page/panels/paper/LearnerSheet';
 import { LessonPlanSheet } from '../../../../src/page/panels/paper/LessonPlanSheet';
@@ -39,7 +39,7 @@ const plain = (words: string): string => words.replaceAll('\u00a0', ' ');
 
 beforeAll(async () => {
   found = { lesson, plan, season: view, played: playLesson(lesson, (one) => runSeason(one)) };
-  const catalogue = STAGES.map(({ kind, group, controls, airMax_L_min, cautions }) => ({ kind, group, controls, airMax_L_min, lamp_W: 0, cautions }));
+  const catalogue = catalogueEntries();
   store.setState({
     lesson, plan, season: view, facts, catalogue, mode: 'result', lived_h: plan.days * 24, now_h: plan.days * 24,
   });

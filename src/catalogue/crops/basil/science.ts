@@ -1,0 +1,37 @@
+// Basil: growth by light, limits, contents. Cut and let come again; loves warmth.
+import { cropsAlike } from '../../../model/parameters/cropsAlike';
+import type { CropParameters } from '../../../model/parameters/cropNumbers';
+
+export const science = {
+  radiationUse: { value: 3.2, unit: 'g/MJ PAR', low: 2.5, high: 4, source: 'with radiationHalf: 2.0 kg/m² fresh in 28 d (Rakocy et al. 2004), tropical light taken as 36 mol/m²/d', flag: 'calibrated' },
+  radiationHalf: { value: 18, unit: 'mol/m²/d', low: 12, high: 28, source: 'as radiationUse; FAO 589 App. 1: 5–6 weeks under common light', flag: 'calibrated' },
+  leafAreaPerMass: { value: 0.045, unit: 'm²/g', low: 0.03, high: 0.06, source: 'leaf and stem together; taken as lettuce', flag: 'assumption' },
+  extinction: { value: 0.7, unit: '–', low: 0.5, high: 0.9, source: 'taken as lettuce', flag: 'assumption' },
+  transplant: { value: 0.15, unit: 'g dry/plant', low: 0.05, high: 0.3, source: 'seedling of two to three weeks, from memory', flag: 'memory' },
+  ripe: { value: 8.0, unit: 'g dry/plant', low: 6, high: 11, source: '2.0 kg/m² at 8 % dry matter on 20 plants/m² (Rakocy et al. 2004)', flag: 'derived' },
+  coldStop: { value: 10, unit: '°C', low: 8, high: 13, source: 'leaves blacken in the cold, from memory', flag: 'memory' },
+  optimumLow: { value: 20, unit: '°C', low: 18, high: 22, source: 'FAO 589 App. 1: 20–25', flag: 'memory' },
+  optimumHigh: { value: 28, unit: '°C', low: 25, high: 30, source: 'FAO 589 App. 1: 20–25; grown at 26–29 in the tropics (Rakocy et al. 2004)', flag: 'derived' },
+  hotStop: { value: 38, unit: '°C', low: 35, high: 40, source: 'from memory', flag: 'memory' },
+  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.4, source: 'lettuce Km 9.5 µM (Swiader & Freiji 1996), wheat 27 µM (Goyal & Huffaker 1986)', flag: 'derived' },
+  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'taken as lettuce', flag: 'assumption' },
+  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'taken as lettuce', flag: 'assumption' },
+  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'taken as lettuce', flag: 'assumption' },
+  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
+  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
+  pHOptimum: { value: 6.0, unit: 'pH', low: 5.5, high: 6.5, source: 'FAO 589 App. 1: 5.5–6.5', flag: 'memory' },
+  pHLoss: { value: 0.12, unit: 'share for each pH above the optimum', low: 0.04, high: 0.25, source: 'less than lettuce: 25 kg/m²/yr at pH 7.0–7.4 (Rakocy et al. 2004)', flag: 'assumption' },
+  waterUse: { value: 0.3, unit: 'L/g dry', low: 0.2, high: 0.4, source: 'taken as lettuce', flag: 'assumption' },
+  dryShare: { value: 0.08, unit: 'g dry/g fresh', low: 0.07, high: 0.1, source: 'raft-grown shoots, from memory', flag: 'memory' },
+  harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; stem bases and bruised leaves stay behind: with cutShare 0.6 of the stand is sold', flag: 'assumption' },
+  cutShare: { value: 0.65, unit: 'share of leaf', low: 0.5, high: 0.75, source: 'cut above the second pair of leaves and let come again, from memory', flag: 'memory' },
+  plants_m2: { value: 20, unit: 'plants/m²', low: 8, high: 40, source: 'FAO 589 App. 1: 8–40', flag: 'memory' },
+  quotaN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.055, source: 'leaf tables 4–6 %, from memory', flag: 'memory' },
+  quotaP: { value: 0.006, unit: 'g P/g dry', low: 0.004, high: 0.008, source: 'leaf tables 0.6–1.0 %, stems less, from memory', flag: 'memory' },
+  quotaK: { value: 0.035, unit: 'g K/g dry', low: 0.024, high: 0.05, source: 'leaf tables 1.6–2.1 % in soil, more in water culture, from memory', flag: 'memory' },
+  quotaCa: { value: 0.012, unit: 'g Ca/g dry', low: 0.008, high: 0.018, source: 'leaf tables 1.2–2.0 %, from memory', flag: 'memory' },
+  quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00018, source: '75–200 mg/kg, from memory', flag: 'memory' },
+  halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
+  ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
+} as const satisfies CropParameters;

@@ -1,0 +1,37 @@
+// Chard: growth by light, limits, contents. Outer leaves are picked, the heart grows on.
+import { cropsAlike } from '../../../model/parameters/cropsAlike';
+import type { CropParameters } from '../../../model/parameters/cropNumbers';
+
+export const science = {
+  radiationUse: { value: 3.6, unit: 'g/MJ PAR', low: 2.8, high: 4.4, source: '25–35 d to the first cut (FAO 589 App. 1) at 17 mol/m²/d', flag: 'calibrated' },
+  radiationHalf: { value: 30, unit: 'mol/m²/d', low: 20, high: 45, source: 'taken as lettuce', flag: 'assumption' },
+  leafAreaPerMass: { value: 0.03, unit: 'm²/g', low: 0.02, high: 0.045, source: 'thicker leaves and heavy stalks, from memory', flag: 'memory' },
+  extinction: { value: 0.7, unit: '–', low: 0.5, high: 0.9, source: 'taken as lettuce', flag: 'assumption' },
+  transplant: { value: 0.2, unit: 'g dry/plant', low: 0.1, high: 0.4, source: 'seedling of three weeks, from memory', flag: 'memory' },
+  ripe: { value: 7.5, unit: 'g dry/plant', low: 5.5, high: 10, source: 'about 1.8 kg/m² standing at 7.5 % dry matter on 18 plants/m², from memory', flag: 'memory' },
+  coldStop: { value: 4, unit: '°C', low: 1, high: 7, source: 'from memory', flag: 'memory' },
+  optimumLow: { value: 16, unit: '°C', low: 14, high: 18, source: 'FAO 589 App. 1: 16–24', flag: 'memory' },
+  optimumHigh: { value: 24, unit: '°C', low: 23, high: 27, source: 'FAO 589 App. 1: 16–24', flag: 'memory' },
+  hotStop: { value: 36, unit: '°C', low: 33, high: 39, source: 'from memory', flag: 'memory' },
+  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.4, source: 'lettuce Km 9.5 µM (Swiader & Freiji 1996), wheat 27 µM (Goyal & Huffaker 1986)', flag: 'derived' },
+  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'taken as lettuce', flag: 'assumption' },
+  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'taken as lettuce', flag: 'assumption' },
+  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'taken as lettuce', flag: 'assumption' },
+  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
+  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
+  pHOptimum: { value: 6.5, unit: 'pH', low: 6, high: 7, source: 'FAO 589 App. 1, pH 6–7.5, from memory', flag: 'memory' },
+  pHLoss: { value: 0.1, unit: 'share for each pH above the optimum', low: 0.03, high: 0.2, source: 'stands lime better than lettuce, from memory', flag: 'assumption' },
+  waterUse: { value: 0.3, unit: 'L/g dry', low: 0.2, high: 0.4, source: 'taken as lettuce', flag: 'assumption' },
+  dryShare: { value: 0.075, unit: 'g dry/g fresh', low: 0.06, high: 0.09, source: 'from memory', flag: 'memory' },
+  harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; torn outer leaves are left: with cutShare 0.6 of the stand is sold', flag: 'assumption' },
+  cutShare: { value: 0.65, unit: 'share of leaf', low: 0.5, high: 0.75, source: 'outer leaves picked, the heart left, from memory', flag: 'memory' },
+  plants_m2: { value: 18, unit: 'plants/m²', low: 15, high: 20, source: 'FAO 589 App. 1: 15–20', flag: 'memory' },
+  quotaN: { value: 0.042, unit: 'g N/g dry', low: 0.035, high: 0.05, source: 'leaf tables, from memory', flag: 'memory' },
+  quotaP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.007, source: 'leaf tables, from memory', flag: 'memory' },
+  quotaK: { value: 0.055, unit: 'g K/g dry', low: 0.04, high: 0.07, source: 'rich in potassium, leaf tables, from memory', flag: 'memory' },
+  quotaCa: { value: 0.009, unit: 'g Ca/g dry', low: 0.006, high: 0.014, source: 'leaf tables, from memory', flag: 'memory' },
+  quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00018, source: 'from memory', flag: 'memory' },
+  halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
+  ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
+} as const satisfies CropParameters;

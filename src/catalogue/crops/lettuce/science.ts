@@ -1,0 +1,37 @@
+// Lettuce: growth by light, limits, contents. Cut whole and replanted.
+import { cropsAlike } from '../../../model/parameters/cropsAlike';
+import type { CropParameters } from '../../../model/parameters/cropNumbers';
+
+export const science = {
+  radiationUse: { value: 4.4, unit: 'g/MJ PAR', low: 3.4, high: 5.4, source: '4.4/(1 + DLI/30): van Henten 1994 over 35 d at 10, 17 and 25 mol/m²/d; Cornell 150 g heads at 17', flag: 'calibrated' },
+  radiationHalf: { value: 30, unit: 'mol/m²/d', low: 20, high: 45, source: 'as radiationUse', flag: 'calibrated' },
+  leafAreaPerMass: { value: 0.058, unit: 'm²/g', low: 0.045, high: 0.075, source: 'van Henten 1994: 0.075 m²/g of what is structure, a good three quarters of the whole', flag: 'derived' },
+  extinction: { value: 0.84, unit: '–', low: 0.6, high: 0.9, source: 'van Henten 1994: 0.9 × 0.93 of the mass, the rest is root', flag: 'derived' },
+  transplant: { value: 0.11, unit: 'g dry/plant', low: 0.05, high: 0.3, source: 'van Henten 1994: 2.7 g/m² at planting', flag: 'derived' },
+  ripe: { value: 8.3, unit: 'g dry/plant', low: 6, high: 11, source: 'Cornell: 150 g head at 5.5 % dry matter', flag: 'derived' },
+  coldStop: { value: 4, unit: '°C', low: 2, high: 7, source: 'from memory', flag: 'memory' },
+  optimumLow: { value: 17, unit: '°C', low: 15, high: 19, source: 'FAO 589 App. 1: 15–22', flag: 'memory' },
+  optimumHigh: { value: 24, unit: '°C', low: 22, high: 25, source: 'FAO 589 App. 1: 15–22; Cornell 24 day', flag: 'memory' },
+  hotStop: { value: 34, unit: '°C', low: 31, high: 37, source: 'from memory', flag: 'memory' },
+  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.3, source: 'Swiader & Freiji 1996: Km 9.5 µM', flag: 'published' },
+  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'few µM, from memory', flag: 'memory' },
+  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'about 15 µM, from memory', flag: 'memory' },
+  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'from memory', flag: 'memory' },
+  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'chelated iron, from memory', flag: 'memory' },
+  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'from memory', flag: 'memory' },
+  pHOptimum: { value: 6.0, unit: 'pH', low: 5.6, high: 6.4, source: 'Cornell 5.6–6.0', flag: 'memory' },
+  pHLoss: { value: 0.125, unit: 'share for each pH above the optimum', low: 0.05, high: 0.2, source: 'Anderson et al. 2017: −18 % dry at 7.0 against 5.8 after growing on from it', flag: 'published' },
+  waterUse: { value: 0.3, unit: 'L/g dry', low: 0.25, high: 0.35, source: 'Nemali, Purdue: 300 L/kg', flag: 'published' },
+  dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
+  harvestShare: { value: 1, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'heads are sold whole', flag: 'assumption' },
+  cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption', fixed: 'a head is cut whole' },
+  plants_m2: { value: 24, unit: 'plants/m²', low: 18, high: 30, source: 'FAO 589 App. 1: 18–30; s. 8.1: 20–25', flag: 'memory' },
+  quotaN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.05, source: 'Nemali, Purdue: 4.5 %; Conversa et al. 2004: 4.3–4.6 %', flag: 'published' },
+  quotaP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.006, source: 'Nemali, Purdue: 0.5 %', flag: 'published' },
+  quotaK: { value: 0.05, unit: 'g K/g dry', low: 0.035, high: 0.06, source: 'Nemali, Purdue: 5 %', flag: 'published' },
+  quotaCa: { value: 0.005, unit: 'g Ca/g dry', low: 0.004, high: 0.012, source: 'Nemali, Purdue: 0.5 %; leaf tables up to 1.2 % (memory)', flag: 'published' },
+  quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 0.00006, high: 0.00015, source: '100 mg/kg, from memory', flag: 'memory' },
+  halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'from memory', flag: 'memory' },
+  ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
+} as const satisfies CropParameters;

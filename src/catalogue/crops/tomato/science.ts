@@ -1,0 +1,37 @@
+// Tomato: growth by light, limits, contents. Slow to begin, then picked every week; feeds heavily.
+import { cropsAlike } from '../../../model/parameters/cropsAlike';
+import type { CropParameters } from '../../../model/parameters/cropNumbers';
+
+export const science = {
+  radiationUse: { value: 4.2, unit: 'g/MJ PAR', low: 3.4, high: 5, source: 'with radiationHalf: first fruit 50–70 d after planting (FAO 589 App. 1) and some 40 kg fruit/m² a year at 17 mol/m²/d (memory)', flag: 'calibrated' },
+  radiationHalf: { value: 45, unit: 'mol/m²/d', low: 30, high: 70, source: 'tall stand shares light better than a rosette', flag: 'assumption' },
+  leafAreaPerMass: { value: 0.012, unit: 'm²/g', low: 0.008, high: 0.018, source: 'leaf, stem and hanging fruit together: leaves 0.02–0.025 m²/g, about half of the stand, from memory', flag: 'memory' },
+  extinction: { value: 0.65, unit: '–', low: 0.5, high: 0.8, source: 'from memory', flag: 'memory' },
+  transplant: { value: 2.5, unit: 'g dry/plant', low: 1, high: 5, source: 'plant of six weeks, first truss showing, from memory', flag: 'memory' },
+  ripe: { value: 90, unit: 'g dry/plant', low: 60, high: 150, source: 'standing when picking begins, about 60 d after planting at 17 mol/m²/d on 4 plants/m² (FAO 589 App. 1: 50–70 d)', flag: 'calibrated' },
+  coldStop: { value: 10, unit: '°C', low: 8, high: 12, source: 'from memory', flag: 'memory' },
+  optimumLow: { value: 18, unit: '°C', low: 16, high: 20, source: 'FAO 589 App. 1: nights 13–16, days 22–26', flag: 'memory' },
+  optimumHigh: { value: 27, unit: '°C', low: 25, high: 29, source: 'as optimumLow, a little margin', flag: 'memory' },
+  hotStop: { value: 37, unit: '°C', low: 34, high: 40, source: 'fruit set fails well before, from memory', flag: 'memory' },
+  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.4, source: 'lettuce Km 9.5 µM (Swiader & Freiji 1996), wheat 27 µM (Goyal & Huffaker 1986)', flag: 'derived' },
+  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'taken as lettuce', flag: 'assumption' },
+  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'taken as lettuce', flag: 'assumption' },
+  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'taken as lettuce', flag: 'assumption' },
+  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
+  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
+  pHOptimum: { value: 6.0, unit: 'pH', low: 5.5, high: 6.5, source: 'FAO 589 App. 1: 5.5–6.5', flag: 'memory' },
+  pHLoss: { value: 0.12, unit: 'share for each pH above the optimum', low: 0.04, high: 0.25, source: 'less than lettuce', flag: 'assumption' },
+  waterUse: { value: 0.25, unit: 'L/g dry', low: 0.18, high: 0.4, source: '15–20 L per kg fruit under glass, from memory', flag: 'memory' },
+  dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'ripe fruit, from memory', flag: 'memory' },
+  harvestShare: { value: 0.6, unit: 'share of the dry mass cut', low: 0.5, high: 0.7, source: 'fruit in what is taken off, leaves pruned with it; 69 % of N taken off was in fruit (Graber & Junge 2009)', flag: 'derived' },
+  cutShare: { value: 0.2, unit: 'share of leaf', low: 0.1, high: 0.3, source: 'ripe truss and its lower leaves: with ripe a picking about every week at 17 mol/m²/d', flag: 'calibrated' },
+  plants_m2: { value: 4, unit: 'plants/m²', low: 3, high: 5, source: 'FAO 589 App. 1: 3–5', flag: 'memory' },
+  quotaN: { value: 0.032, unit: 'g N/g dry', low: 0.029, high: 0.04, source: 'leaves 4 %, fruit 2–2.5 %, from memory; gives 0.33 g/m²/d at 17 mol, against 0.43 in fruit alone (Graber & Junge 2009)', flag: 'memory' },
+  quotaP: { value: 0.0055, unit: 'g P/g dry', low: 0.004, high: 0.007, source: 'P:N of fruit 0.16–0.21 (Graber & Junge 2009)', flag: 'derived' },
+  quotaK: { value: 0.042, unit: 'g K/g dry', low: 0.03, high: 0.055, source: 'K:N of fruit 0.93–1.5 (Graber & Junge 2009)', flag: 'derived' },
+  quotaCa: { value: 0.01, unit: 'g Ca/g dry', low: 0.006, high: 0.016, source: 'leaves 2–3 %, fruit 0.2 %, from memory', flag: 'memory' },
+  quotaFe: { value: 0.00008, unit: 'g Fe/g dry', low: 0.000055, high: 0.00014, source: 'from memory', flag: 'memory' },
+  halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
+  ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
+} as const satisfies CropParameters;
