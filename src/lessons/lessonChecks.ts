@@ -1,4 +1,5 @@
 // What ties a lesson's parts together: builds that keep the fixed stages in order, marks that ascend, plans that can be run.
+import { can } from '../catalogue/can';
 import { buildPlan, idleBuild } from './buildPlan';
 import type { Build, Lesson, MarkRule, Problem } from './lesson';
 import { checkConsequence, checkMeasures } from './measureChecks';
@@ -54,7 +55,7 @@ function checkOffers(lesson: Lesson, report: Report): void {
     if (to <= from) report(`sizes[${index}].to`, to, `a size above ${from}`);
   });
   lesson.stocks.forEach(({ tank }, index) => {
-    if (!lesson.plan.loop.some((stage) => stage.id === tank && stage.kind === 'fishTank')) report(`stocks[${index}].tank`, tank, 'a fish tank of the loop');
+    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish'))) report(`stocks[${index}].tank`, tank, 'a fish tank of the loop');
   });
 }
 

@@ -1,7 +1,9 @@
 // What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
+import { can } from '../catalogue/can';
 import { STAGES } from '../catalogue/kinds';
 import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
+import { doses, takesSolids } from '../season/plan';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Problem } from './lesson';
 import { RECORDED } from '../catalogue/values';
@@ -21,12 +23,16 @@ const kindsThat = (does: (type: StageType) => boolean): readonly string[] => STA
 /** Sludge can be let out of these. */
 const DRAINED = kindsThat((type) => type.drains === true);
 /** What these let out can go on to mineralisation. */
-const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleanedBy !== undefined));
+const GIVES_SLUDGE = kindsThat((type) => !type.takesSolids && (type.drains === true || type.cleanedBy !== undefined));
 const RINSED = kindsThat((type) => type.cleanedBy?.deed === 'rinse');
 const BACKWASHED = kindsThat((type) => type.cleanedBy?.deed === 'backwash');
 const LIT = kindsThat((type) => type.controls.includes('lamp'));
 const GROWS = kindsThat((type) => type.grows === true);
-const HOLDS_NO_WATER = ['baseDosing', ...kindsThat((type) => type.cells === 0)];
+const HOLDS_NO_WATER = kindsThat((type) => type.cells === 0);
+/** Names of the kinds that messages speak of: where a loop begins, what lifts its water, what stands at its side. */
+const FISH_TANKS = kindsThat((type) => type.keepsFish === true).join(', ');
+const PUMPS = kindsThat((type) => type.pumps === true).join(', ');
+const DOSING = kindsThat((type) => type.doses === true).join(', ');
 // A litre: below it, a vessel belongs on a bench.
 const SMALLEST_m3 = 0.001;
 
@@ -44,7 +50,7 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Problem[] {
   checkLoop(plan, shelf.length > 0, report);
   checkSides(plan.side, parts, report);
   plan.fish.forEach((stocking, index) => {
-    needs(parts, `fish[${index}].tank`, stocking.tank, 'a fish tank of the loop', (part) => part.kind === 'fishTank', report);
+    needs(parts, `fish[${index}].tank`, stocking.tank, 'a fish tank of the loop', (part) => can(part.kind, 'keepsFish'), report);
   });
   plan.actions.forEach((action, index) => {
     checkWhen(action, `actions[${index}]`, report);
@@ -78,15 +84,16 @@ function checkLoop(plan: Plan, open: boolean, report: Report): void {
     return;
   }
   plan.loop.forEach((stage, index) => {
-    if (stage.kind === 'mineralisationTank') report(`loop[${index}].kind`, stage.kind, 'a stage the whole flow passes; a mineralisationTank stands at the side (side), or alone in a rig');
+    if (can(stage.kind, 'takesSolids')) report(`loop[${index}].kind`, stage.kind, `a stage the whole flow passes; a ${stage.kind} stands at the side (side), or alone in a rig`);
   });
-  if (plan.loop[0]?.kind !== 'fishTank') report('loop[0].kind', plan.loop[0]?.kind, 'fishTank: a loop begins at its fish tank');
+  const keepsFish = plan.loop.map((stage) => can(stage.kind, 'keepsFish'));
+  if (!keepsFish[0]) report('loop[0].kind', plan.loop[0]?.kind, `${FISH_TANKS}: a loop begins at its fish tank`);
   plan.loop.forEach((stage, index) => {
-    if (stage.kind === 'fishTank' && index > 0 && plan.loop[0]?.kind === 'fishTank') report(`loop[${index}].kind`, stage.kind, 'one fish tank only (identical units are given by count)');
+    if (keepsFish[index] && index > 0 && keepsFish[0]) report(`loop[${index}].kind`, stage.kind, 'one fish tank only (identical units are given by count)');
   });
-  const pumps = plan.loop.flatMap((stage, index) => (stage.kind === 'returnPump' ? [index] : []));
-  pumps.slice(1).forEach((index) => report(`loop[${index}].kind`, 'returnPump', 'one return pump only'));
-  if (pumps.length === 0) report('loop', plan.loop, open ? 'a returnPump among the fixed stages' : 'a returnPump: the water must be lifted back to the fish tank');
+  const pumps = plan.loop.flatMap((stage, index) => (can(stage.kind, 'pumps') ? [index] : []));
+  pumps.slice(1).forEach((index) => report(`loop[${index}].kind`, plan.loop[index]?.kind, 'one return pump only'));
+  if (pumps.length === 0) report('loop', plan.loop, open ? `a ${PUMPS} among the fixed stages` : `a ${PUMPS}: the water must be lifted back to the fish tank`);
 }
 
 /** Reports a named stage that is missing or of a kind that cannot do what is asked. */
@@ -97,14 +104,14 @@ function needs(parts: Map<string, Part>, path: string, id: string, what: string,
 }
 
 function checkSides(sides: readonly SideSpec[], parts: Map<string, Part>, report: Report): void {
-  const inLoop = (part: Part): boolean => !HOLDS_NO_WATER.includes(part.kind) && part.kind !== 'mineralisationTank';
+  const inLoop = (part: Part): boolean => !HOLDS_NO_WATER.includes(part.kind) && !can(part.kind, 'takesSolids');
   sides.forEach((side, index) => {
-    if (side.kind === 'baseDosing') {
+    if (doses(side)) {
       needs(parts, `side[${index}].into`, side.into, 'a tank of the loop', inLoop, report);
-      if (sides.findIndex((other) => other.kind === 'baseDosing') < index) report(`side[${index}].kind`, side.kind, 'one baseDosing only');
+      if (sides.findIndex(doses) < index) report(`side[${index}].kind`, side.kind, `one ${side.kind} only`);
       return;
     }
-    if (sides.findIndex((other) => other.kind === 'mineralisationTank') < index) report(`side[${index}].kind`, side.kind, 'one mineralisationTank only');
+    if (sides.findIndex(takesSolids) < index) report(`side[${index}].kind`, side.kind, `one ${side.kind} only`);
     side.takes.forEach((id, at) => needs(parts, `side[${index}].takes[${at}]`, id, `a stage that lets out sludge (${GIVES_SLUDGE.join(', ')})`, (part) => GIVES_SLUDGE.includes(part.kind), report));
     needs(parts, `side[${index}].returnsTo`, side.returnsTo, 'a tank of the loop', inLoop, report);
   });
@@ -125,7 +132,7 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
   const stage = (id: string, what: string, able: (part: Part) => boolean): void => needs(parts, `${path}.stage`, id, what, able, report);
   switch (action.do) {
     case 'feed': case 'stock': case 'takeFish':
-      needs(parts, `${path}.tank`, action.tank, 'a fish tank of the loop', (part) => part.kind === 'fishTank', report);
+      needs(parts, `${path}.tank`, action.tank, 'a fish tank of the loop', (part) => can(part.kind, 'keepsFish'), report);
       break;
     case 'drain':
       stage(action.stage, `a stage that can be drained (${DRAINED.join(', ')})`, (part) => DRAINED.includes(part.kind));
@@ -146,10 +153,10 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
       stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':
-      if (!plan.loop.some((part) => part.kind === 'returnPump')) report(`${path}.do`, action.do, 'a returnPump in the loop to act on');
+      if (!plan.loop.some((part) => can(part.kind, 'pumps'))) report(`${path}.do`, action.do, `a ${PUMPS} in the loop to act on`);
       break;
     case 'base':
-      if (!plan.side.some((part) => part.kind === 'baseDosing')) report(`${path}.do`, action.do, 'a baseDosing among the side stages to act on');
+      if (!plan.side.some(doses)) report(`${path}.do`, action.do, `a ${DOSING} among the side stages to act on`);
       break;
     case 'power': case 'heater': case 'light':
       break;

@@ -48,7 +48,6 @@ export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
   catalogue: { values: ['model'], types: [], packages: null },
-  'catalogue generate': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
   season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
   lessons: { values: ['season', 'catalogue', 'model'], types: [], packages: /^zod$/ },
   'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },
@@ -60,10 +59,11 @@ export const RULES: Record<string, Rule> = {
   'catalogue words': { values: [], types: [], packages: null },
   'catalogue drawings': { values: ['catalogue drawing'], types: ['page/picture/kit'], packages: null },
   'catalogue icons': { values: ['catalogue icon'], types: [], packages: null },
+  'catalogue generator': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
   'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
   'page/picture': { values: [...PAGE, 'page/picture/kit', 'catalogue drawings'], types: [], packages: /^phaser$/ },
   'page/panels': { values: [...PAGE, 'catalogue icons'], types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'catalogue', 'catalogue generate', 'model'], types: [], packages: /^node:/ },
+  tools: { values: ['lessons', 'season', 'catalogue', 'model', 'catalogue generator'], types: [], packages: /^node:/ },
   main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
 };
 
@@ -81,12 +81,13 @@ export function partOf(path: string): string | undefined {
   return name === 'client' || name === 'messages' ? `worker ${name}` : 'worker entry';
 }
 
-/** The engine's side of the catalogue is one part; what the page has of a kind is a part by its file, and so is each list written from these. */
-function catalogueParts(path: string): string {
+/** Each file of a kind's folder is a part of its own, and so is each list that is written from them. */
+function catalogueParts(path: string): string | undefined {
   const name = posix.basename(path).replace(/\.tsx?$/, '');
-  if (path.startsWith('src/catalogue/generate/')) return 'catalogue generate';
+  if (path.startsWith('src/catalogue/generate/')) return 'catalogue generator';
   if (name.endsWith('.svg')) return 'catalogue icon';
   const part = `catalogue ${name}`;
+  // what a kind is and how it works, the list of them, and what asks that list
   return Object.hasOwn(RULES, part) ? part : 'catalogue';
 }
 

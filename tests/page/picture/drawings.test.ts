@@ -13,7 +13,7 @@ import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
 import { RecordingPen } from './recordingPen';
 
-const KINDS = STAGES.map(({ kind }) => kind).filter((kind) => stageDrawings[kind]?.place === 'loop');
+const KINDS = STAGES.filter(({ takesSolids, doses, pumps }) => !takesSolids && !doses && !pumps).map(({ kind }) => kind);
 
 function boxOf(kind: string, aspect: number): StageBox {
   const loop = [{ id: 'fish', kind: 'fishTank' }, { id: 'it', kind }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }] as StageSpec[];

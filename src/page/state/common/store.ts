@@ -20,6 +20,7 @@ import { createLooking } from './looking';
 import { createSeasonRuns, messageOf } from '../run/seasonRuns';
 import { createSizing } from '../build/sizing';
 import type { Client, PageActions, PageState, PageStore } from './state';
+import { learnKinds } from './kinds';
 
 const EMPTY: PageState = {
   lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
@@ -72,6 +73,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     try {
       if (store.getState().facts === null) {
         const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
+        learnKinds(catalogue);
         store.setState({ catalogue, facts });
       }
       return await client.ask({ ask: 'openLesson', name, text });

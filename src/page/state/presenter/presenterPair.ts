@@ -12,6 +12,7 @@ import { stepsOf } from './presenterSteps';
 import type { Shown, Told } from './presenterState';
 import type { Client, PageState, PageStore } from '../common/state';
 import { mergeSeason } from '../run/view';
+import { can, pumpAt } from '../common/kinds';
 
 type Sides = readonly [StoreApi<PageStore>, StoreApi<PageStore>];
 
@@ -42,7 +43,7 @@ export function branchPair(page: PageState, left: number, right: number): Found 
     lesson: null, from: lesson.title, plans: [planOf(a.acts), planOf(b.acts)], differ: [], plantsWeight: lesson.scoring.plantsWeight,
     demonstration: {
       key: 'branches', title: say('presenter.branchTitle', { left: leftName, right: rightName }), leftName, rightName,
-      tint: page.tint, look: page.selected !== null && plan.loop.some((stage) => stage.id === page.selected && stage.kind !== 'returnPump') ? page.selected : fishTankOf(plan) ?? plan.loop[0].id,
+      tint: page.tint, look: page.selected !== null && plan.loop.some((stage) => stage.id === page.selected && !can(stage.kind, 'pumps')) ? page.selected : fishTankOf(plan) ?? plan.loop[0].id,
       question: say('presenter.branchQuestion', { left: leftName, right: rightName }),
       measure: { score: 'harvest', statistic: 'last', fromDay: 0 },
       choices: [
@@ -60,7 +61,7 @@ function toldStages(found: Found, plan: Plan): string[] {
   const { look, measure } = found.demonstration;
   const wanted = new Set([fishTankOf(plan), look, measure.stage ?? null, ...found.differ]);
   for (const { loop } of found.plans) {
-    const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+    const pump = pumpAt(loop);
     if (pump >= 0 && wanted.has(loop[pump].id)) wanted.add(loop[(pump + 1) % loop.length].id);
   }
   const silent = new Set(found.differ.filter((id) => id !== look && id !== measure.stage && plan.loop.some((stage) => stage.id === id && stage.kind === 'sump')));
