@@ -10,6 +10,7 @@ import { drawing as degassingTank } from './stages/degassingTank/drawing';
 import { drawing as drumFilter } from './stages/drumFilter/drawing';
 import { drawing as fineFilter } from './stages/fineFilter/drawing';
 import { drawing as fishTank } from './stages/fishTank/drawing';
+import { drawing as fluidisedSandBiofilter } from './stages/fluidisedSandBiofilter/drawing';
 import { drawing as mediaBed } from './stages/mediaBed/drawing';
 import { drawing as mineralisationTank } from './stages/mineralisationTank/drawing';
 import { drawing as movingBedBiofilter } from './stages/movingBedBiofilter/drawing';
@@ -41,6 +42,7 @@ export const stageDrawings: Readonly<Record<string, KindDrawing>> = {
   drumFilter,
   fineFilter,
   fishTank,
+  fluidisedSandBiofilter,
   mediaBed,
   mineralisationTank,
   movingBedBiofilter,

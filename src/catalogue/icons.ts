@@ -7,6 +7,7 @@ import degassingTank from './stages/degassingTank/icon.svg?url';
 import drumFilter from './stages/drumFilter/icon.svg?url';
 import fineFilter from './stages/fineFilter/icon.svg?url';
 import fishTank from './stages/fishTank/icon.svg?url';
+import fluidisedSandBiofilter from './stages/fluidisedSandBiofilter/icon.svg?url';
 import mediaBed from './stages/mediaBed/icon.svg?url';
 import mineralisationTank from './stages/mineralisationTank/icon.svg?url';
 import movingBedBiofilter from './stages/movingBedBiofilter/icon.svg?url';
@@ -27,6 +28,7 @@ import degassingTankSmall from './stages/degassingTank/miniature.svg?url';
 import drumFilterSmall from './stages/drumFilter/miniature.svg?url';
 import fineFilterSmall from './stages/fineFilter/miniature.svg?url';
 import fishTankSmall from './stages/fishTank/miniature.svg?url';
+import fluidisedSandBiofilterSmall from './stages/fluidisedSandBiofilter/miniature.svg?url';
 import mediaBedSmall from './stages/mediaBed/miniature.svg?url';
 import movingBedBiofilterSmall from './stages/movingBedBiofilter/miniature.svg?url';
 import nftChannelSmall from './stages/nftChannel/miniature.svg?url';
@@ -50,6 +52,7 @@ export const stageIcons = {
   drumFilter,
   fineFilter,
   fishTank,
+  fluidisedSandBiofilter,
   mediaBed,
   mineralisationTank,
   movingBedBiofilter,
@@ -76,6 +79,7 @@ export const stageMiniatures: Readonly<Record<string, Miniature>> = {
   drumFilter: { picture: drumFilterSmall, top: -55, width: 42, height: 57 },
   fineFilter: { picture: fineFilterSmall, top: -65, width: 36, height: 67 },
   fishTank: { picture: fishTankSmall, top: -77, width: 68, height: 79 },
+  fluidisedSandBiofilter: { picture: fluidisedSandBiofilterSmall, top: -76, width: 32, height: 78 },
   mediaBed: { picture: mediaBedSmall, top: -67, width: 78, height: 69 },
   movingBedBiofilter: { picture: movingBedBiofilterSmall, top: -61, width: 42, height: 63 },
   nftChannel: { picture: nftChannelSmall, top: -61, width: 84, height: 63 },

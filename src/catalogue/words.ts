@@ -7,6 +7,7 @@ import * as degassingTank from './stages/degassingTank/words';
 import * as drumFilter from './stages/drumFilter/words';
 import * as fineFilter from './stages/fineFilter/words';
 import * as fishTank from './stages/fishTank/words';
+import * as fluidisedSandBiofilter from './stages/fluidisedSandBiofilter/words';
 import * as mediaBed from './stages/mediaBed/words';
 import * as mineralisationTank from './stages/mineralisationTank/words';
 import * as movingBedBiofilter from './stages/movingBedBiofilter/words';
@@ -54,6 +55,9 @@ export const english = {
   'stage.fishTank.name': fishTank.english.name,
   'stage.fishTank.does': fishTank.english.does,
   'stage.fishTank.mistake': fishTank.english.mistake,
+  'stage.fluidisedSandBiofilter.name': fluidisedSandBiofilter.english.name,
+  'stage.fluidisedSandBiofilter.does': fluidisedSandBiofilter.english.does,
+  'stage.fluidisedSandBiofilter.mistake': fluidisedSandBiofilter.english.mistake,
   'stage.mediaBed.name': mediaBed.english.name,
   'stage.mediaBed.does': mediaBed.english.does,
   'stage.mediaBed.mistake': mediaBed.english.mistake,
