@@ -28,6 +28,9 @@ import { kind as fineFilterKind } from './stages/fineFilter/kind';
 import { science as fineFilter } from './stages/fineFilter/science';
 import { kind as fishTankKind } from './stages/fishTank/kind';
 import { science as fishTank } from './stages/fishTank/science';
+import { constants as fluidisedSandBiofilterConstants } from './stages/fluidisedSandBiofilter/constants';
+import { kind as fluidisedSandBiofilterKind } from './stages/fluidisedSandBiofilter/kind';
+import { science as fluidisedSandBiofilter } from './stages/fluidisedSandBiofilter/science';
 import { kind as mediaBedKind } from './stages/mediaBed/kind';
 import { science as mediaBed } from './stages/mediaBed/science';
 import { kind as mineralisationTankKind } from './stages/mineralisationTank/kind';
@@ -57,8 +60,9 @@ import { science as uvUnit } from './stages/uvUnit/science';
 
 export type StageKind =
   'baseDosing' | 'beadFilter' | 'cartridgeFilter' | 'conicalClarifier' | 'degassingTank' | 'drumFilter' | 'fineFilter' |
-  'fishTank' | 'mediaBed' | 'mineralisationTank' | 'movingBedBiofilter' | 'nftChannel' | 'radialFlowSettler' | 'raftBed' |
-  'returnPump' | 'sandFilter' | 'sump' | 'swirlSeparator' | 'tower' | 'tricklingFilter' | 'uvUnit';
+  'fishTank' | 'fluidisedSandBiofilter' | 'mediaBed' | 'mineralisationTank' | 'movingBedBiofilter' | 'nftChannel' |
+  'radialFlowSettler' | 'raftBed' | 'returnPump' | 'sandFilter' | 'sump' | 'swirlSeparator' | 'tower' | 'tricklingFilter' |
+  'uvUnit';
 
 export const STAGES: readonly (StageType & { kind: StageKind })[] = [
   stageOf('baseDosing', baseDosingKind, baseDosing),
@@ -69,6 +73,7 @@ export const STAGES: readonly (StageType & { kind: StageKind })[] = [
   stageOf('drumFilter', drumFilterKind, drumFilter),
   stageOf('fineFilter', fineFilterKind, fineFilter),
   stageOf('fishTank', fishTankKind, fishTank),
+  stageOf('fluidisedSandBiofilter', fluidisedSandBiofilterKind, fluidisedSandBiofilter),
   stageOf('mediaBed', mediaBedKind, mediaBed),
   stageOf('mineralisationTank', mineralisationTankKind, mineralisationTank),
   stageOf('movingBedBiofilter', movingBedBiofilterKind, movingBedBiofilter),
@@ -85,7 +90,9 @@ export const STAGES: readonly (StageType & { kind: StageKind })[] = [
 ];
 
 /** Numbers that a kind of stage has for itself. */
-export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {};
+export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {
+  fluidisedSandBiofilter: fluidisedSandBiofilterConstants,
+};
 
 export type CropName =
   'basil' | 'chard' | 'lettuce' | 'tomato';

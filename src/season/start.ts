@@ -1,4 +1,5 @@
 // The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
+import { pumpAt } from '../catalogue/can';
 import { ALL, BA, BH, BN, FLOWING, O2, ROOT, STATES } from '../model/components';
 import { PROCESSES } from '../model/processes/catalogue';
 import type { StageSizes } from '../model/stages/stageScience';
@@ -34,7 +35,7 @@ export function startState(runtime: Runtime): RunState {
   const lamps: Record<string, number> = {};
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
   for (const stage of assembly.stages) lamps[stage.id] = (stage.sizes as StageSizes).lamp_W ?? 0;
-  const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  const pump = plan.loop[pumpAt(plan.loop)];
   const flow = plan.rig ? plan.rig.flow_m3_d : pump ? (pump.flow_m3_h ?? 1) * 24 : 0;
   const { circuit } = runtime;
   // Tanks are filled to where they stand when the loop runs as built, as far as no link spills.
