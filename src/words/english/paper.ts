@@ -89,7 +89,7 @@ export const paperWords = {
   'paper.plan.aim': 'Aim',
   'paper.plan.teaches': 'About',
   'paper.plan.materials': 'You need',
-  'paper.plan.computers': 'one computer for two learners, with this page opened once before (it then runs without a network)',
+  'paper.plan.computers': 'one computer for two learners, with this page open',
   'paper.plan.sheets': 'the learner’s sheet for each, versions A to {last} mixed',
   'paper.plan.projector': 'a projector, for the demonstration',
   'paper.plan.key': 'the teacher’s key, for you',
