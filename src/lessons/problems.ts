@@ -80,7 +80,8 @@ function fromIssue(issue: Issue, root: unknown, base: readonly Key[]): Problem[]
     const branch = meantBranch(issue.errors);
     if (branch.length > 0) return branch.flatMap((inner) => fromIssue(inner, root, path));
   }
-  return [{ path: pathText(path), got: describe(valueAt(root, path)), expected: expectedBy(issue.message) }];
+  const message = issue.code === 'invalid_key' ? issue.issues.at(0)?.message ?? issue.message : issue.message;
+  return [{ path: pathText(path), got: describe(valueAt(root, path)), expected: expectedBy(message) }];
 }
 
 /** Every problem once, in the order found, at most PROBLEMS_MAX. */

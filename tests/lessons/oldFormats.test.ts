@@ -50,7 +50,7 @@ describe('a plan of the first format', () => {
 
   test('of today may not use an old name', () => {
     const read = readPlan(JSON.stringify({ format: 'loopwright.plan/2', loop: loop(['filmChannel']) }));
-    expect('problems' in read && read.problems[0]).toMatchObject({ path: 'loop[1].kind', got: '"filmChannel"' });
+    expect('problems' in read && read.problems[0]).toMatchObject({ path: 'loop[1].kind', got: { code: 'value', text: '"filmChannel"' } });
   });
 
   test('hides nothing from the gate: what it does not know is refused where it stands', () => {

@@ -19,7 +19,7 @@ export const pathWords = {
   'path.nextGo': 'Begin lesson {number}',
   'path.nextOn': 'Go on with lesson {number}',
   'path.nextAgain': 'Play lesson {number} again',
-  'path.bench': 'a bench, nothing to reach',
+  'path.bench': 'free build, nothing to reach',
   'path.benchGo': 'Begin to build',
   'path.kept': 'Marks are kept on this device and sent nowhere.',
   'path.own': 'A lesson of your own',
@@ -34,7 +34,7 @@ export const pathWords = {
   'path.noLessons': 'This copy of the page holds no lessons of its own.',
 
   'leave.title': 'Leave this season?',
-  'leave.body': 'You have acted in the season of “{title}” and lived it to day {day}. If you leave now, what you did is not kept.',
+  'leave.body': 'You have acted in the season of “{title}” and run it to day {day}. If you leave now, what you did is not kept.',
   'leave.stay': 'Stay with this season',
   'leave.go': 'Leave this season',
 

@@ -24,7 +24,7 @@ export const presenterWords = {
   'presenter.branchSame': 'Both harvest the same, within 5 %',
   'presenter.branchMore': '{right} harvests more',
   'presenter.branchSplit': 'Up to here both are the same. From now on they part.',
-  'presenter.branchLived': 'This is how far the season was lived.',
+  'presenter.branchLived': 'This is how far the season was run.',
   'presenter.loop': 'Loop {letter}: {name}',
   'presenter.picture': 'Loop {letter}, {name}, in side view, day {day}',
   'presenter.tint': '{what}, {unit}',

@@ -17,7 +17,7 @@ export const whyWords = {
   'why.oxygenLost': 'The water gave {oxygen} of spare oxygen back to the air.',
   'why.heterotrophs': 'Bacteria that live on waste burned {organics} of it, which took {oxygen} of oxygen.',
   'why.denitrified': 'Where oxygen is missing, bacteria turned {nitrate} of nitrate nitrogen into nitrogen gas.',
-  'why.rotted': 'Solids that came apart here gave {ammonia} of ammonia nitrogen to the water.',
+  'why.rotted': 'Solids that broke down here gave {ammonia} of ammonia nitrogen to the water.',
   'why.sulfideMade': 'Solids lying without oxygen let {sulfide} of sulfide into the water.',
   'why.sulfideGone': 'Of sulfide in the water, bacteria and oxygen used up {oxidised} and the air took {aired}.',
   'why.settled': '{solids} of solids settled to the bottom here.',
@@ -28,7 +28,7 @@ export const whyWords = {
   'why.plants': 'Plants took up {nitrogen} of nitrogen and grew {leaf} of dry leaf.',
   'why.gas': '{gas} of gas rose from the sludge.',
   'why.dosed': '{base} of base went in: enough to raise the loop’s alkalinity by {alkalinity} meq/L.',
-  'why.lamp': 'The lamp killed {share} of the free germs that passed it.',
+  'why.lamp': 'The lamp killed {share} of the free bacteria that passed it.',
 
   'why.andHeld': '{what} {held}',
 
