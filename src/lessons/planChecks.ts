@@ -157,7 +157,13 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'base':
       if (!plan.side.some(doses)) report(`${path}.do`, action.do, { code: 'dosingToActOn' });
       break;
-    case 'power': case 'heater': case 'light':
+    case 'heater':
+      if (action.stage !== undefined) stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
+      break;
+    case 'light':
+      if (action.stage !== undefined) stage(action.stage, `a bed (${GROWS.join(', ')})`, (part) => GROWS.includes(part.kind));
+      break;
+    case 'power':
       break;
   }
 }

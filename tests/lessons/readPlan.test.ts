@@ -114,6 +114,8 @@ const faults: [string, (string | number)[], Json | undefined, string][] = [
   ['a drain where nothing settles', ['actions', 1, 'stage'], 'rafts', 'actions[1].stage: got "rafts (raftBed)"; expected a stage that can be drained (conicalClarifier, mineralisationTank, radialFlowSettler, swirlSeparator)'],
   ['a rinse of an empty tank', ['actions', 1], { ...aDay, do: 'rinse', stage: 'sump' }, 'actions[1].stage: got "sump (sump)"; expected a stage that can be rinsed (cartridgeFilter, fineFilter, mediaBed, or a tank with media)'],
   ['a backwash of mats', ['actions', 1], { ...aDay, do: 'backwash', stage: 'mats' }, 'actions[1].stage: got "mats (fineFilter)"; expected a stage that can be backwashed (beadFilter, drumFilter, sandFilter)'],
+  ['a heater in the pump', ['actions', 1], { ...aDay, do: 'heater', stage: 'pump', power_W: 100, target_C: 24 }, 'actions[1].stage: got "pump (returnPump)"; expected a tank that holds water'],
+  ['a lamp over a settler', ['actions', 1], { ...aDay, do: 'light', stage: 'settler', mol_m2_d: 12 }, 'actions[1].stage: got "settler (radialFlowSettler)"; expected a bed (mediaBed, nftChannel, raftBed, tower)'],
   ['a lamp in the sump', ['actions', 1], { ...aDay, do: 'setting', stage: 'sump', lamp_W: 40 }, 'actions[1].stage: got "sump (sump)"; expected a stage with a lamp (uvUnit)'],
   ['lettuce on a degassing tank', ['actions', 1], { ...aDay, do: 'plant', stage: 'degas', crop: 'lettuce' }, 'actions[1].stage: got "degas (degassingTank)"; expected a bed (mediaBed, nftChannel, raftBed, tower)'],
   ['a crop nobody knows', ['loop', 4, 'crop'], { kind: 'orchid' }, `loop[4].crop.kind: got "orchid"; expected one of ${Object.keys(CROPS).join(', ')}`],

@@ -69,14 +69,14 @@ export function lampInForce(plan: Plan, stageId: string, t_h: number, usual_W: n
   return latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W ?? plan.loop.find((one) => one.id === stageId)?.lamp_W ?? usual_W;
 }
 
-/** The heater of the loop: power at most, and the temperature it keeps; null when none was set. */
+/** The heater of the pump's tank: power at most, and the temperature it keeps; null when none was set. */
 export function heaterInForce(plan: Plan, t_h: number): { power_W: number; target_C: number } | null {
-  return latest(plan, 'heater', t_h, () => true);
+  return latest(plan, 'heater', t_h, (action) => action.stage === undefined);
 }
 
 /** Daily light a person set in place of the climate's, mol/m²/d; null when none was set. */
 export function lightInForce(plan: Plan, t_h: number): number | null {
-  return latest(plan, 'light', t_h, () => true)?.mol_m2_d ?? null;
+  return latest(plan, 'light', t_h, (action) => action.stage === undefined)?.mol_m2_d ?? null;
 }
 
 /** What the dosing tank gives, g/d at most, and the pH it aims at; null when the plan has no dosing tank. */
