@@ -85,7 +85,7 @@ export const stageMiniatures: Readonly<Record<string, Miniature>> = {
   nftChannel: { picture: nftChannelSmall, top: -61, width: 84, height: 63 },
   radialFlowSettler: { picture: radialFlowSettlerSmall, top: -69, width: 36, height: 71 },
   raftBed: { picture: raftBedSmall, top: -67, width: 82, height: 69 },
-  returnPump: { picture: returnPumpSmall, top: -32, width: 38, height: 35 },
+  returnPump: { picture: returnPumpSmall, top: -48, width: 53, height: 52 },
   sandFilter: { picture: sandFilterSmall, top: -63, width: 34, height: 65 },
   sump: { picture: sumpSmall, top: -23, width: 40, height: 41 },
   swirlSeparator: { picture: swirlSeparatorSmall, top: -69, width: 36, height: 71 },

@@ -50,4 +50,4 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(namesOf(CROPS)), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
   strict({ ...when, do: exactly('harvest'), stage: idField() }),
   strict({ ...when, do: exactly('power'), on: yesNo() }),
-], { error: choiceError('do', DEEDS, []) });
+], { error: choiceError('do', DEEDS) });

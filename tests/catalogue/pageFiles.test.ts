@@ -34,6 +34,7 @@ describe('a kind that is added', () => {
     writeFileSync(join(root, path), text);
   };
   const stage = (kind: string): void => {
+    for (const name of ['kind.ts', 'science.ts']) put(`src/catalogue/stages/${kind}/${name}`, '');
     put(`src/catalogue/stages/${kind}/drawing.ts`, "export { plainVessel as drawing } from '../../../page/picture/kit/plainVessel';\n");
     put(`src/catalogue/stages/${kind}/words.ts`, "export const english = { name: 'Weir', does: 'Holds back.', mistake: 'None.', cautions: { edge: { full: 'Sharp; local rules decide.', short: 'Sharp.' } } };\n");
     put(`src/catalogue/stages/${kind}/icon.svg`, '<!-- A. Painter, CC0 -->\n<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"/>\n');

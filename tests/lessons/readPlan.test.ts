@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { CROPS, STAGES } from '../../src/catalogue/kinds';
 import { readPlan, withDefaults } from '../../src/lessons/readPlan';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import type { Deed, Plan } from '../../src/season/plan';
 import { changed, fileText, soundPlan } from './plans';
 import type { Json } from './plans';
@@ -11,6 +11,11 @@ function planOf(value: Json): Plan {
   const read = readPlan(JSON.stringify(value));
   if ('problems' in read) throw new Error(read.problems.map(problemText).join('\n'));
   return read.plan;
+}
+
+function problemsIn(text: string): string[] {
+  const read = readPlan(text);
+  return 'problems' in read ? read.problems.map(problemText) : [];
 }
 
 function problemsOf(value: Json): string[] {
@@ -75,7 +80,7 @@ describe('a plan from outside', () => {
   test('is read with notes after two slashes, which keep every place where it was', () => {
     const noted = JSON.stringify(changed(smallest, ['title'], 'a // b \\" // c'), null, 1).replace(/,\n/g, ', // so it is "here"\n');
     expect(readPlan(noted)).toHaveProperty('plan.title', 'a // b \\" // c');
-    expect(readPlan('{ "days": 3, // three\n "loop": }')).toMatchObject({ problems: [{ path: 'line 2, column 10' }] });
+    expect(readPlan('{ "days": 3, // three\n "loop": }')).toMatchObject({ problems: [{ path: '', line: 2, column: 10 }] });
   });
 
   test('that stands among the examples is sound', () => {
@@ -190,12 +195,12 @@ describe('a broken plan names the place, what stands there and what was expected
   });
 
   test('a text that is no JSON, by line and column', () => {
-    expect(readPlan('{\n  "format": "loopwright.plan/2",\n  "days": 60,,\n}')).toEqual({ problems: [{ path: 'line 3, column 14', got: '",\\n}"', expected: 'a key in double quotes' }] });
-    expect(readPlan('')).toEqual({ problems: [{ path: 'line 1, column 1', got: 'the end of the text', expected: 'a value' }] });
+    expect(problemsIn('{\n  "format": "loopwright.plan/2",\n  "days": 60,,\n}')).toEqual(['line 3, column 14: got ",\\n}"; expected a key in double quotes']);
+    expect(problemsIn('')).toEqual(['line 1, column 1: got the end of the text; expected a value']);
   });
 
   test('a text too long to be a plan', () => {
-    expect(readPlan(' '.repeat(1_000_001))).toEqual({ problems: [{ path: '(whole file)', got: '1000001 characters', expected: 'at most 1000000 characters' }] });
+    expect(problemsIn(' '.repeat(1_000_001))).toEqual(['(whole file): got 1000001 characters; expected at most 1000000 characters']);
   });
 
   test('never more problems than a person can read', () => {

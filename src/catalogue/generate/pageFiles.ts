@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { foldersIn } from './folders';
 
 const GROUPS = ['stages', 'crops', 'species'] as const;
 type Group = (typeof GROUPS)[number];
@@ -17,9 +18,8 @@ const TEXTS: Readonly<Record<Group, readonly string[]>> = { stages: ['name', 'do
 
 /** All folders of the catalogue, in the order of their names. @param root the project's folder */
 export function foldersOf(root: string): Folder[] {
-  return GROUPS.flatMap((group) => readdirSync(join(root, 'src/catalogue', group), { withFileTypes: true })
-    .filter((entry) => entry.isDirectory()).map(({ name }) => name).sort()
-    .map((kind) => ({ group, kind, path: `src/catalogue/${group}/${kind}` })));
+  const found = foldersIn(join(root, 'src/catalogue'));
+  return GROUPS.flatMap((group) => found[group].map((kind) => ({ group, kind, path: `src/catalogue/${group}/${kind}` })));
 }
 
 /** Reads a file of a kind. @throws where it is missing */

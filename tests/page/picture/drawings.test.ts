@@ -7,6 +7,7 @@ import type { StageSpec } from '../../../src/season/plan';
 import { fishOf } from '../../../src/page/picture/kit/fishForm';
 import type { StageBox } from '../../../src/page/picture/kit/boxes';
 import { layOut } from '../../../src/page/picture/scene/layout';
+import { stageDrawings } from '../../../src/catalogue/drawings';
 import { cropDrawing, drawingOf, fishForm } from '../../../src/page/picture/scene/drawingOf';
 import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
@@ -34,6 +35,8 @@ function drawn(kind: string, aspect = 2): RecordingPen {
 
 describe('stages', () => {
   it('each have a drawing of their own', () => {
+    expect(STAGES.map(({ kind }) => kind).filter((kind) => !Object.hasOwn(stageDrawings, kind))).toEqual([]);
+    expect(KINDS.length).toBeGreaterThan(10);
     expect(KINDS.filter((kind) => drawingOf(kind) === plainVessel)).toEqual([]);
     const pictures = KINDS.map((kind) => drawn(kind).picture);
     expect(new Set(pictures).size).toBe(KINDS.length);

@@ -8,6 +8,8 @@ const HEIGHT = 112;
 const SIDE = 24;
 /** Room for half a stroke that a miniature has around its stage. */
 const EDGE = 3;
+/** The water goes back from here, this far from the last stage's right end: where a pump's riser comes down. */
+const DRAIN = 5;
 
 const INK = { fill: 'none', stroke: 'var(--ink)', strokeWidth: 2.4, strokeLinecap: 'round', strokeLinejoin: 'round' } as const;
 
@@ -56,7 +58,7 @@ export function MiniLoop({ loop }: { loop: LessonCard['loop'] }) {
   return (
     <svg className="mini-loop" viewBox={`0 0 ${width} ${HEIGHT}`} aria-hidden="true">
       <g transform={`translate(${left} 0)`}>
-        <Pipe d={`M${last.x + last.width / 2} ${foot}V${HEIGHT - 4}H${first.x - 10}V11H${first.x + 12}V18`} />
+        <Pipe d={`M${last.x + last.width - DRAIN} ${foot}V${HEIGHT - 4}H${first.x - 10}V11H${first.x + 12}V18`} />
         <path d={`M${2 - left} ${GROUND}H${width - 2 - left}`} {...INK} strokeWidth={2.6} />
         {stood.slice(1).map((part, index) => <Pipe key={index} d={`M${stood[index].x + stood[index].width} ${Math.min(GROUND - 12, Math.max(stood[index].top, part.top) + 10)}H${part.x}`} />)}
         {stood.map(({ miniature, x }, index) => <image key={index} href={miniature.picture} x={x - EDGE} y={GROUND + miniature.top} width={miniature.width} height={miniature.height} />)}
