@@ -27,7 +27,9 @@ import { drawing as uvUnit } from './stages/uvUnit/drawing';
 import { drawing as basil } from './crops/basil/drawing';
 import { drawing as chard } from './crops/chard/drawing';
 import { drawing as lettuce } from './crops/lettuce/drawing';
+import { drawing as pakChoi } from './crops/pakChoi/drawing';
 import { drawing as tomato } from './crops/tomato/drawing';
+import { drawing as arcticChar } from './species/arcticChar/drawing';
 import { drawing as channelCatfish } from './species/channelCatfish/drawing';
 import { drawing as commonCarp } from './species/commonCarp/drawing';
 import { drawing as rainbowTrout } from './species/rainbowTrout/drawing';
@@ -62,10 +64,12 @@ export const cropDrawings: Readonly<Record<string, CropDrawing>> = {
   basil,
   chard,
   lettuce,
+  pakChoi,
   tomato,
 };
 
 export const speciesDrawings: Readonly<Record<string, FishForm>> = {
+  arcticChar,
   channelCatfish,
   commonCarp,
   rainbowTrout,

@@ -7,7 +7,9 @@ import type { StageType } from '../model/stages/stageType';
 import { science as basil } from './crops/basil/science';
 import { science as chard } from './crops/chard/science';
 import { science as lettuce } from './crops/lettuce/science';
+import { science as pakChoi } from './crops/pakChoi/science';
 import { science as tomato } from './crops/tomato/science';
+import { science as arcticChar } from './species/arcticChar/science';
 import { science as channelCatfish } from './species/channelCatfish/science';
 import { science as commonCarp } from './species/commonCarp/science';
 import { science as rainbowTrout } from './species/rainbowTrout/science';
@@ -95,15 +97,15 @@ export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {
 };
 
 export type CropName =
-  'basil' | 'chard' | 'lettuce' | 'tomato';
+  'basil' | 'chard' | 'lettuce' | 'pakChoi' | 'tomato';
 
 export const CROPS: Readonly<Record<CropName, CropParameters>> = {
-  basil, chard, lettuce, tomato,
+  basil, chard, lettuce, pakChoi, tomato,
 };
 
 export type SpeciesName =
-  'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
+  'arcticChar' | 'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
 
 export const SPECIES: Readonly<Record<SpeciesName, FishParameters>> = {
-  channelCatfish, commonCarp, rainbowTrout, tilapia,
+  arcticChar, channelCatfish, commonCarp, rainbowTrout, tilapia,
 };

@@ -24,7 +24,9 @@ import * as uvUnit from './stages/uvUnit/words';
 import * as basil from './crops/basil/words';
 import * as chard from './crops/chard/words';
 import * as lettuce from './crops/lettuce/words';
+import * as pakChoi from './crops/pakChoi/words';
 import * as tomato from './crops/tomato/words';
+import * as arcticChar from './species/arcticChar/words';
 import * as channelCatfish from './species/channelCatfish/words';
 import * as commonCarp from './species/commonCarp/words';
 import * as rainbowTrout from './species/rainbowTrout/words';
@@ -103,7 +105,10 @@ export const english = {
   'crop.basil': basil.english.name,
   'crop.chard': chard.english.name,
   'crop.lettuce': lettuce.english.name,
+  'crop.pakChoi': pakChoi.english.name,
   'crop.tomato': tomato.english.name,
+  'species.arcticChar': arcticChar.english.name,
+  'stock.arcticChar': arcticChar.english.inText,
   'species.channelCatfish': channelCatfish.english.name,
   'stock.channelCatfish': channelCatfish.english.inText,
   'species.commonCarp': commonCarp.english.name,
