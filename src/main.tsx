@@ -8,23 +8,30 @@ import './page/panels/run/inspector.css';
 import './page/panels/run/season.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './page/panels/App';
-import type { LessonCard } from './page/state/common/contract';
+import type { CardRead } from './lessons/card';
+import { cardIn } from './lessons/texts';
 import { keptIn } from './page/state/common/device';
 import { createPresenter } from './page/state/presenter/presenter';
 import { createPageStore } from './page/state/common/store';
+import { chooseLanguage, ENGLISH, languageTag } from './words/language';
+import { pseudoLanguage } from './words/pseudo';
 import { say } from './words/say';
 import { createClient, type Client } from './worker/client';
 import type { World } from './page/picture/scene/world';
 
 const LESSONS = import.meta.glob<string>('../levels/[0-9][0-9]-*.json', { query: '?raw', import: 'default' });
-const CARDS = import.meta.glob<LessonCard>('../levels/[0-9][0-9]-*.json', { query: '?card', import: 'card', eager: true });
+const CARDS = import.meta.glob<CardRead>('../levels/[0-9][0-9]-*.json', { query: '?card', import: 'card', eager: true });
 /** A lesson is far shorter; a longer answer is no lesson. */
 const TEXT_MAX = 1_000_000;
+
+// a journey through the page asks for the language that nobody speaks
+if (new URLSearchParams(location.search).get('words') === 'pseudo') chooseLanguage(pseudoLanguage(ENGLISH));
+document.documentElement.lang = languageTag();
 
 const startWorker = (): Client => createClient(new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' }));
 const client = startWorker();
 const store = createPageStore(client, {
-  cards: Object.keys(CARDS).sort().map((path) => CARDS[path]),
+  cards: Object.keys(CARDS).sort().map((path) => cardIn(CARDS[path], languageTag())),
   readCard: async (file) => LESSONS[`../levels/${file}`](),
   fetchText,
   page: location.href,
@@ -81,6 +88,8 @@ function drawPair(left: HTMLElement, right: HTMLElement): () => void {
   };
 }
 
+const importFrom = (address: string): Promise<unknown> => import(/* @vite-ignore */ address);
+
 async function fetchText(url: string): Promise<string> {
   const answer = await fetch(url, { credentials: 'omit', cache: 'no-cache' });
   if (!answer.ok) throw new Error(say('failure.status', { status: answer.status }));
@@ -123,7 +132,7 @@ function runClock(): void {
 
 const root = document.getElementById('panels');
 if (root === null) throw new Error('The page has no element for its panels.');
-createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} />);
+createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} importFrom={importFrom} />);
 followMotionWish();
 runClock();
 followAddress();

@@ -42,12 +42,12 @@ export const actionSchema = z.discriminatedUnion('do', [
   strict({ ...when, do: exactly('iron'), stage: idField(), g: grams() }),
   strict({ ...when, do: exactly('exchange'), stage: idField(), fraction: numberFrom(0, 1, '') }),
   strict({ ...when, do: exactly('topUp'), stage: idField(), L: numberFrom(0, 1000000, 'L') }),
-  strict({ ...when, do: exactly('heater'), power_W: numberFrom(0, 1000000, 'W'), target_C: numberFrom(0, 40, '°C') }),
-  strict({ ...when, do: exactly('light'), mol_m2_d: numberFrom(0, 80, 'mol/m²/d') }),
+  strict({ ...when, do: exactly('heater'), stage: idField().optional(), power_W: numberFrom(0, 1000000, 'W'), target_C: numberFrom(0, 40, '°C') }),
+  strict({ ...when, do: exactly('light'), stage: idField().optional(), mol_m2_d: numberFrom(0, 80, 'mol/m²/d') }),
   strict({ ...when, do: exactly('setting'), stage: idField(), lamp_W: numberFrom(0, 10000, 'W') }),
   strict({ ...when, do: exactly('stock'), tank: idField(), species: species(), number: wholeFrom(1, 100000, 'fish'), mass_g: numberFrom(0.1, 5000, 'g'), unit: unit() }),
   strict({ ...when, do: exactly('takeFish'), tank: idField(), number: wholeFrom(1, 100000, 'fish'), unit: unit() }),
   strict({ ...when, do: exactly('plant'), stage: idField(), crop: oneOf(namesOf(CROPS)), plants_m2: numberFrom(0.1, 400, 'plants/m²').default(24), replant: yesNo().default(true) }),
   strict({ ...when, do: exactly('harvest'), stage: idField() }),
   strict({ ...when, do: exactly('power'), on: yesNo() }),
-], { error: choiceError('do', DEEDS, []) });
+], { error: choiceError('do', DEEDS) });

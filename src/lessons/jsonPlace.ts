@@ -1,51 +1,43 @@
 // Where in a file's text a problem stands, so that whoever wrote the file finds the line.
+import { parseTree } from 'jsonc-parser';
+import type { Node } from 'jsonc-parser';
 import { jsonFault } from './jsonScan';
 import { TEXT_MAX } from './jsonText';
-import type { Problem } from './lesson';
+import type { Problem } from './problem';
 import { withoutNotes } from './notes';
 import { pathText } from './problems';
 
-const TOKEN = /"(?:[^"\\]|\\.)*"|[{}[\],]|[^\s{}[\],:"]+/g;
+/** A thing within a value: how much of a path names it, where its key stands (its own place in a list), and its value. */
+interface Inner { length: number; offset: number; value: Node | undefined }
 
-type Key = string | number;
-
-/** The paths of everything in a sound JSON text, each with the offset at which it stands (a key's own place, for what has a key). */
-function placesIn(text: string): Map<string, number> {
-  const places = new Map<string, number>();
-  /** the keys down to here; an object waits for its next key with null */
-  const keys: (Key | null)[] = [];
-  const note = (offset: number): void => {
-    const path = keys.filter((key): key is Key => key !== null);
-    if (path.length > 0 && !places.has(pathText(path))) places.set(pathText(path), offset);
-  };
-  for (const found of text.matchAll(TOKEN)) {
-    const [token] = found;
-    const last = keys.length - 1;
-    if (token === '}' || token === ']') keys.pop();
-    else if (token === ',') {
-      const key = keys[last];
-      keys[last] = typeof key === 'number' ? key + 1 : null;
-    } else if (keys[last] === null && token.startsWith('"')) {
-      keys[last] = JSON.parse(token) as string;
-      note(found.index);
-    } else {
-      note(found.index);
-      if (token === '{') keys.push(null);
-      else if (token === '[') keys.push(0);
-    }
+/** The thing that a path goes on with. */
+function innerOf(node: Node, rest: string, isFirst: boolean): Inner | undefined {
+  const inner = node.children ?? [];
+  if (node.type === 'array') {
+    const index = /^\[(\d+)\]/.exec(rest);
+    const value = index ? inner[Number(index[1])] : undefined;
+    return index && value ? { length: index[0].length, offset: value.offset, value } : undefined;
   }
-  return places;
+  for (const { offset, children = [] } of inner) {
+    const key = pathText([String(children[0]?.value)]);
+    const length = key.length + (isFirst || key.startsWith('[') ? 0 : 1);
+    const whole = rest.length === length || '.['.includes(rest[length] ?? '');
+    if (whole && rest.startsWith(key, length - key.length)) return { length, offset, value: children[1] };
+  }
+  return undefined;
 }
 
-/** The path itself, then ever more of what holds it. */
-function outward(path: string): string[] {
-  const steps = [path];
-  for (let rest = path; rest !== '';) {
-    rest = rest.replace(/(\.[^.[\]]*|\[[^\]]*\]|^[^.[\]]+)$/, '');
-    if (rest === steps[steps.length - 1]) break;
-    steps.push(rest);
+/** Where a path's value stands, or the nearest thing around it that does; undefined where nothing on the way is there. */
+function offsetOf(root: Node, path: string): number | undefined {
+  let offset: number | undefined;
+  let node: Node | undefined = root;
+  for (let rest = path; rest !== '' && node;) {
+    const found = innerOf(node, rest, rest === path);
+    if (!found) break;
+    rest = rest.slice(found.length);
+    ({ offset, value: node } = found);
   }
-  return steps;
+  return offset;
 }
 
 const lineAt = (text: string, offset: number): number => text.slice(0, offset).split('\n').length;
@@ -56,10 +48,10 @@ const lineAt = (text: string, offset: number): number => text.slice(0, offset).s
  */
 export function withLines(text: string, problems: readonly Problem[]): Problem[] {
   const plain = text.length > TEXT_MAX ? '' : withoutNotes(text.replace(/^\uFEFF/, ' '));
-  if (jsonFault(plain) !== null) return [...problems];
-  const places = placesIn(plain);
+  const root = jsonFault(plain) === null ? parseTree(plain) : undefined;
+  if (!root) return [...problems];
   return problems.map((problem) => {
-    const offset = outward(problem.path).map((path) => places.get(path)).find((place) => place !== undefined);
+    const offset = offsetOf(root, problem.path);
     return offset === undefined ? problem : { ...problem, line: lineAt(plain, offset) };
   });
 }

@@ -92,6 +92,3 @@ export interface Lesson {
   reference: Build;
   mistakes: Mistake[];
 }
-
-/** What is wrong with a file from outside: where, what was found, what was expected; line: where in the file's text, from 1, if that is known. */
-export interface Problem { path: string; got: string; expected: string; line?: number }

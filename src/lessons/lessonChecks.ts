@@ -1,11 +1,12 @@
 // What ties a lesson's parts together: builds that keep the fixed stages in order, marks that ascend, plans that can be run.
 import { can } from '../catalogue/can';
 import { buildPlan, idleBuild } from './buildPlan';
-import type { Build, Lesson, MarkRule, Problem } from './lesson';
+import type { Build, Lesson, MarkRule } from './lesson';
 import { checkConsequence, checkMeasures } from './measureChecks';
 import { checkPlan } from './planChecks';
 import { describe, PROBLEMS_MAX } from './problems';
 import type { Report } from './problems';
+import type { Problem } from './problem';
 
 /** All problems found, at most PROBLEMS_MAX; none means every listed build can be run. */
 export function checkLesson(lesson: Lesson): Problem[] {
@@ -13,7 +14,7 @@ export function checkLesson(lesson: Lesson): Problem[] {
   const report: Report = (path, got, expected) => {
     problems.push({ path, got: describe(got), expected });
   };
-  if (lesson.plan.rig !== null) report('plan.rig', lesson.plan.rig, 'null: a lesson plays a loop');
+  if (lesson.plan.rig !== null) report('plan.rig', lesson.plan.rig, { code: 'noRig' });
   problems.push(...checkPlan(lesson.plan, { shelf: lesson.shelf }).map((problem) => ({ ...problem, path: problem.path.startsWith('shelf') ? problem.path : `plan.${problem.path}` })));
   checkMarks(lesson, report);
   checkKeys(lesson, report);
@@ -34,9 +35,9 @@ function checkMarks(lesson: Lesson, report: Report): void {
   lesson.scoring.marks.forEach((mark, index) => {
     const before = lesson.scoring.marks[index - 1];
     if (before === undefined) return;
-    if (mark.fishHealth < before.fishHealth) report(`scoring.marks[${index}].fishHealth`, mark.fishHealth, `at least ${before.fishHealth}, as the mark before`);
-    if (mark.harvest < before.harvest) report(`scoring.marks[${index}].harvest`, mark.harvest, `at least ${before.harvest}, as the mark before`);
-    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest && !asksMore(mark, before)) report(`scoring.marks[${index}]`, mark, 'a threshold higher than the mark before');
+    if (mark.fishHealth < before.fishHealth) report(`scoring.marks[${index}].fishHealth`, mark.fishHealth, { code: 'asMarkBefore', value: before.fishHealth });
+    if (mark.harvest < before.harvest) report(`scoring.marks[${index}].harvest`, mark.harvest, { code: 'asMarkBefore', value: before.harvest });
+    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest && !asksMore(mark, before)) report(`scoring.marks[${index}]`, mark, { code: 'higherMark' });
   });
 }
 
@@ -50,19 +51,19 @@ function checkOffers(lesson: Lesson, report: Report): void {
   const stages = [...lesson.plan.loop, ...lesson.shelf, ...lesson.plan.side];
   lesson.sizes.forEach(({ stage: id, size, from, to }, index) => {
     const stage = stages.find((one) => one.id === id);
-    if (stage === undefined) report(`sizes[${index}].stage`, id, `one of ${stages.map((one) => one.id).join(', ')}`);
-    else if (size !== 'stand_m' && size !== 'count' && (stage as unknown as Record<string, unknown>)[size] === undefined) report(`sizes[${index}].size`, size, `a size that ${id} has`);
-    if (to <= from) report(`sizes[${index}].to`, to, `a size above ${from}`);
+    if (stage === undefined) report(`sizes[${index}].stage`, id, { code: 'oneOf', names: stages.map((one) => one.id) });
+    else if (size !== 'stand_m' && size !== 'count' && (stage as unknown as Record<string, unknown>)[size] === undefined) report(`sizes[${index}].size`, size, { code: 'sizeOf', stage: id });
+    if (to <= from) report(`sizes[${index}].to`, to, { code: 'above', value: from });
   });
   lesson.stocks.forEach(({ tank }, index) => {
-    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish'))) report(`stocks[${index}].tank`, tank, 'a fish tank of the loop');
+    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish'))) report(`stocks[${index}].tank`, tank, { code: 'fishTankOfLoop' });
   });
 }
 
 function checkKeys(lesson: Lesson, report: Report): void {
   const seen = new Set<string>();
   lesson.mistakes.forEach((mistake, index) => {
-    if (seen.has(mistake.key)) report(`mistakes[${index}].key`, mistake.key, 'a key no other mistake has');
+    if (seen.has(mistake.key)) report(`mistakes[${index}].key`, mistake.key, { code: 'ownMistakeKey' });
     seen.add(mistake.key);
   });
 }
@@ -72,19 +73,19 @@ function checkBuild(lesson: Lesson, build: Build, path: string): Problem[] {
   const fixed = lesson.plan.loop.map((stage) => stage.id);
   const known = new Set([...fixed, ...lesson.shelf.map((stage) => stage.id)]);
   build.order.forEach((id, index) => {
-    if (!known.has(id)) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: `one of ${[...known].join(', ')}` });
-    else if (build.order.indexOf(id) < index) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: 'each stage once' });
+    if (!known.has(id)) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'oneOf', names: [...known] } });
+    else if (build.order.indexOf(id) < index) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'eachOnce' } });
   });
   const kept = build.order.filter((id, index) => fixed.includes(id) && build.order.indexOf(id) === index);
   if (kept.join() !== fixed.join()) {
-    problems.push({ path: `${path}.order`, got: kept.length === 0 ? 'none of the fixed stages' : `the fixed stages ${kept.join(', ')}`, expected: `all fixed stages in this order: ${fixed.join(', ')}` });
+    problems.push({ path: `${path}.order`, got: kept.length === 0 ? { code: 'noFixedStages' } : { code: 'fixedStages', names: kept }, expected: { code: 'fixedInOrder', names: fixed } });
   }
   const stages = [...lesson.plan.loop, ...lesson.shelf, ...lesson.plan.side];
   (build.sizes ?? []).forEach(({ stage: id }, index) => {
-    if (!stages.some((stage) => stage.id === id)) problems.push({ path: `${path}.sizes[${index}].stage`, got: describe(id), expected: `one of ${stages.map((stage) => stage.id).join(', ')}` });
+    if (!stages.some((stage) => stage.id === id)) problems.push({ path: `${path}.sizes[${index}].stage`, got: describe(id), expected: { code: 'oneOf', names: stages.map((stage) => stage.id) } });
   });
   (build.without ?? []).forEach((id, index) => {
-    if (!lesson.plan.side.some((side) => side.id === id)) problems.push({ path: `${path}.without[${index}]`, got: describe(id), expected: `a side stage of the lesson (${lesson.plan.side.map((side) => side.id).join(', ')})` });
+    if (!lesson.plan.side.some((side) => side.id === id)) problems.push({ path: `${path}.without[${index}]`, got: describe(id), expected: { code: 'sideOfLesson', names: lesson.plan.side.map((side) => side.id) } });
   });
   if (problems.length > 0) return problems;
   const own = lesson.plan.actions.length;

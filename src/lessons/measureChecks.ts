@@ -11,37 +11,37 @@ function standing(lesson: Lesson, build: Build): string[] {
 function checkMeasure(lesson: Lesson, builds: readonly Build[], asked: Measure, path: string, report: Report): void {
   const kinds = [asked.variable, asked.process, asked.score].filter((one) => one !== undefined);
   if (kinds.length !== 1) {
-    report(path, asked, 'one of variable, process or score');
+    report(path, asked, { code: 'oneMeasure' });
     return;
   }
-  if (asked.score === undefined && asked.stage === undefined) report(`${path}.stage`, undefined, 'the stage to read');
-  else if (asked.stage !== undefined && builds.some((build) => !standing(lesson, build).includes(asked.stage ?? ''))) report(`${path}.stage`, asked.stage, builds.length > 1 ? 'a stage that stands both in this loop and in the reference, to compare' : 'a stage that stands in the reference');
+  if (asked.score === undefined && asked.stage === undefined) report(`${path}.stage`, undefined, { code: 'stageToRead' });
+  else if (asked.stage !== undefined && builds.some((build) => !standing(lesson, build).includes(asked.stage ?? ''))) report(`${path}.stage`, asked.stage, { code: builds.length > 1 ? 'stageInBoth' : 'stageInReference' });
   const { days } = lesson.plan;
-  if (asked.fromDay >= days) report(`${path}.fromDay`, asked.fromDay, `a day before the season ends (${days} days)`);
-  if (asked.toDay !== undefined && (asked.toDay <= asked.fromDay || asked.toDay > days)) report(`${path}.toDay`, asked.toDay, `a day after ${asked.fromDay}, at most ${days}`);
+  if (asked.fromDay >= days) report(`${path}.fromDay`, asked.fromDay, { code: 'dayInSeason', days });
+  if (asked.toDay !== undefined && (asked.toDay <= asked.fromDay || asked.toDay > days)) report(`${path}.toDay`, asked.toDay, { code: 'dayAfter', day: asked.fromDay, days });
 }
 
 function checkLimits(stated: Statement & { atLeastTimes?: number; atMostTimes?: number }, keys: readonly ('atLeast' | 'atMost' | 'atLeastTimes' | 'atMostTimes')[], path: string, report: Report): void {
-  if (keys.every((key) => stated[key] === undefined)) report(path, stated, keys.length > 2 ? 'atLeastTimes or atMostTimes, against the reference, or atLeast or atMost' : 'atLeast or atMost');
+  if (keys.every((key) => stated[key] === undefined)) report(path, stated, { code: keys.length > 2 ? 'limitsOrTimes' : 'limits' });
 }
 
 /** Bands from the lowest to the highest: the first open below, the last open above, each beginning where the one before ends. */
 function checkChoices(choices: readonly Choice[], path: string, report: Report): void {
   choices.forEach((choice, index) => {
     const before = choices[index - 1] as Choice | undefined;
-    if (choices.findIndex((other) => other.key === choice.key) < index) report(`${path}[${index}].key`, choice.key, 'a key no other choice has');
-    if (before === undefined && choice.atLeast !== undefined) report(`${path}[0].atLeast`, choice.atLeast, 'nothing: the first choice is open below');
-    if (before !== undefined && (choice.atLeast === undefined || choice.atLeast !== before.below)) report(`${path}[${index}].atLeast`, choice.atLeast, `${before.below ?? 'a number'}, where the choice before ends (its below)`);
+    if (choices.findIndex((other) => other.key === choice.key) < index) report(`${path}[${index}].key`, choice.key, { code: 'ownChoiceKey' });
+    if (before === undefined && choice.atLeast !== undefined) report(`${path}[0].atLeast`, choice.atLeast, { code: 'openBelow' });
+    if (before !== undefined && (choice.atLeast === undefined || choice.atLeast !== before.below)) report(`${path}[${index}].atLeast`, choice.atLeast, before.below === undefined ? { code: 'beginsWhereEnds' } : { code: 'beginsAt', value: before.below });
     const last = index === choices.length - 1;
-    if (last && choice.below !== undefined) report(`${path}[${index}].below`, choice.below, 'nothing: the last choice is open above');
-    if (!last && (choice.below === undefined || choice.below <= (choice.atLeast ?? -Infinity))) report(`${path}[${index}].below`, choice.below, 'a number above atLeast, where the next choice begins');
+    if (last && choice.below !== undefined) report(`${path}[${index}].below`, choice.below, { code: 'openAbove' });
+    if (!last && (choice.below === undefined || choice.below <= (choice.atLeast ?? -Infinity))) report(`${path}[${index}].below`, choice.below, { code: 'aboveAtLeast' });
   });
 }
 
 function checkPrediction(lesson: Lesson, prediction: Prediction, path: string, report: Report): void {
   const { days } = lesson.plan;
-  if (prediction.dueDay <= prediction.askDay || prediction.dueDay > days) report(`${path}.dueDay`, prediction.dueDay, `a day after ${prediction.askDay}, when it is asked, at most ${days}`);
-  if (!standing(lesson, lesson.reference).includes(prediction.look)) report(`${path}.look`, prediction.look, 'a stage that stands in the reference');
+  if (prediction.dueDay <= prediction.askDay || prediction.dueDay > days) report(`${path}.dueDay`, prediction.dueDay, { code: 'dayAfterAsking', day: prediction.askDay, days });
+  if (!standing(lesson, lesson.reference).includes(prediction.look)) report(`${path}.look`, prediction.look, { code: 'stageInReference' });
   checkMeasure(lesson, [lesson.reference], prediction.measure, `${path}.measure`, report);
   checkChoices(prediction.choices, `${path}.choices`, report);
   prediction.explanations.forEach((one, index) => {
@@ -53,7 +53,7 @@ function checkPrediction(lesson: Lesson, prediction: Prediction, path: string, r
 function checkDemonstration(lesson: Lesson, shown: Demonstration, path: string, report: Report): void {
   const builds = [shown.left, shown.right].map((key, index) => {
     const build = buildOf(lesson, key);
-    if (build === undefined) report(`${path}.${index === 0 ? 'left' : 'right'}`, key, `one of ${buildKeys(lesson).join(', ')}`);
+    if (build === undefined) report(`${path}.${index === 0 ? 'left' : 'right'}`, key, { code: 'oneOf', names: buildKeys(lesson) });
     return build;
   }).filter((build) => build !== undefined);
   if (builds.length < 2) return;
@@ -61,7 +61,7 @@ function checkDemonstration(lesson: Lesson, shown: Demonstration, path: string, 
   checkMeasure(lesson, builds, { stage: shown.look, variable: 'T_C', statistic: 'mean', fromDay: 0 }, `${path}.look`, report);
   checkChoices(shown.choices, `${path}.choices`, report);
   shown.turningPoints.forEach((moment, index) => {
-    if (moment.day >= lesson.plan.days) report(`${path}.turningPoints[${index}].day`, moment.day, `a day before the season ends (${lesson.plan.days} days)`);
+    if (moment.day >= lesson.plan.days) report(`${path}.turningPoints[${index}].day`, moment.day, { code: 'dayInSeason', days: lesson.plan.days });
   });
 }
 
@@ -78,11 +78,11 @@ export function checkMeasures(lesson: Lesson, report: Report): void {
     checkLimits(goal, ['atLeast', 'atMost'], `scoring.marks[${index}].goals[${at}]`, report);
   }));
   lesson.predictions.forEach((prediction, index) => {
-    if (lesson.predictions.findIndex((other) => other.key === prediction.key) < index) report(`predictions[${index}].key`, prediction.key, 'a key no other prediction has');
+    if (lesson.predictions.findIndex((other) => other.key === prediction.key) < index) report(`predictions[${index}].key`, prediction.key, { code: 'ownPredictionKey' });
     checkPrediction(lesson, prediction, `predictions[${index}]`, report);
   });
   lesson.demonstrations.forEach((shown, index) => {
-    if (lesson.demonstrations.findIndex((other) => other.key === shown.key) < index) report(`demonstrations[${index}].key`, shown.key, 'a key no other demonstration has');
+    if (lesson.demonstrations.findIndex((other) => other.key === shown.key) < index) report(`demonstrations[${index}].key`, shown.key, { code: 'ownDemonstrationKey' });
     checkDemonstration(lesson, shown, `demonstrations[${index}]`, report);
   });
 }

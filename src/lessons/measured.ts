@@ -7,6 +7,7 @@ import type { StrongIons } from '../model/equilibrium/ionicStrength';
 import { molarMass } from '../model/parameters/chemistry';
 import type { Composition } from '../season/plan';
 import type { CompositionRead } from './compositionSchema';
+import type { Expected } from './problem';
 
 /** What the water's surroundings pin: °C, and a rig's pH where the composition names none. */
 export interface Surroundings { T_C: number; pH?: number }
@@ -64,12 +65,12 @@ function withAlkalinity(water: Composition, pH: number, T_C: number, strong: Str
 }
 
 /** Names what a derived quantity lacks to be resolved: its key and what should stand beside it. None lacking: null. */
-export function lacking(read: CompositionRead, around: Surroundings): { key: keyof CompositionRead; expected: string } | null {
+export function lacking(read: CompositionRead, around: Surroundings): { key: keyof CompositionRead; expected: Expected } | null {
   const pHKnown = (read.pH ?? around.pH) !== undefined;
-  if (read.CO2_mg_L !== undefined && read.DIC_mmol_L === undefined && !pHKnown && read.alkalinity_meq_L === undefined) return { key: 'CO2_mg_L', expected: 'pH or alkalinity_meq_L beside it' };
+  if (read.CO2_mg_L !== undefined && read.DIC_mmol_L === undefined && !pHKnown && read.alkalinity_meq_L === undefined) return { key: 'CO2_mg_L', expected: { code: 'beside.CO2_mg_L' } };
   const pHFollows = pHKnown || (read.CO2_mg_L !== undefined && read.alkalinity_meq_L !== undefined);
-  if (read.NH3_mgN_L !== undefined && read.TAN_mgN_L === undefined && !pHFollows) return { key: 'NH3_mgN_L', expected: 'pH beside it, or TAN_mgN_L' };
-  if (read.H2S_ug_L !== undefined && read.sulfide_mgS_L === undefined && !pHFollows) return { key: 'H2S_ug_L', expected: 'pH beside it, or sulfide_mgS_L' };
+  if (read.NH3_mgN_L !== undefined && read.TAN_mgN_L === undefined && !pHFollows) return { key: 'NH3_mgN_L', expected: { code: 'beside.NH3_mgN_L' } };
+  if (read.H2S_ug_L !== undefined && read.sulfide_mgS_L === undefined && !pHFollows) return { key: 'H2S_ug_L', expected: { code: 'beside.H2S_ug_L' } };
   return null;
 }
 

@@ -1,5 +1,5 @@
 // Files of the first format: names that have changed since are given their present ones before the schemas look, and told.
-import type { Problem } from './lesson';
+import type { Problem } from './problem';
 
 /** A name that a file used, and what it is called now. */
 export interface Renamed { was: string; is: string }

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { MODEL_REVISION, PLAN_FORMAT } from '../season/plan';
 import { actionSchema, stockingSchema } from './actionSchema';
 import { compositionSchema } from './compositionSchema';
-import { editorHint, exactly, listOf, numberFrom, oneOf, strict, textField, wholeFrom } from './fields';
+import { editorHint, errorOf, exactly, listOf, numberFrom, oneOf, strict, textField, wholeFrom } from './fields';
 import { sideSchema, stageSchema } from './stageSchema';
 
 export const STAGES_MAX = 24;
@@ -17,7 +17,7 @@ const airTemperature = strict({
 });
 
 const spellSchema = strict({
-  day: wholeFrom(0, 1000, ''), days: wholeFrom(1, 1000, 'days'), air_C: numberFrom(-40, 40, '°C').optional(), light: numberFrom(0, 5, 'times').optional(),
+  day: wholeFrom(0, 1000, ''), days: wholeFrom(1, 1000, 'days'), air_C: numberFrom(-40, 40, '°C').optional(), light: numberFrom(0, 5, '×').optional(),
   from_h: wholeFrom(0, 23, '').optional(), to_h: wholeFrom(1, 24, '').optional(),
 });
 
@@ -31,7 +31,7 @@ const climateSchema = strict({
 });
 
 const startSchema = strict({
-  water: z.union([exactly('source'), compositionSchema], { error: '"source" or a composition' }).default('source'),
+  water: z.union([exactly('source'), compositionSchema], { error: errorOf({ code: 'sourceOrComposition' }) }).default('source'),
   biofilm: oneOf(['bare', 'seeded', 'mature']).default('bare'),
 });
 
@@ -52,10 +52,10 @@ export const planSchema = strict({
   source: compositionSchema.prefault({}),
   start: startSchema.prefault({}),
   loop: listOf(stageSchema, 1, STAGES_MAX, 'stages'),
-  side: listOf(sideSchema, 0, 8, 'side stages').default([]),
+  side: listOf(sideSchema, 0, 8, 'sideStages').default([]),
   fish: listOf(stockingSchema, 0, 50, 'stockings').default([]),
   actions: listOf(actionSchema, 0, ACTIONS_MAX, 'actions').default([]),
-  backupAir_h: wholeFrom(0, 72, 'h').optional(),
+  backupAir_h: wholeFrom(0, 72, 'hours').optional(),
   rig: rigSchema.nullable().default(null),
 });
 

@@ -1,6 +1,7 @@
 // The gate for lesson files: text in, a lesson whose every build can be run or the list of what is wrong out. Never throws.
 import { parseJson } from './jsonText';
-import type { Build, Lesson, Mistake, Problem } from './lesson';
+import type { Build, Lesson, Mistake } from './lesson';
+import type { Problem } from './problem';
 import { checkLesson } from './lessonChecks';
 import { lessonSchema } from './lessonSchema';
 import { minutesOf } from './minutes';
@@ -9,15 +10,16 @@ import { asWritten, lessonOfToday } from './oldFormats';
 import { problemsOf } from './problems';
 import { quantiseAction, quantiseStage } from './quantise';
 import { complete, unresolved } from './readPlan';
+import { inOneLanguage, USUAL_LANGUAGE } from './texts';
 
-/** `old`: the file was of an older format, and what was changed in it. */
-export function readLesson(text: string): { lesson: Lesson; old?: OldFile } | { problems: Problem[] } {
+/** @param language tag of the language whose texts are wanted, where a file has several. `old`: the file was of an older format, and what was changed in it. */
+export function readLesson(text: string, language = USUAL_LANGUAGE): { lesson: Lesson; old?: OldFile } | { problems: Problem[] } {
   const parsed = parseJson(text);
   if ('problems' in parsed) return parsed;
   const { value, old } = lessonOfToday(parsed.value);
   const shape = lessonSchema.safeParse(value);
   if (!shape.success) return { problems: asWritten(problemsOf(shape.error, value), old) };
-  const read = { ...shape.data };
+  const read = { ...inOneLanguage(shape.data, language) };
   delete read.$schema;
   const stepped = <B extends Build>(build: B): B => ({ ...build, actions: build.actions.map(quantiseAction) });
   const built = {

@@ -2,7 +2,7 @@
 import type { Plan } from '../season/plan';
 import type { CompositionRead } from './compositionSchema';
 import { parseJson } from './jsonText';
-import type { Problem } from './lesson';
+import type { Problem } from './problem';
 import { asMeasured, lacking } from './measured';
 import type { Surroundings } from './measured';
 import type { OldFile } from './oldFormats';

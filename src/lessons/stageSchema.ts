@@ -38,7 +38,7 @@ function further(type: StageType): z.ZodRawShape {
 }
 
 const sideFields = (type: StageType): z.ZodRawShape => (type.takesSolids
-  ? { takes: listOf(idField(), 0, 24, 'stage ids').default([]), returnsTo: idField() }
+  ? { takes: listOf(idField(), 0, 24, 'stageIds').default([]), returnsTo: idField() }
   : { into: idField(), base: oneOf(BASES).default('KHCO3'), g_d: numberFrom(0, 100000, 'g/d').default(0), targetPH: numberFrom(4, 10, '').default(7) });
 
 type Member = ReturnType<typeof exactly>;
@@ -48,7 +48,7 @@ const member = (type: StageType, fields: z.ZodRawShape): z.ZodObject<{ kind: Mem
 /** A choice among kinds; at least one of each sort is in the catalogue. */
 function choiceOf(types: readonly StageType[], fieldsOf: (type: StageType) => z.ZodRawShape, named: readonly string[]): z.ZodType {
   const [first, ...others] = types.map((type) => member(type, fieldsOf(type)));
-  return z.discriminatedUnion('kind', [first, ...others], { error: choiceError('kind', named, []) });
+  return z.discriminatedUnion('kind', [first, ...others], { error: choiceError('kind', named) });
 }
 
 /** A part as a person may write it: sizes may be left out. */

@@ -29,6 +29,14 @@ export interface Control {
 
 export interface Outcome { steps: number; rejections: number; evaluations: number; firstAccepted: number; lastStep: number }
 
+/** The integration could not go on: at a time, by the place in the state that was worst off (−1: unknown). */
+export class IntegrationError extends Error {
+  constructor(readonly code: 'stepTooSmall' | 'notFinite', readonly t: number, readonly place: number, message: string) {
+    super(message);
+    this.name = 'IntegrationError';
+  }
+}
+
 /** Called for each asked-for time inside the integration, in order. */
 export type Output = (index: number, y: Float64Array) => void;
 
@@ -47,7 +55,7 @@ export class Rosenbrock2 {
   /**
    * Advances y from t0 to t1; the last step lands on t1, and only then is y written.
    * @param times output times in (t0, t1), ascending; answered by cubic Hermite interpolation
-   * @throws Error where the step falls below control.minStep or the state stops being finite
+   * @throws IntegrationError where the step falls below control.minStep or the state stops being finite
    */
   integrate(t0: number, t1: number, y: Float64Array, control: Control, times: readonly number[], output: Output): Outcome {
     const { system } = this;
@@ -107,12 +115,32 @@ export class Rosenbrock2 {
         outcome.rejections++;
         rejected = true;
         h *= Number.isFinite(error) ? Math.min(0.9, Math.max(0.2, factor)) : 0.2;
-        if (!(h > control.minStep)) throw new Error(`step fell below ${control.minStep} d at t = ${t} d`);
+        if (!(h > control.minStep)) throw new IntegrationError('stepTooSmall', t, this.worst(), `step fell below ${control.minStep} d at t = ${t} d`);
       }
     }
     y.set(this.now);
-    for (let i = 0; i < n; i++) if (!Number.isFinite(y[i])) throw new Error(`state ${i} is not finite at t = ${t1} d`);
+    for (let i = 0; i < n; i++) if (!Number.isFinite(y[i])) throw new IntegrationError('notFinite', t1, i, `state ${i} is not finite at t = ${t1} d`);
     return outcome;
+  }
+
+  /** The place in the state whose error is the largest of the last trial step; −1 where none stands out. */
+  private worst(): number {
+    const { system, rhs, now, trial } = this;
+    // What is lost already is where it began; a step spreads it.
+    for (const state of [now, trial]) {
+      const lost = state.findIndex((value) => !Number.isFinite(value));
+      if (lost >= 0) return lost;
+    }
+    const alone = new Float64Array(system.size);
+    let found = -1;
+    let most = 0;
+    for (let i = 0; i < alone.length; i++) {
+      alone[i] = rhs[i];
+      const norm = system.norm(alone, now, trial);
+      if (norm > most) { most = norm; found = i; }
+      alone[i] = 0;
+    }
+    return found;
   }
 
   /** One trial step into `trial`; returns its error norm (Infinity where W could not be factorised). */

@@ -19,7 +19,7 @@ export function drawWeather(climate: Climate, seed: string, days: number): Weath
   for (let d = 0; d < days; d++) {
     mood = 0.6 * mood + (draw() - 0.5) * 1.6; // cloudy days come in spells
     const bright = Math.max(-1, Math.min(1, mood));
-    light[d] = climate.light_mol_m2_d * Math.max(0.15, 1 + climate.weather * bright);
+    light[d] = climate.dayLength_h > 0 ? climate.light_mol_m2_d * Math.max(0.15, 1 + climate.weather * bright) : 0;
     air[d] = 3 * climate.weather * bright;
     for (const spell of climate.spells ?? []) if (d >= spell.day && d < spell.day + spell.days) light[d] *= spell.light ?? 1;
   }
@@ -33,8 +33,9 @@ export function skyOf(climate: Climate, weather: Weather): Float32Array {
 
 const dawn_h = (climate: Climate): number => 12 - climate.dayLength_h / 2;
 
-/** Light at an hour against its mean over 24 h: a parabola between dawn and dusk. */
+/** Light at an hour against its mean over 24 h: a parabola between dawn and dusk; a day of no length is dark. */
 export function lightNow(climate: Climate, hour: number): number {
+  if (!(climate.dayLength_h > 0)) return 0;
   const share = (hour - dawn_h(climate)) / climate.dayLength_h;
   return share <= 0 || share >= 1 ? 0 : ((24 / climate.dayLength_h) * 6) * share * (1 - share);
 }

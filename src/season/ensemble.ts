@@ -30,7 +30,7 @@ function triangle(low: number, peak: number, high: number, u: number): number {
 }
 
 /**
- * The parameters of one world, by `group.name`: each that has a range, and none that is fixed by definition (low = high).
+ * The parameters of one world, by `group.name`: each that has a range, and none that is fixed.
  * Every parameter has its own stream, so that one more parameter, or a pattern, never moves another's draw.
  * @param i number of the world, from 0
  * @param pattern only parameters whose `group.name` it matches; left out: all
@@ -40,7 +40,7 @@ export function drawParameters(seed: string, i: number, pattern?: RegExp): Recor
   for (const [group, parameters] of Object.entries(GROUPS)) {
     for (const [name, parameter] of Object.entries(parameters)) {
       const path = `${group}.${name}`;
-      if (parameter.low < parameter.high && (pattern?.test(path) ?? true)) drawn[path] = drawnValue(parameter, stream(seed, `parameters/${i}/${path}`)());
+      if (parameter.fixed === undefined && parameter.low < parameter.high && (pattern?.test(path) ?? true)) drawn[path] = drawnValue(parameter, stream(seed, `parameters/${i}/${path}`)());
     }
   }
   return drawn;

@@ -3,10 +3,9 @@ import { ATOM, CA, IC, LEAF } from '../model/components';
 import { calciteSaturation } from '../model/equilibrium/calcite';
 import { CONDITIONAL_LENGTH } from '../model/equilibrium/conditional';
 import { setGasForcing } from '../model/forcing/gasForcing';
-import { activeProcesses, setSolidsForcing } from '../model/forcing/solidsForcing';
+import { setSolidsForcing } from '../model/forcing/solidsForcing';
 import type { StageSettings } from '../model/forcing/solidsForcing';
 import { fixDiagonals } from '../model/network/blockSolve';
-import { workLists } from '../model/network/workLists';
 import { fishAt } from '../model/organisms/fish/fishAt';
 import { cropAt } from '../model/organisms/plants/cropAt';
 import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/growth';
@@ -50,7 +49,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
         const crop = values.crops[bed?.crop ?? EMPTY_BED];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
-        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
+        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, state.lights[stage.id] ?? light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
         cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
       }
       if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
@@ -58,17 +57,8 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
     }
   }
   setDosing(runtime, state, hour);
-  let changed = false;
-  for (const cell of assembly.cells) {
-    const active = activeProcesses(cell, data.matrix.alone);
-    if (active === cell.active) continue;
-    cell.active = active;
-    cell.work = workLists(data.matrix, active);
-    changed = true;
-  }
-  // What cannot run any longer leaves no rate behind, nor a derivative.
+  // What cannot run any longer leaves no rate behind.
   data.r0.fill(0); data.r1.fill(0);
-  if (changed) { data.g.fill(0); data.delta.fill(0); }
   fixDiagonals(data);
 }
 
@@ -79,9 +69,9 @@ function mostOf(state: RunState, cell: number): SpeciesKind {
   return most?.species ?? EMPTY_TANK;
 }
 
-/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set. */
+/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set for all beds; none where the day has no length. */
 export const lightOf = (runtime: Runtime, state: RunState, day: number): number =>
-  (state.light >= 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
+  (state.light >= 0 && runtime.plan.climate.dayLength_h > 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
 
 /** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
 function airShare({ plan, values }: Runtime, state: RunState, hour: number): number {

@@ -95,8 +95,10 @@ export type Deed =
   | { do: 'iron'; stage: string; g: number }
   | { do: 'exchange'; stage: string; fraction: number }
   | { do: 'topUp'; stage: string; L: number }
-  | { do: 'heater'; power_W: number; target_C: number }
-  | { do: 'light'; mol_m2_d: number }
+  /** of the stage that it hangs in; left out: the pump's tank. Each stage's heater counts by itself */
+  | { do: 'heater'; stage?: string; power_W: number; target_C: number }
+  /** on the bed that has lamps; left out: on all beds that have none of their own */
+  | { do: 'light'; stage?: string; mol_m2_d: number }
   | { do: 'setting'; stage: string; lamp_W: number }
   | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number }
   | { do: 'takeFish'; tank: string; number: number; unit?: number }

@@ -1,6 +1,9 @@
 // One day of a season: cut at every jump of forcing, integrated between cuts, read every hour, booked at midnight.
+import { STATES } from '../model/components';
 import { discomforts, hazard, welfare } from '../model/organisms/fish/comfort';
 import { PROCESSES, ID } from '../model/processes/catalogue';
+import { IntegrationError } from '../numerics/rosenbrock';
+import type { Outcome } from '../numerics/rosenbrock';
 import { doDeed, running } from './deeds';
 import type { Design } from './design';
 import { refreshForcing } from './forcing';
@@ -13,6 +16,7 @@ import { fishWater } from './reading';
 import type { Reading } from './reading';
 import type { FishState, RunState } from './runState';
 import type { Runtime } from './runtime';
+import { SeasonError } from './seasonError';
 import { dueOn } from './schedule';
 import type { Due } from './schedule';
 import { scoresNow } from './scoring';
@@ -129,13 +133,26 @@ export class Runner {
       const readings = this.rows.write(state, y, hourly, (hour - 1) * this.rows.width);
       this.liveFishHour(readings, cumulated);
     };
-    const outcome = solver.integrate(day + from / 24, day + to / 24, state.y, { firstStep: state.firstSteps[key], minStep: 1e-9, maxStep: 0.25 }, inner.map((hour) => day + hour / 24), (i, y) => read(inner[i], y));
+    const control = { firstStep: state.firstSteps[key], minStep: 1e-9, maxStep: 0.25 };
+    const outcome = this.orFault(() => solver.integrate(day + from / 24, day + to / 24, state.y, control, inner.map((hour) => day + hour / 24), (i, y) => read(inner[i], y)));
     state.firstSteps[key] = outcome.firstAccepted;
     state.steps += outcome.steps;
     state.rejections += outcome.rejections;
     const length = (to - from) / 24;
     for (const cell of assembly.cells) state.gas[cell.index] = (data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas] - gasBefore[cell.index]) / length / runtime.values.kinetics.gasMethane;
     if (hours.includes(to)) read(to, state.y);
+  }
+
+  /** Tells of an integration that fails by stage, day and hour. @throws SeasonError */
+  private orFault(integrate: () => Outcome): Outcome {
+    try {
+      return integrate();
+    } catch (error) {
+      if (!(error instanceof IntegrationError)) throw error;
+      const { code, t, place } = error;
+      const stage = this.runtime.assembly.cells[Math.floor(place / STATES)]?.stage ?? '';
+      throw new SeasonError({ code, stage, day: Math.floor(t) + 1, hour: Math.round((t - Math.floor(t)) * 240) / 10 }, error);
+    }
   }
 
   private liveFishHour(readings: Readonly<Record<number, Reading>>, cumulated: Map<FishState, number>): void {

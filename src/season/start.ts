@@ -46,7 +46,7 @@ export function startState(runtime: Runtime): RunState {
     air, lamps, pumpOn: true, powerOn: true, powerOffAt: -1, flow_m3_d: flow,
     volumes: Float64Array.from(cells, (cell) => cell.volume), floatValve: lastWater?.floatValve ?? pump?.floatValve ?? true, dry: false, drewAir: false, settledFor: '',
     run: usual ? { flow_m3_d: usual.flow_m3_d, level_m: usual.level_m, arriving_m3_d: usual.arriving_m3_d, spill_m3_d: usual.spill_m3_d.map(() => 0), power_W: usual.power_W } : { flow_m3_d: flow, level_m: [], arriving_m3_d: [], spill_m3_d: [], power_W: 0 },
-    heater: { power_W: 0, target_C: 0 }, light: -1, evaporated: 0,
+    heaters: {}, light: -1, lights: {}, evaporated: 0,
     feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0, at: 0 },
     fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),
     put: new Float64Array(ALL), taken: new Float64Array(ALL), held: 0, clipped: new Float64Array(STATES), water: { put: 0, taken: 0 },

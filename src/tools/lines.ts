@@ -3,6 +3,7 @@ import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
+import { say } from '../words/say';
 
 const open = (source: string): Readable => (source === '-' ? process.stdin : createReadStream(source));
 
@@ -55,9 +56,10 @@ export function stopWhenReaderStops(): void {
 /** Says on standard error why a source could not be read. */
 export function cannotRead(source: string, error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const reason = code === 'ENOENT' ? 'there is no such file'
-    : code === 'EISDIR' ? 'it is a folder'
-      : code === 'EACCES' ? 'permission denied'
-        : error instanceof Error ? error.message : String(error);
-  return `Cannot read ${source}: ${reason}.`;
+  switch (code) {
+    case 'ENOENT': return say('waterLine.noFile', { source });
+    case 'EISDIR': return say('waterLine.folder', { source });
+    case 'EACCES': return say('waterLine.denied', { source });
+    default: return say('waterLine.unreadable', { source, reason: error instanceof Error ? error.message : String(error) });
+  }
 }

@@ -1,9 +1,10 @@
 // How the commands get a plan or lesson: from a file or standard input, from the examples kept with the tests.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { problemText } from '../lessons/problems';
-import type { Problem } from '../lessons/lesson';
 import type { OldFile } from '../lessons/oldFormats';
+import type { Problem } from '../lessons/problem';
+import { problemText } from '../words/problemWords';
+import { say } from '../words/say';
 
 const EXAMPLES = fileURLToPath(new URL('../../tests/season/plans/', import.meta.url));
 
@@ -20,19 +21,18 @@ export function readText(name: string): string {
     return readFileSync(name === '-' ? 0 : name, 'utf8');
   } catch (failure) {
     const code = failure instanceof Error && 'code' in failure ? String(failure.code) : 'unknown';
-    const reason = code === 'ENOENT' ? 'no such file' : code === 'EISDIR' ? 'a folder, not a file' : `cannot be read (${code})`;
-    throw new CommandError(`${name}: ${reason}`);
+    throw new CommandError(code === 'ENOENT' ? say('command.noFile', { name }) : code === 'EISDIR' ? say('command.folder', { name }) : say('command.unreadable', { name, code }));
   }
 }
 
 export function refused(name: string, problems: readonly Problem[]): CommandError {
-  return new CommandError([`${name === '-' ? 'standard input' : name} cannot be used:`, ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
+  return new CommandError([say('command.refused', { name: name === '-' ? say('command.standardInput') : name }), ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
 }
 
 /** What a person is told of a file of an older format, beside the result. */
 export function oldFileText({ format, renamed }: OldFile): string {
-  const names = renamed.map(({ was, is }) => `  ${was} is now ${is}\n`).join('');
-  return `written in the format ${format}, read as it was meant${names === '' ? '' : `; names that have changed since:\n${names}`}${names === '' ? '\n' : ''}`;
+  if (renamed.length === 0) return `${say('command.oldFormat', { format })}\n`;
+  return [say('command.oldNames', { format }), ...renamed.map(({ was, is }) => `  ${say('command.oldName', { was, is })}`), ''].join('\n');
 }
 
 /** Names of the example plans, sorted. */
@@ -41,7 +41,7 @@ export function exampleNames(): string[] {
 }
 
 export function exampleText(name: string): string {
-  if (!exampleNames().includes(name)) throw new CommandError(`no example plan "${name}"; there are ${exampleNames().join(', ')}`, 2);
+  if (!exampleNames().includes(name)) throw new CommandError(say('command.noExample', { name, names: exampleNames() }), 2);
   return readText(`${EXAMPLES}${name}.json`);
 }
 

@@ -1,5 +1,7 @@
 // What a line of water may hold: each field with its unit and range, and the reading of one line against them.
 // Ranges are those the constants hold over, or wide enough for any water a loop could see.
+import { listText } from '../words/language';
+import { say } from '../words/say';
 
 interface Field { low: number; high: number; unit: string }
 
@@ -29,7 +31,7 @@ const shown = (value: unknown): string => {
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 };
 
-export const complaint = (key: string, found: string, expected: string): string => `${key}: found ${found}, expected ${expected}`;
+export const complaint = (key: string, found: string, expected: string): string => say('waterLine.fault', { key, found, expected });
 
 /** The water a line holds, or what is wrong with it: every fault, each with key, found and expected. */
 export function readWater(text: string): { water: WaterLine } | { error: string } {
@@ -37,23 +39,25 @@ export function readWater(text: string): { water: WaterLine } | { error: string 
   try {
     data = JSON.parse(text);
   } catch {
-    return { error: complaint('line', shown(text.trim()), 'one JSON object') };
+    return { error: complaint(say('waterLine.line'), shown(text.trim()), say('waterLine.object')) };
   }
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    return { error: complaint('line', shown(data), 'one JSON object') };
+    return { error: complaint(say('waterLine.line'), shown(data), say('waterLine.object')) };
   }
   const faults: string[] = [];
   const values: Partial<Record<Key, number>> = {};
   for (const [key, value] of Object.entries(data)) {
-    if (!isKey(key)) faults.push(complaint(shown(key), shown(value), `no other keys than ${Object.keys(FIELDS).join(', ')}`));
+    if (!isKey(key)) faults.push(complaint(shown(key), shown(value), say('waterLine.otherKeys', { keys: Object.keys(FIELDS) })));
     else if (fits(FIELDS[key], value)) values[key] = value;
-    else faults.push(complaint(key, shown(value), `a number from ${FIELDS[key].low} to ${FIELDS[key].high} (${FIELDS[key].unit})`));
+    else faults.push(complaint(key, shown(value), rangeWords(FIELDS[key])));
   }
-  if (!Object.hasOwn(data, 'T_C')) faults.push(complaint('T_C', 'nothing', `a number from ${FIELDS.T_C.low} to ${FIELDS.T_C.high} (°C)`));
+  if (!Object.hasOwn(data, 'T_C')) faults.push(complaint('T_C', say('waterLine.nothing'), rangeWords(FIELDS.T_C)));
   faults.push(...disagreements(new Set(Object.keys(data))));
   if (faults.length > 0 || values.T_C === undefined) return { error: faults.join('; ') };
   return { water: { ...values, T_C: values.T_C } };
 }
+
+const rangeWords = ({ low, high, unit }: Field): string => say('waterLine.range', { low: String(low), high: String(high), unit });
 
 function fits(field: Field, value: unknown): value is number {
   return typeof value === 'number' && value >= field.low && value <= field.high;
@@ -64,8 +68,8 @@ function disagreements(keys: ReadonlySet<string>): string[] {
   const alkalinity = keys.has('alkalinity_meq_L');
   const carbon = keys.has('DIC_mmol_L');
   const pH = keys.has('pH');
-  if (alkalinity && carbon && pH) return [complaint('alkalinity_meq_L, DIC_mmol_L, pH', 'all three', 'two of them, which fix the third')];
-  if (alkalinity && !carbon && !pH) return [complaint('alkalinity_meq_L', 'it alone', 'DIC_mmol_L or pH with it')];
-  if (carbon && !alkalinity && !pH) return [complaint('DIC_mmol_L', 'it alone', 'alkalinity_meq_L or pH with it')];
+  if (alkalinity && carbon && pH) return [complaint(listText(['alkalinity_meq_L', 'DIC_mmol_L', 'pH']), say('waterLine.allThree'), say('waterLine.twoOfThem'))];
+  if (alkalinity && !carbon && !pH) return [complaint('alkalinity_meq_L', say('waterLine.alone'), say('waterLine.besideAlkalinity'))];
+  if (carbon && !alkalinity && !pH) return [complaint('DIC_mmol_L', say('waterLine.alone'), say('waterLine.besideCarbon'))];
   return [];
 }

@@ -9,6 +9,7 @@ import { addIon } from '../model/equilibrium/ionicStrength';
 import { saltIonicStrength } from '../model/equilibrium/activity';
 import { oxygenSaturation_mg_L } from '../model/equilibrium/oxygen';
 import { daviesLimit, molarMass } from '../model/parameters/chemistry';
+import { say } from '../words/say';
 import type { WaterLine } from './waterFields';
 import { complaint, readWater } from './waterFields';
 
@@ -81,12 +82,11 @@ function solve(water: WaterLine, known: Known): Equilibrium {
 function faultOf(water: WaterLine, solved: Equilibrium): string | undefined {
   const limit = daviesLimit.value;
   if (!(solved.ionicStrength <= limit)) {
-    return complaint('ionicStrength_mol_L', `${printed(solved.ionicStrength)} (computed)`,
-      `at most ${limit}, where the activity equation ends; give it to have this water solved at a value of your own`);
+    return complaint('ionicStrength_mol_L', say('waterLine.computed', { value: String(printed(solved.ionicStrength)) }), say('waterLine.ionicStrength', { limit: String(limit) }));
   }
   if (solved.carbon < 0) {
-    return complaint('alkalinity_meq_L', `${water.alkalinity_meq_L} at pH ${water.pH}`,
-      `at least ${printed(baseWithoutCarbonate(water, solved))}, which the other bases make at this pH with no carbonate at all`);
+    return complaint('alkalinity_meq_L', say('waterLine.atPH', { value: String(water.alkalinity_meq_L), pH: String(water.pH) }),
+      say('waterLine.alkalinity', { least: String(printed(baseWithoutCarbonate(water, solved))) }));
   }
   return undefined;
 }

@@ -2,6 +2,8 @@
 // A language is one catalogue like this with the same keys.
 import { english as kindWords } from '../catalogue/words';
 import { askingWords } from './english/asking';
+import { commandWords } from './english/commands';
+import { fileWords } from './english/files';
 import { helpWords } from './english/help';
 import { lookWords } from './english/look';
 import { loopWords } from './english/loop';
@@ -12,4 +14,7 @@ import { pictureWords } from './english/picture';
 import { presenterWords } from './english/presenter';
 import { whyWords } from './english/why';
 
-export const english = { ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords } as const;
+export const english = {
+  ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords,
+  ...presenterWords, ...fileWords, ...commandWords,
+} as const;

@@ -1,40 +1,23 @@
-// Numbers as a person reads them: decimals, the unit that stands behind, metric or US customary, in the format of the reader's locale.
+// Numbers as a person reads them: decimals, the unit that stands behind, metric or US customary, as the chosen language writes them.
 import { FORMATS, GRAMS_PER_KILOGRAM, LEAST_GRAMS, SHARES, type UsFormat } from './formats';
+import { numberText } from './language';
 
 export type UnitSystem = 'metric' | 'us';
 
-/** How this page shows numbers; set once at its start and when a person chooses. */
-const display: { system: UnitSystem; locale: string | undefined } = { system: 'metric', locale: undefined };
-const formatters = new Map<string, Intl.NumberFormat>();
+/** In which units this page shows numbers; chosen at its start and when a person wishes. */
+let system: UnitSystem = 'metric';
 
-/**
- * Chooses how numbers are shown from now on.
- * @param locale a BCP 47 tag, or undefined for the reader's own
- */
-export function showNumbersAs(system: UnitSystem, locale?: string): void {
-  display.system = system;
-  display.locale = locale;
-  formatters.clear();
-}
-
-function inLocale(value: number, decimals: number): string {
-  // four digits stand together; from five on they are grouped
-  const useGrouping = Math.abs(value) >= 9999.5;
-  const key = `${decimals}${useGrouping ? ' grouped' : ''}`;
-  let formatter = formatters.get(key);
-  if (formatter === undefined) {
-    formatter = new Intl.NumberFormat(display.locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping, numberingSystem: 'latn' });
-    formatters.set(key, formatter);
-  }
-  return formatter.format(value).replace('-', '−');
+/** Chooses the units in which numbers are shown from now on. */
+export function showUnitsOf(wanted: UnitSystem): void {
+  system = wanted;
 }
 
 /** A number with so many decimals, "<0.1" for a trace that would round to nothing, "–" when there is none. */
 export function figure(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return '–';
   const smallest = 10 ** -decimals;
-  if (value > 0 && value < smallest / 2) return `<${inLocale(smallest, decimals)}`;
-  return inLocale(Number(value.toFixed(decimals)) === 0 ? 0 : value, decimals);
+  if (value > 0 && value < smallest / 2) return `<${numberText(smallest, decimals)}`;
+  return numberText(Number(value.toFixed(decimals)) === 0 ? 0 : value, decimals);
 }
 
 /** The nearest whole number: scores and heads are counted, not measured. */
@@ -49,7 +32,7 @@ export function measured(value: number, decimals: number): string {
 }
 
 function usOf(variable: string): UsFormat | undefined {
-  return display.system === 'us' ? FORMATS[variable]?.us : undefined;
+  return system === 'us' ? FORMATS[variable]?.us : undefined;
 }
 
 /** The unit shown behind a variable; empty for pH and counts. */
@@ -93,7 +76,7 @@ export function massOf(grams: number): string {
   if (grams === 0) return withUnit('grams', 0);
   if (grams < LEAST_GRAMS) return `${measured(1000 * grams, grams < 0.01 ? 1 : 0)}\u00a0mg`;
   if (grams >= GRAMS_PER_KILOGRAM) return withUnit('kilograms', grams / GRAMS_PER_KILOGRAM);
-  if (display.system === 'us') return `${measured(toShown('grams', grams), 2)}\u00a0${unitOf('grams')}`;
+  if (system === 'us') return `${measured(toShown('grams', grams), 2)}\u00a0${unitOf('grams')}`;
   return `${figure(grams, grams < 9.95 ? 1 : 0)}\u00a0g`;
 }
 

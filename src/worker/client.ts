@@ -1,5 +1,5 @@
 // The page's end of the wire to the worker: sends a request, resolves with the one answer that carries its id.
-import type { Answers, FromWorker, Request, ToWorker } from './messages';
+import type { Answers, BreakDown, FromWorker, Request, ToWorker } from './messages';
 
 /** What is asked of a worker; a real Worker fits, and so does anything that posts and listens alike. */
 export interface Wire {
@@ -12,7 +12,7 @@ export interface Client {
   /**
    * Asks the worker one thing.
    * @returns the answer to that request
-   * @throws Error with the worker's own message when it could not answer; the same for every open request when the worker breaks down
+   * @throws Error with the worker's own message when it could not answer, and with the fault of a season that cannot be lived further; the same for every open request when the worker breaks down
    */
   ask<R extends Request>(request: R): Promise<Answers[R['ask']]>;
 }
@@ -25,7 +25,7 @@ export function createClient(worker: Wire): Client {
   let nextId = 1;
   let broken: Error | null = null;
 
-  const breakDown = (reason: string): void => {
+  const breakDown = (reason: BreakDown | string): void => {
     broken = new Error(reason);
     for (const one of waiting.values()) one.reject(broken);
     waiting.clear();
@@ -36,11 +36,11 @@ export function createClient(worker: Wire): Client {
     const one = waiting.get(message.id);
     if (one === undefined) return;
     waiting.delete(message.id);
-    if ('error' in message) one.reject(new Error(message.error));
+    if ('error' in message) one.reject(Object.assign(new Error(message.error), message.fault && { fault: message.fault }));
     else one.resolve(message.answer);
   });
-  worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'The worker stopped.'));
-  worker.addEventListener('messageerror', () => breakDown('The worker sent something unreadable.'));
+  worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'workerStopped' satisfies BreakDown));
+  worker.addEventListener('messageerror', () => breakDown('workerUnreadable'));
 
   return {
     ask<R extends Request>(request: R): Promise<Answers[R['ask']]> {

@@ -15,7 +15,8 @@ import { runSeason } from '../season/season';
 import { catalogueEntries } from './catalogueEntries';
 import { createRuns } from './engineRuns';
 import { processFacts } from './processFacts';
-import type { Answers, FromWorker, Request, ToWorker } from './messages';
+import { replyTo } from './reply';
+import type { Answers, Request, ToWorker } from './messages';
 
 const runs = createRuns();
 
@@ -26,7 +27,7 @@ function answer(request: Request): Answers[keyof Answers] {
     case 'processes':
       return processFacts();
     case 'openLesson': {
-      const read = readLesson(request.text);
+      const read = readLesson(request.text, request.language);
       if ('problems' in read) return { problems: withLines(request.text, read.problems) };
       warmUp(read.lesson.plan);
       return read;
@@ -47,7 +48,7 @@ function answer(request: Request): Answers[keyof Answers] {
     case 'moves':
       return movesBetween(givenOrder(request.lesson), request.built);
     case 'readLesson':
-      return readLesson(request.text);
+      return readLesson(request.text, request.language);
     case 'pair':
       return pairOf(request.lesson, request.shown);
     case 'compare': {
@@ -67,12 +68,6 @@ function warmUp(plan: Plan): void {
 }
 
 addEventListener('message', (event: MessageEvent<ToWorker>) => {
-  const { id, request } = event.data;
-  let reply: FromWorker;
-  try {
-    reply = { id, answer: answer(request) };
-  } catch (error) {
-    reply = { id, error: error instanceof Error ? error.message : String(error) };
-  }
-  postMessage(reply);
+  const { message, transfer } = replyTo(event.data, answer);
+  postMessage(message, { transfer });
 });

@@ -1,12 +1,14 @@
 // What the page and the worker say to each other. Every request carries an id and gets one answer with the same id.
 import type { Capabilities, KindSizes, StageControl, StageGroup } from '../model/stages/stageKind';
 import type { Action, Plan } from '../season/plan';
+import type { SeasonFault } from '../season/seasonError';
 import type { DayChunk, SeasonSummary, StageCells } from '../season/trajectory';
 import type { Pair, Outcome } from '../lessons/demonstration';
-import type { Choice, Demonstration, Lesson, Measure, Problem } from '../lessons/lesson';
+import type { Choice, Demonstration, Lesson, Measure } from '../lessons/lesson';
 import type { MarkMet } from '../lessons/marks';
 import type { OldFile } from '../lessons/oldFormats';
 import type { Played } from '../lessons/playLesson';
+import type { Problem } from '../lessons/problem';
 import type { Settled } from '../lessons/predictions';
 
 /** One kind of stage as the shelf and inspector need it; texts are keys into words. */
@@ -66,7 +68,8 @@ export interface ProcessFacts {
 export type Request =
   | { ask: 'catalogue' }
   | { ask: 'processes' }
-  | { ask: 'openLesson'; name: string; text: string }
+  /** language: tag of the one whose texts are wanted, where the file has several. */
+  | { ask: 'openLesson'; name: string; text: string; language: string }
   | { ask: 'checkDesign'; plan: Plan }
   | { ask: 'comfort'; plan: Plan }
   /** Runs the plan; days before `keepDays` need not be sent again (the page has them). */
@@ -76,7 +79,7 @@ export type Request =
   /** How many places of a loop were changed from the one that the lesson gives. */
   | { ask: 'moves'; lesson: Pick<Lesson, 'given' | 'plan'>; built: string[] }
   /** Reads a lesson that is not to be opened. */
-  | { ask: 'readLesson'; text: string }
+  | { ask: 'readLesson'; text: string; language: string }
   /** The two plans of a demonstration. */
   | { ask: 'pair'; lesson: Lesson; shown: Demonstration }
   /** One number off the seasons of two plans, and which choice right ÷ left is. */
@@ -117,6 +120,9 @@ export interface Answers {
   build: Plan;
 }
 
+/** How a worker may end without a message of its own; an Error carries it as its message. */
+export type BreakDown = 'workerStopped' | 'workerUnreadable';
+
 export type ToWorker = { id: number; request: Request };
-export type FromWorker = { id: number; answer: Answers[keyof Answers] } | { id: number; error: string };
+export type FromWorker = { id: number; answer: Answers[keyof Answers] } | { id: number; error: string; fault?: SeasonFault };
 export type { Action, Plan };

@@ -49,7 +49,9 @@ export const RULES: Record<string, Rule> = {
   model: { values: ['numerics'], types: [], packages: null },
   catalogue: { values: ['model'], types: [], packages: null },
   season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
-  lessons: { values: ['season', 'catalogue', 'model'], types: [], packages: /^zod$/ },
+  lessons: { values: ['season', 'catalogue', 'model', 'lessons texts'], types: [], packages: /^(zod|jsonc-parser)$/ },
+  // chooses the language of texts; reads nothing else, so that the page may use it
+  'lessons texts': { values: [], types: [], packages: null },
   'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
   'worker messages': { values: [], types: ENGINE_TYPES, packages: null },
@@ -62,9 +64,12 @@ export const RULES: Record<string, Rule> = {
   'catalogue generator': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
   'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
   'page/picture': { values: [...PAGE, 'page/picture/kit', 'catalogue drawings'], types: [], packages: /^phaser$/ },
-  'page/panels': { values: [...PAGE, 'catalogue icons'], types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'catalogue', 'model', 'catalogue generator'], types: [], packages: /^node:/ },
-  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'page/picture', 'page/panels'], types: [], packages: /./ },
+  'page/panels': {
+    values: [...PAGE, 'catalogue icons'], types: [],
+    packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/,
+  },
+  tools: { values: ['lessons', 'season', 'catalogue', 'model', 'catalogue generator', 'words'], types: [], packages: /^node:/ },
+  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'], types: ['lessons'], packages: /./ },
 };
 
 /** The part a file belongs to, from its path under the project's root; undefined where no file may stand. */
@@ -73,6 +78,7 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
+  if (folder === 'lessons' && /^texts(\.ts)?$/.test(file)) return 'lessons texts';
   if (path.startsWith('src/page/picture/kit/')) return 'page/picture/kit';
   if (folder === 'catalogue') return catalogueParts(path);
   if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;

@@ -21,9 +21,15 @@ const isCode = (path: string): boolean => /\.tsx?$/.test(path);
 /** TypeScript files below src. */
 export const sourceFiles = (): string[] => filesBelow('src').filter(isCode);
 
-/** The syntax tree of a file's text. */
+const trees = new Map<string, ts.SourceFile>();
+
+/** The syntax tree of a file's text; a text is parsed once, however many tests ask for it. */
 export function parse(path: string, text: string): ts.SourceFile {
-  return ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true, path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS);
+  const known = trees.get(path);
+  if (known?.text === text) return known;
+  const tree = ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true, path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS);
+  trees.set(path, tree);
+  return tree;
 }
 
 /** Calls a function on every node of a tree. */

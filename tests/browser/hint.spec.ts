@@ -60,7 +60,7 @@ test('at 844 by 390 it is folded while a season runs, and unfolds and folds when
   expect(button.width).toBeLessThan(world.width / 4);
   expect(button.height).toBeGreaterThanOrEqual(44);
   await unfold.click();
-  await expect(hintOf(page)).toContainText('Next:');
+  await expect(hintOf(page)).toContainText('Next');
   await page.getByRole('button', { name: 'Fold the hint' }).click();
   await expect(unfold).toBeVisible();
 });

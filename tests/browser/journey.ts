@@ -45,7 +45,7 @@ export async function orderOf(page: Page): Promise<(string | null)[]> {
 }
 
 export async function expand(page: Page, stage: string): Promise<void> {
-  const button = page.getByRole('button', { name: `Set ${stage}`, exact: true });
+  const button = page.getByRole('button', { name: `Adjust ${stage}`, exact: true });
   if (await button.getAttribute('aria-expanded') !== 'true') await button.click();
 }
 

@@ -42,7 +42,7 @@ test('a learner builds the reference loop by mouse, runs it to the end at five d
   expect(await scoreOf(page, 'harvest')).toBeGreaterThan(30);
   await expect(page.getByText('Fish health = 100 × survival × mean welfare')).toBeVisible();
   await page.getByRole('button', { name: 'Look at the season' }).click();
-  await page.getByLabel('Moment shown, within the days lived').fill('240');
+  await page.getByLabel('Hour shown, within the days run so far').fill('240');
   await expect(page.getByText('Day 10', { exact: true })).toBeVisible();
   expect(complaints).toEqual([]);
 });
@@ -82,7 +82,7 @@ test('the same loop is built, set and run with the keyboard alone', async ({ pag
   await page.keyboard.press('Enter');
   expect(await page.locator('.loop-list ol > li').evaluateAll((items) => items.map((item) => item.getAttribute('data-stage')))).toEqual(REFERENCE_ORDER);
   await page.keyboard.press('Shift+Tab');
-  await tabTo(page, 'Set Base dosing');
+  await tabTo(page, 'Adjust Base dosing');
   await page.keyboard.press('Enter');
   await tabTo(page, 'Dose at most, g/d');
   await page.keyboard.type('15');
@@ -114,7 +114,7 @@ test('what is done while the season runs takes hold at the next hour, and doing 
   await expect(page.getByRole('button', { name: 'Start the pump' })).toBeVisible();
   for (let day = 0; day < 2; day += 1) await page.getByRole('button', { name: 'Step a day' }).click();
   await expect(page.getByRole('button', { name: /The return pump stands still/ })).toBeVisible();
-  await page.getByLabel('Moment shown, within the days lived').fill('48');
+  await page.getByLabel('Hour shown, within the days run so far').fill('48');
   await page.getByLabel('Stage shown').selectOption({ label: 'Radial-flow settler' });
   await page.getByRole('button', { name: 'Drain now' }).click();
   await expect(page.getByRole('dialog')).toContainText('Act in the past?');

@@ -9,7 +9,7 @@ test('the words on the page alone lead a stranger to the first placed stage and 
   const hint = page.getByRole('complementary', { name: 'What to do next' });
   await expect(hint).toContainText('press “Place”');
   while (await page.getByRole('button', { name: /^Place / }).count() > 0) await page.getByRole('button', { name: /^Place / }).first().click();
-  await expect(hint).toContainText('in the list “The loop”, open “Set” at the fish tank');
+  await expect(hint).toContainText('in the list “The loop”, open “Adjust” at the fish tank');
   await page.getByRole('tab', { name: 'The loop' }).click();
   await expand(page, 'Fish tank');
   await page.getByRole('spinbutton', { name: /^Feed/ }).fill('60');
@@ -52,7 +52,7 @@ test('acting in the past opens a branch; the course before can be compared and g
   for (let day = 0; day < 9; day += 1) await page.getByRole('button', { name: 'Step a day' }).click();
   await page.getByLabel('Stage shown').selectOption({ label: 'Degassing tank' });
   await expect(page.getByRole('region', { name: 'Why' })).toContainText(/Bacteria here turned .* into nitrite/);
-  await page.getByLabel('Moment shown, within the days lived').fill('72');
+  await page.getByLabel('Hour shown, within the days run so far').fill('72');
   await page.getByRole('spinbutton', { name: /^Air/ }).fill('5');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('dialog')).toContainText('a new branch B begins');

@@ -24,7 +24,7 @@ test('sheets print on the paper chosen, alone and on the pages they should take;
   await page.getByRole('button', { name: 'On paper' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'On paper' })).toBeFocused();
   await page.getByRole('radio', { name: /My season/ }).check();
-  await expect(page.getByText('No season has been lived yet')).toBeVisible();
+  await expect(page.getByText('No season has been run yet')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Print' })).toBeDisabled();
   for (const [size, label] of [['Letter', 'US Letter'], ['A4', 'A4']] as const) {
     await page.getByRole('radio', { name: label, exact: true }).check();

@@ -38,10 +38,10 @@ async function openBuilt(page: Page, without: string | null): Promise<void> {
 
 async function goTo(page: Page, day: number, hour: number): Promise<void> {
   await page.getByRole('button', { name: 'Run the season' }).click();
-  await expect(page.getByLabel('Moment shown, within the days lived')).toBeVisible();
+  await expect(page.getByLabel('Hour shown, within the days run so far')).toBeVisible();
   const step = page.getByRole('button', { name: 'Step a day' });
   for (let d = 0; d <= day; d += 1) await step.click();
-  await page.getByLabel('Moment shown, within the days lived').fill(String(24 * day + hour));
+  await page.getByLabel('Hour shown, within the days run so far').fill(String(24 * day + hour));
 }
 
 async function looksLike(page: Page, name: string): Promise<void> {
@@ -55,7 +55,7 @@ test('a loop being built, at noon and at night looks as it did', async ({ page }
   await looksLike(page, 'building');
   await goTo(page, 20, 12);
   await looksLike(page, 'noon');
-  await page.getByLabel('Moment shown, within the days lived').fill(String(24 * 20 + 1));
+  await page.getByLabel('Hour shown, within the days run so far').fill(String(24 * 20 + 1));
   await looksLike(page, 'night');
 });
 

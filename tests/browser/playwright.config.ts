@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from './findBrowser';
 
-const PORT = 4183;
+/** Another port lets two copies of the project be tested side by side. */
+const PORT = Number(process.env['LOOPWRIGHT_PORT'] ?? 4183);
 const project = fileURLToPath(new URL('../..', import.meta.url));
 
 export default defineConfig({

@@ -2,19 +2,24 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { jsonFault } from '../../src/lessons/jsonScan';
+import { withLines } from '../../src/lessons/jsonPlace';
 import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
-import type { Problem } from '../../src/lessons/lesson';
+import type { Problem } from '../../src/lessons/problem';
+import { expectedWords, foundWords, whereWords } from '../../src/words/problemWords';
 import { changed, soundLesson, soundPlan } from './plans';
 import type { Json } from './plans';
 
 function sound(problems: Problem[]): void {
   expect(problems.length).toBeGreaterThan(0);
   for (const problem of problems) {
-    expect(problem.path).not.toBe('');
-    expect(problem.got).not.toBe('');
-    expect(problem.expected).not.toBe('');
-    expect(problem.got.length).toBeLessThan(120);
+    expect(whereWords(problem)).not.toBe('');
+    expect(foundWords(problem.got)).not.toBe('');
+    expect(foundWords(problem.got).length).toBeLessThan(120);
+    expect(expectedWords(problem.expected)).not.toBe('');
+    // every fault has a code of ours, and every value of it has its place
+    expect(problem.expected.code).not.toBe('other');
+    expect(problem.expected.code === 'words' ? '' : expectedWords(problem.expected)).not.toMatch(/\{\w+\}/);
   }
 }
 
@@ -72,7 +77,25 @@ describe('the gates', () => {
     for (const text of [`{"title": "${'\\\\'.repeat(450_000)}`, `["${'x'.repeat(990_000)}"]`, '"\\"'.repeat(200_000), '// '.repeat(300_000), deep, `${deep}${']'.repeat(200_000)}`, '{"loop":'.repeat(100_000)]) {
       const read = readPlan(text);
       sound('problems' in read ? read.problems : []);
+      withLines(text, 'problems' in read ? read.problems : []);
     }
+  });
+
+  test('refuse what is nested deeper than 64 levels, and say where', () => {
+    const nested = (levels: number): string => `{\n  "plan": ${'['.repeat(levels - 1)}1${']'.repeat(levels - 1)} }`;
+    const read = readPlan(nested(65));
+    expect('problems' in read && read.problems).toMatchObject([{ line: 2, column: 74, expected: { code: 'json.nesting' } }]);
+    const sixtyFour = readPlan(nested(64));
+    expect('problems' in sixtyFour && sixtyFour.problems.some(({ path }) => path === 'plan')).toBe(true);
+  });
+
+  test('place problems in a text of a million characters, deep and wide, at once', { timeout: 5_000 }, () => {
+    const wide = `{\n "list": ${'['.repeat(60)}${Array.from({ length: 300_000 }, () => '1').join(',')}${']'.repeat(60)},\n "days": "many" }`;
+    const inList = `list${'[0]'.repeat(59)}[299999]`;
+    const at = (path: string): Problem => ({ path, got: { code: 'nothing' }, expected: { code: 'yesNo' } });
+    const lines = withLines(wide, [...Array.from({ length: 38 }, () => at(inList)), at('days')]).map(({ line }) => line);
+    expect(new Set(lines.slice(0, 38))).toEqual(new Set([2]));
+    expect(lines[38]).toBe(3);
   });
 
   test('refuse keys that reach for an object\'s inside', () => {
@@ -93,7 +116,7 @@ describe('the place where a text stops being JSON', () => {
     }), { numRuns: 3000 });
   });
 
-  test.each([['{"a": 1', 7, 'a comma or a closing brace'], ['[1 2]', 3, 'a comma or a closing bracket'], ['{"a" 1}', 5, 'a colon after the key'], ['[1,]', 3, 'a value'], ['{} x', 3, 'the end of the text'], ['["a', 3, 'the rest of a text and its closing double quote'], ["{'a': 1}", 1, 'a key in double quotes'], ['01', 1, 'the end of the text']])('%s fails at %i', (text, offset, expected) => {
+  test.each([['{"a": 1', 7, 'json.commaOrBrace'], ['[1 2]', 3, 'json.commaOrBracket'], ['{"a" 1}', 5, 'json.colon'], ['[1,]', 3, 'json.value'], ['{} x', 3, 'json.end'], ['["a', 3, 'json.closingQuote'], ["{'a': 1}", 1, 'json.key'], ['01', 1, 'json.end']])('%s fails at %i', (text, offset, expected) => {
     expect(jsonFault(text)).toEqual({ offset, expected });
   });
 });

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { equilibrate } from '../../src/model/equilibrium/equilibrate';
 import { asMeasured } from '../../src/lessons/measured';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import { readPlan } from '../../src/lessons/readPlan';
 
 const at = { T_C: 24 };

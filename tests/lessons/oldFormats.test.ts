@@ -1,7 +1,7 @@
 // Files of the first format are read as they were meant, whatever has got another name since, and it is told.
 import { describe, expect, test } from 'vitest';
 import { OLD_DEEDS, OLD_KEYS, OLD_KINDS, OLD_PROCESSES, OLD_VARIABLES } from '../../src/lessons/oldFormats';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import { readLesson } from '../../src/lessons/readLesson';
 import { readPlan } from '../../src/lessons/readPlan';
 import { PROCESS_NAMES } from '../../src/model/processes/catalogue';
@@ -50,7 +50,7 @@ describe('a plan of the first format', () => {
 
   test('of today may not use an old name', () => {
     const read = readPlan(JSON.stringify({ format: 'loopwright.plan/2', loop: loop(['filmChannel']) }));
-    expect('problems' in read && read.problems[0]).toMatchObject({ path: 'loop[1].kind', got: '"filmChannel"' });
+    expect('problems' in read && read.problems[0]).toMatchObject({ path: 'loop[1].kind', got: { code: 'value', text: '"filmChannel"' } });
   });
 
   test('hides nothing from the gate: what it does not know is refused where it stands', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildPlan } from '../../src/lessons/buildPlan';
 import type { Lesson } from '../../src/lessons/lesson';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import { readPlan } from '../../src/lessons/readPlan';
 import { readLesson } from '../../src/lessons/readLesson';
 import { changed, soundLesson } from './plans';
@@ -31,7 +31,7 @@ const faults: [string, (string | number)[], Json | undefined, string][] = [
   ['a part nobody offers', ['reference', 'order', 1], 'tower', 'reference.order[1]: got "tower"; expected one of fish, sump, pump, settler, mats, degas, rafts'],
   ['a part placed twice', ['reference', 'order', 2], 'settler', 'reference.order[2]: got "settler"; expected each stage once'],
   ['a loop that does not begin at the fish tank', ['reference', 'order'], ['settler', 'fish', 'mats', 'degas', 'rafts', 'sump', 'pump'], 'reference.order: got "radialFlowSettler"; expected fishTank: a loop begins at its fish tank'],
-  ['two thresholds only', ['scoring', 'marks'], [{ fishHealth: 1, harvest: 1 }, { fishHealth: 2, harvest: 2 }], 'scoring.marks: got a list of 2; expected a list of 3 to 3 thresholds, for one, two and three marks'],
+  ['two thresholds only', ['scoring', 'marks'], [{ fishHealth: 1, harvest: 1 }, { fishHealth: 2, harvest: 2 }], 'scoring.marks: got a list of 2; expected a list of exactly 3 thresholds, for one, two and three marks'],
   ['thresholds that fall', ['scoring', 'marks', 2, 'harvest'], 1, 'scoring.marks[2].harvest: got 1; expected at least 50, as the mark before'],
   ['the same threshold twice', ['scoring', 'marks', 2], { fishHealth: 60, harvest: 50 }, 'scoring.marks[2]: got an object with keys fishHealth, harvest; expected a threshold higher than the mark before'],
   ['a mistake that rinses what it left out', ['mistakes', 0, 'actions', 0], { day: 1, do: 'rinse', stage: 'mats' }, 'mistakes[0].actions[0].stage: got "mats"; expected a stage that can be rinsed (cartridgeFilter, fineFilter, mediaBed, or a tank with media); no stage has this name (there are fish, settler, degas, rafts, sump, pump, base)'],

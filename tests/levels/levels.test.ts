@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { minutesOf } from '../../src/lessons/minutes';
 import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
-import { problemText } from '../../src/lessons/problems';
+import { problemText } from '../../src/words/problemWords';
 import { runSeason } from '../../src/season/season';
 import { playedText } from '../../src/tools/playedText';
 

@@ -7,6 +7,7 @@ import { playLesson } from '../../src/lessons/playLesson';
 import { readLesson } from '../../src/lessons/readLesson';
 import { runSeason } from '../../src/season/season';
 import { playedText } from '../../src/tools/playedText';
+import { expectedWords } from '../../src/words/problemWords';
 import { changed, soundLesson, type Json } from '../lessons/plans';
 
 const PAGE = readFileSync(new URL('../../levels/README.md', import.meta.url), 'utf8');
@@ -61,6 +62,6 @@ describe('the messages', () => {
   ])('"%s" is told on the page and by the check', (message, file) => {
     expect(PAGE).toContain(`\`${message}${message.endsWith(' are ') ? '…' : ''}\``);
     const read = readLesson(file);
-    expect('problems' in read ? read.problems.map((problem) => problem.expected).join('\n') : 'no problem').toContain(message);
+    expect('problems' in read ? read.problems.map((problem) => expectedWords(problem.expected)).join('\n') : 'no problem').toContain(message);
   });
 });

@@ -10,7 +10,7 @@ const each = (): [path: string, parameter: Parameter][] => Object.entries(GROUPS
 /** Shares stay shares. */
 const atMostOne = (parameter: Parameter, value: number): number => (parameter.unit.startsWith('share') && !parameter.unit.includes('/') ? Math.min(value, 1) : value);
 /** A pH, a temperature, a power or a temperature factor means nothing halved. */
-const halvable = (parameter: Parameter): boolean => !['pH', '°C', '1/°C', '–'].includes(parameter.unit);
+const halvable = (parameter: Parameter): boolean => parameter.fixed === undefined && !['pH', '°C', '1/°C', '–'].includes(parameter.unit);
 
 /** So many worlds, every parameter that has a range drawn from it. */
 export function drawnWorlds(count: number, seed: string): World[] {

@@ -71,6 +71,8 @@ describe('the lesson command', () => {
   test('refuses a broken file and an unknown build by name', () => {
     expect(() => lessonCommand(['package.json'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(/package\.json cannot be used:\n {2}format: got nothing; expected "loopwright\.lesson\/2"/);
     expect(() => lessonCommand(['levels/00-first-loop.json', '--plan', 'x'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('--plan: got x; expected one of reference, no-fine-filter');
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('--plan: got nothing; expected one of');
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plans'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('got --plans; expected --plan or --help');
     expect(() => lessonCommand([], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('expected one lesson file');
   });
 });

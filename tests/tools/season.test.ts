@@ -3,7 +3,10 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { seasonTable } from '../../src/tools/seasonTable';
-import { readWish } from '../../src/tools/seasonCommand';
+import { readWish, seasonCommand } from '../../src/tools/seasonCommand';
+import { runSeason } from '../../src/season/season';
+import type { Plan } from '../../src/season/plan';
+import { CommandError } from '../../src/tools/planText';
 import { csvText, jsonText } from '../../src/tools/tableText';
 import { tinyLoop, tinySeason } from './tinySeason';
 
@@ -77,17 +80,40 @@ describe('the season command line', () => {
     expect(readWish(['plan.json', '--every=day', '--csv'])).toMatchObject({ plan: 'plan.json', json: false, every: 'day' });
     expect(readWish(['--preset'])).toMatchObject({ preset: '' });
     expect(readWish(['--preset', 'first-loop'])).toMatchObject({ preset: 'first-loop', plan: null });
+    expect(readWish(['--preset=first-loop', '--json'])).toMatchObject({ preset: 'first-loop', json: true });
+    expect(readWish(['--preset', '--csv'])).toMatchObject({ preset: '', json: false });
+    expect(readWish(['--json', '--csv', 'a.json'])).toMatchObject({ plan: 'a.json', json: false });
+    expect(readWish(['a.json', '--ensemble=12', '-h'])).toMatchObject({ ensemble: 12, help: true });
   });
 
   test('is refused with what was got and expected', () => {
     expect(() => readWish(['--every', 'week'])).toThrow('--every: got week; expected hour or day');
-    expect(() => readWish(['--colour'])).toThrow('got --colour; expected');
+    expect(() => readWish(['a.json', '--every'])).toThrow('--every: got nothing; expected hour or day');
+    expect(() => readWish(['a.json', '--ensemble'])).toThrow('--ensemble: got nothing; expected a number of draws');
+    expect(() => readWish(['--colour'])).toThrow('got --colour; expected --every, --csv, --json, --ensemble, --preset or --help');
+    expect(() => readWish(['-x'])).toThrow('got -x; expected');
     expect(() => readWish(['a.json', 'b.json'])).toThrow('expected one plan');
     expect(() => readWish(['a.json', '--ensemble', '0'])).toThrow('--ensemble: got 0; expected a number of draws');
   });
 });
 
-function season(words: string[], input = ''): { code: number | null; out: string; err: string } {
+interface Outcome { code: number | null; out: string; err: string }
+
+/** The command in this process: what it prints, and what runCommand would say of a failure. */
+function season(...words: string[]): Outcome {
+  let out = '';
+  let err = '';
+  const surroundings = { print: (text: string) => { out += text; }, note: (text: string) => { err += text; }, run: (plan: Plan) => runSeason(plan) };
+  try {
+    return { code: seasonCommand(words, surroundings), out, err };
+  } catch (failure) {
+    if (!(failure instanceof CommandError)) throw failure;
+    return { code: failure.exitCode, out, err: `${err}${failure.message}\n` };
+  }
+}
+
+/** The command as a person starts it. */
+function started(words: string[], input: string): Outcome {
   const root = fileURLToPath(new URL('../../', import.meta.url));
   const done = spawnSync(process.execPath, ['--import', 'tsx', 'src/tools/season.ts', ...words], { cwd: root, input, encoding: 'utf8' });
   return { code: done.status, out: done.stdout, err: done.stderr };
@@ -95,10 +121,10 @@ function season(words: string[], input = ''): { code: number | null; out: string
 
 describe('the season command', () => {
   test('prints the season of an example plan given on standard input', () => {
-    const listed = season(['--preset']).out.trim().split('\n');
+    const listed = season('--preset').out.trim().split('\n');
     expect(listed).toContain('nitrification-rig');
-    const plan = season(['--preset', 'nitrification-rig']).out;
-    const { code, out, err } = season(['-'], plan);
+    const plan = season('--preset', 'nitrification-rig').out;
+    const { code, out, err } = started(['-'], plan);
     expect(err).toBe('');
     expect(code).toBe(0);
     const lines = out.trimEnd().split('\n');
@@ -107,7 +133,7 @@ describe('the season command', () => {
   });
 
   test('prints the bands of an ensemble', () => {
-    const { code, out, err } = season(['--ensemble', '2', '-'], season(['--preset', 'nitrification-rig']).out);
+    const { code, out, err } = season('--ensemble', '2', 'tests/season/plans/nitrification-rig.json');
     expect(err).toBe('');
     expect(code).toBe(0);
     const [head, first] = out.split('\n').map((line) => line.split(','));
@@ -116,23 +142,23 @@ describe('the season command', () => {
   });
 
   test('tells on standard error what was changed in a plan of an older format, and prints the same table', () => {
-    const plan = season(['--preset', 'settler-rig']).out;
-    const today = season(['-', '--json'], plan);
-    const old = season(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
+    const plan = season('--preset', 'settler-rig').out;
+    const today = season('tests/season/plans/settler-rig.json', '--json');
+    const old = started(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
     expect(old.out).toBe(today.out);
     expect(old.err).toContain('written in the format loopwright.plan/1, read as it was meant');
   });
 
   test('names the place of a fault and prints no stack', () => {
-    const { code, out, err } = season(['-'], '{"format": "loopwright.plan/2", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}');
+    const { code, out, err } = started(['-'], '{"format": "loopwright.plan/2", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}');
     expect(code).toBe(1);
     expect(out).toBe('');
     expect(err).toBe('standard input cannot be used:\n  loop[0].volume_m3: got "big"; expected a number from 0.00001 to 1000 m³\n');
   });
 
   test('leaves with 1 for a file that is not there and 2 for a line it cannot understand', () => {
-    expect(season(['nowhere.json'])).toMatchObject({ code: 1, err: 'nowhere.json: no such file\n' });
-    expect(season([]).code).toBe(2);
-    expect(season(['--preset', 'nothing'])).toMatchObject({ code: 2, out: '' });
+    expect(season('nowhere.json')).toMatchObject({ code: 1, err: 'nowhere.json: no such file\n' });
+    expect(season().code).toBe(2);
+    expect(season('--preset', 'nothing')).toMatchObject({ code: 2, out: '' });
   });
 });

@@ -1,4 +1,4 @@
-// All words a person reads stand in src/words: no panel and no picture writes text of its own.
+// All words a person reads stand in src/words: no panel and no picture writes text of its own, and the engine's side gives codes with values.
 import { describe, expect, it } from 'vitest';
 import ts from 'typescript';
 import { filesBelow, lineOf, parse, textOf, walk } from '../architecture/sourceFiles';
@@ -30,6 +30,46 @@ describe('words on the page', () => {
     const panels = filesBelow('src').filter((path) => /^src\/page\/(panels|picture)\/.*\.tsx?$/.test(path) || path === 'src/main.tsx');
     expect(panels.length).toBeGreaterThan(50);
     expect(panels.flatMap((path) => stray(path, textOf(path)))).toEqual([]);
+  });
+});
+
+/** Prose: three words of letters in a row, with nothing but spaces, commas and apostrophes between them. Lists of names and paths are none. */
+const PROSE = /(?:^|[\s"'(])\p{L}[\p{L}’'-]*[,;:]? \p{L}[\p{L}’'-]*[,;:]? \p{L}[\p{L}’'-]*/u;
+
+/** Where text may stand that no learner, teacher or author is shown: what is thrown for whoever programs wrongly, and sources of constants. */
+function isForProgrammers(node: ts.Node): boolean {
+  for (let above = node.parent; above !== undefined; above = above.parent) {
+    if (ts.isThrowStatement(above)) return true;
+    if (ts.isPropertyAssignment(above) && ['source', 'note'].includes(above.name.getText())) return true;
+  }
+  return false;
+}
+
+/** Sentences written in place, each as "path:line text". */
+function prose(path: string, text: string): string[] {
+  const tree = parse(path, text);
+  const found: string[] = [];
+  walk(tree, (node) => {
+    const words = ts.isStringLiteralLike(node) ? node.text : ts.isTemplateExpression(node) ? [node.head.text, ...node.templateSpans.map((span) => span.literal.text)].join('…') : '';
+    if (PROSE.test(words) && !isForProgrammers(node)) found.push(`${path}:${lineOf(tree, node)} ${words.trim()}`);
+  });
+  return found;
+}
+
+describe('the engine’s side and the commands', () => {
+  // Errors thrown for whoever programs wrongly (an unknown kind, a broken continuity) stay as they are: the gate lets nothing through that could raise them.
+  it('say nothing themselves: they give codes with values', () => {
+    const files = filesBelow('src').filter((path) => /^src\/(lessons|worker|tools|season|sizing)\/.*\.ts$/.test(path));
+    expect(files.length).toBeGreaterThan(70);
+    expect(files.flatMap((path) => prose(path, textOf(path)))).toEqual([]);
+  });
+
+  it.each([
+    ["report('loop', loop, 'at least one stage that holds water')", true], ['note(`written for model ${a}, run with model ${b}: results may differ`)', true],
+    ["throw new RangeError('loop: no stage holds water')", false], ["oneOf(['bare', 'seeded', 'mature'])", false], ["say('command.noPlan')", false],
+    ["import a from '../season/plan';", false],
+  ])('%s counts as prose: %s', (text, isProse) => {
+    expect(prose('x.ts', text).length > 0).toBe(isProse);
   });
 });
 

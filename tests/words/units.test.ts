@@ -1,13 +1,19 @@
-// Units and number formats: metric and US customary, in the format of the reader's locale; the model stays metric.
+// Units and number formats: metric and US customary, as the chosen language writes them; the model stays metric.
 import { afterEach, describe, expect, it } from 'vitest';
 import { FORMATS } from '../../src/words/formats';
-import { figure, fromShown, massOf, showNumbersAs, toShown, unitOf, volumeOf, whole, withUnit } from '../../src/words/units';
+import { ENGLISH, chooseLanguage } from '../../src/words/language';
+import { figure, fromShown, massOf, showUnitsOf, toShown, unitOf, volumeOf, whole, withUnit } from '../../src/words/units';
 
-afterEach(() => showNumbersAs('metric'));
+const written = (tag: string): void => chooseLanguage({ ...ENGLISH, tag });
+
+afterEach(() => {
+  showUnitsOf('metric');
+  chooseLanguage(ENGLISH);
+});
 
 describe('US customary units', () => {
   it('are what a person there would measure, by the exact definitions', () => {
-    showNumbersAs('us');
+    showUnitsOf('us');
     expect(withUnit('T_C', 25)).toBe('77\u00a0°F');
     expect(withUnit('volume_m3', 1)).toBe('264\u00a0gal');
     expect(withUnit('kilograms', 10)).toBe('22.0\u00a0lb');
@@ -18,19 +24,19 @@ describe('US customary units', () => {
   });
 
   it('leave concentrations in mg/L, pH and shares as they are', () => {
-    showNumbersAs('us');
+    showUnitsOf('us');
     expect([unitOf('O2_mg_L'), unitOf('TAN_mgN_L'), unitOf('pH'), unitOf('welfare')]).toEqual(['mg/L', 'mg N/L', '', '%']);
     expect(withUnit('pH', 6.994)).toBe('6.99');
   });
 
   it('what a person enters comes back as the same metric value, for every quantity', () => {
-    showNumbersAs('us');
+    showUnitsOf('us');
     for (const variable of Object.keys(FORMATS)) expect(fromShown(variable, toShown(variable, 12.5)), variable).toBeCloseTo(12.5, 9);
   });
 
   it('are put away again', () => {
-    showNumbersAs('us');
-    showNumbersAs('metric');
+    showUnitsOf('us');
+    showUnitsOf('metric');
     expect(withUnit('T_C', 25)).toBe('25.0\u00a0°C');
   });
 });
@@ -41,7 +47,7 @@ describe('a mass from a trace to a harvest', () => {
   });
 
   it('or in mg, oz or lb', () => {
-    showNumbersAs('us');
+    showUnitsOf('us');
     expect([0.0057, 44.4, 1530].map(massOf)).toEqual(['5.7\u00a0mg', '1.57\u00a0oz', '3.4\u00a0lb']);
   });
 });
@@ -49,21 +55,21 @@ describe('a mass from a trace to a harvest', () => {
 describe('a volume of water', () => {
   it('is said in litres where it is small', () => {
     expect([0.008, 0.3].map(volumeOf)).toEqual(['8\u00a0L', '0.30\u00a0m³']);
-    showNumbersAs('us');
+    showUnitsOf('us');
     expect([0.008, 0.3].map(volumeOf)).toEqual(['2\u00a0gal', '79\u00a0gal']);
   });
 });
 
 describe('the format of numbers', () => {
-  it('follows the locale, with a minus that reads as one', () => {
-    showNumbersAs('metric', 'de-DE');
+  it('follows the chosen language, with a minus that reads as one', () => {
+    written('de-DE');
     expect([figure(2.5, 1), figure(0.004, 1), figure(-2.5, 1), figure(12345.6, 0)]).toEqual(['2,5', '<0,1', '−2,5', '12.346']);
-    showNumbersAs('metric', 'en-GB');
+    written('en-GB');
     expect([figure(2.5, 1), figure(12345.6, 0), whole(4321)]).toEqual(['2.5', '12,346', '4321']);
   });
 
-  it('keeps the digits of the page whatever the locale', () => {
-    showNumbersAs('metric', 'ar-EG');
+  it('keeps the digits of the page whatever the language', () => {
+    written('ar-EG');
     expect(whole(120)).toBe('120');
   });
 });

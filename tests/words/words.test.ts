@@ -10,7 +10,7 @@ import { VARIABLES } from '../../src/season/trajectory';
 describe('words', () => {
   it('fill in their values and leave unknown names standing', () => {
     expect(say('build.after', { stage: 'Fish tank' })).toBe('after Fish tank');
-    expect(say('build.after')).toBe('after {stage}');
+    expect(sayOr('build.after', 'stage.unknown.name')).toBe('after {stage}');
     expect(sayOr('stage.nothing.name', 'stage.unknown.name')).toBe('Stage');
   });
 

@@ -9,6 +9,8 @@ import type { Saturation } from '../processes/gas';
 /** g O2 per m³ of air at 20 °C, 1 atm (0.2095 × 1.331 kg/m³), and saturation there, g/m³: the standard that bubbles' transfer is stated at */
 const OXYGEN_IN_AIR = 279;
 const STANDARD_SATURATION = 9.092;
+/** A guard: share of their oxygen that bubbles give at most; no usual tank is deep enough for it. */
+const MOST_TAKEN = 0.3;
 /** m: as far as the formula of a weir goes */
 const MOST_FALL = 3;
 /** L/min in m³/d */
@@ -42,7 +44,7 @@ export function setGasForcing(cell: Cell, values: Values, at: GasAt, air_L_min: 
   if (cell.gasFor.air === air && cell.gasFor.fall === fall_m && cell.gasFor.flow === flow_m3_d && cell.gasFor.T_C === at.T_C) return;
   cell.gasFor = { air, fall: fall_m, flow: flow_m3_d, T_C: at.T_C };
   cell.air = air;
-  const efficiency = Math.min(k.bubbleMost, k.transferEfficiency * cell.depth);
+  const efficiency = Math.min(MOST_TAKEN, k.transferEfficiency * cell.depth);
   const bubbles = ((air * OXYGEN_IN_AIR * efficiency * k.alphaFactor) / STANDARD_SATURATION) * at.theta;
   // Deficit ratio of a small fall, r = 1 + a h (1 − b h)(1 + c T).
   const fall = Math.min(Math.max(fall_m, 0) + cell.spray, MOST_FALL);

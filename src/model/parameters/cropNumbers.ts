@@ -4,7 +4,7 @@ import type { Parameter } from './parameter';
 export const CROP_NUMBERS = [
   'radiationUse', 'radiationHalf', 'leafAreaPerMass', 'extinction', 'transplant', 'ripe', 'coldStop', 'optimumLow', 'optimumHigh',
   'hotStop', 'halfN', 'halfP', 'halfK', 'halfCa', 'halfFe', 'halfS', 'pHOptimum', 'pHLoss', 'waterUse', 'dryShare', 'harvestShare',
-  'cutShare', 'plants_m2', 'quotaN', 'quotaP', 'quotaK', 'quotaCa', 'quotaFe', 'halfMg', 'ironHighPH', 'acidFrom', 'highPHLeast',
+  'cutShare', 'plants_m2', 'quotaN', 'quotaP', 'quotaK', 'quotaCa', 'quotaFe', 'halfMg', 'ironHighPH', 'acidFrom',
   'rootLeast', 'rootWider',
 ] as const;
 

@@ -33,7 +33,7 @@ export const hydraulics = {
   entranceLoss: { value: 0.5, unit: 'velocity heads', low: 0.4, high: 0.9, source: `sharp, flush inlet 0.5, projecting 0.5–0.9 (${FITTINGS})`, flag: 'published' },
   elbowLoss: { value: 0.9, unit: 'velocity heads', low: 0.3, high: 1.5, source: `short 90° bend 0.9, threaded elbow to 1.5 (${FITTINGS})`, flag: 'published' },
   exitLoss: { value: 1, unit: 'velocity heads', low: 1, high: 1, source: 'all velocity is lost in the tank', flag: 'derived', fixed: 'it is a definition: all velocity is lost in the tank' },
-  lipCoefficient: { value: 1.84, unit: 'm^0.5/s', low: 1.6, high: 2.1, source: 'Francis: Q = 1.84 b h^1.5 over a sharp crest, from memory; taken for the rim of a standpipe', flag: 'memory' },
+  lipCoefficient: { value: 1.84, unit: 'm^0.5/s', low: 1.6, high: 2.1, source: 'Francis: Q = 1.84 b h^1.5 over a sharp crest, from memory; taken for the rim of a standpipe', flag: 'memory', fixed: 'it cancels: a lip is as long as its usual head asks for' },
   linkLength: { value: 1.2, unit: 'm', low: 0.5, high: 3, source: 'pipe between neighbouring tanks', flag: 'assumption' },
   linkDiameter: { value: 0.0779, unit: 'm', low: 0.05, high: 0.11, source: 'usual drain pipe of a small loop, inner diameter', flag: 'assumption' },
   riserDiameter: { value: 0.032, unit: 'm', low: 0.025, high: 0.05, source: 'usual pressure pipe of a small pump, inner diameter', flag: 'assumption' },

@@ -108,7 +108,6 @@ export const kinetics = {
   rootDisease: { value: 6, unit: 'index', low: 3, high: 12, source: 'free bacteria that halve root health', flag: 'assumption' },
   storeFill: { value: 2, unit: '1/d', low: 1, high: 4, source: 'an emptied store fills within a day or two: nitrate uptake of starved lettuce (Swiader & Freiji 1996) in kind', flag: 'assumption' },
   storeShort: { value: 0.1, unit: 'share of a store', low: 0.05, high: 0.2, source: 'filling at which growth is slowed to about half', flag: 'assumption' },
-  leastStore: { value: 0.05, unit: 'share of the least content', low: 0.02, high: 0.1, source: 'room that a store has at least, where a crop’s full content is hardly above it', flag: 'assumption' },
   // --- free bacteria, iron
   freeBacteriaTurnover: { value: 0.8, unit: '1/d', low: 0.4, high: 1.6, source: 'free bacteria renew within a day or so', flag: 'assumption' },
   freeBacteriaOrganics: { value: 4, unit: 'g COD/m³', low: 2, high: 8, source: 'index 1 in a clean loop', flag: 'assumption' },
@@ -126,7 +125,6 @@ export const kinetics = {
   weirCurve: { value: 0.11, unit: '1/m', low: 0.08, high: 0.14, source: 'deficit ratio of a small weir flattens with height (Gameson form), from memory', flag: 'memory' },
   weirWarmth: { value: 0.046, unit: '1/°C', low: 0.04, high: 0.05, source: 'deficit ratio of a small weir (Gameson form), from memory', flag: 'memory' },
   transferTheta: { value: 1.024, unit: '1/°C', low: 1.016, high: 1.03, source: 'usual factor of gas transfer, from memory', flag: 'memory' },
-  bubbleMost: { value: 0.3, unit: 'share', low: 0.2, high: 0.4, source: 'most oxygen that bubbles give from fine stones in deep water', flag: 'assumption' },
   poreAir: { value: 4, unit: 'm³/m³', low: 2, high: 8, source: 'water brought to equilibrium by fresh pore air, which holds some 30 times the oxygen of water but stays for minutes only', flag: 'assumption' },
   transferCO2: { value: 0.904, unit: 'times oxygen', low: 0.87, high: 0.94, source: 'root of the ratio of diffusivities at 25 °C (phreeqc.dat)', flag: 'derived' },
   transferH2S: { value: 0.945, unit: 'times oxygen', low: 0.91, high: 0.98, source: 'as transferCO2', flag: 'derived' },

@@ -79,7 +79,7 @@ export function valuesOf(living: LivingParameters, replaced: Readonly<Record<str
     const numbers = out[group];
     const fixed = whyFixed(groups, group, name);
     if (fixed) throw new RangeError(`parameter ${path} is fixed: ${fixed}`);
-    if (!numbers || !(name in numbers)) throw new RangeError(`parameter ${path} is not known`);
+    if (!numbers || !Object.hasOwn(numbers, name)) throw new RangeError(`parameter ${path} is not known`);
     if (!Number.isFinite(value)) throw new RangeError(`parameter ${path}: got ${value}, expected a finite number`);
     numbers[name] = value;
   }

@@ -37,7 +37,7 @@ describe('the words of a check', () => {
   it('tell goals, predictions and demonstrations in the lesson\'s own words', () => {
     const words = reference.asked.map((asked) => askedWords(asked, lesson, null));
     expect(words[0]).toMatch(/^Goal “Little sulfide”: [\d.,]+\u00a0µg\/L$/);
-    expect(words[1]).toMatch(/^Prediction gas: [\d.,]+\u00a0µg\/L, which is “High”; yes .*holds; also .*holds\. Of its explanations at least one must hold and one must not\.$/);
+    expect(words[1]).toMatch(/^Prediction gas: [\d.,]+\u00a0µg\/L, which is “High”\. Explanations: yes holds \(.*\), also holds \(.*\)\. At least one of them must hold and one must not\.$/);
     expect(words[2]).toMatch(/^Demonstration pair: .*, 2\.00 times, which is “High”$/);
     for (const line of words) expect(line).not.toMatch(/[{}]/);
   });

@@ -5,17 +5,17 @@ import { problemMark, problemWords } from '../../../src/page/panels/build/design
 import { whySentence } from '../../../src/page/panels/run/whyWords';
 import type { Why } from '../../../src/page/state/run/why';
 import { isWord } from '../../../src/words/say';
-import { showNumbersAs } from '../../../src/words/units';
+import { showUnitsOf } from '../../../src/words/units';
 import { referencePlan } from '../../season/plans';
 
-afterEach(() => showNumbersAs('metric'));
+afterEach(() => showUnitsOf('metric'));
 
 describe('why, in words', () => {
   const why: Why = { topic: 'nitrifiers', weight: 1, amounts: { ammonia: 11.2, nitrite: 10.6, oxygen: 50.4, alkalinity: 1.6 }, heldBack: { by: 'oxygen', variable: 'O2_mg_L', reading: 2.13 } };
 
   it('carries the numbers of the model, every second piece one of them', () => {
     const pieces = whySentence(why, 'ammonia', 3);
-    expect(pieces.join('')).toBe('Bacteria here turned 11\u00a0g of ammonia nitrogen into nitrite and 11\u00a0g of nitrite nitrogen on into nitrate; oxygen held them back (2.1\u00a0mg/L).');
+    expect(pieces.join('')).toBe('Bacteria here turned 11\u00a0g of ammonia nitrogen into nitrite and 11\u00a0g of nitrite nitrogen on into nitrate. Lack of oxygen held them back (2.1\u00a0mg/L).');
     expect(pieces.filter((_, index) => index % 2 === 1)).toEqual(['11\u00a0g', '11\u00a0g', '2.1\u00a0mg/L']);
   });
 
@@ -39,7 +39,7 @@ describe('what a design gets wrong, in words', () => {
     if (found === undefined) throw new Error('a tank raised by two metres lets water run uphill');
     expect(problemWords(uphill, found)).toMatch(/^Water cannot run uphill after Fine-solids filter: \d+\u00a0cm short\.$/);
     expect(problemMark(found)).toBe('act');
-    showNumbersAs('us');
+    showUnitsOf('us');
     expect(problemWords(uphill, found)).toMatch(/: [\d.]+\u00a0in short\.$/);
   });
 

@@ -1,6 +1,6 @@
 // Level and fall marks: in the reader's units, and where their words stand.
 import { afterEach, describe, expect, it } from 'vitest';
-import { showNumbersAs } from '../../../src/words/units';
+import { showUnitsOf } from '../../../src/words/units';
 import { layOut, type WorldLayout } from '../../../src/page/picture/scene/layout';
 import { steppedTags } from '../../../src/page/picture/scene/places';
 import { fallWords, fallY, heightY, heightYs, levelWords } from '../../../src/page/picture/marks/planMarks';
@@ -14,13 +14,13 @@ function laid(): WorldLayout {
 }
 
 describe('marks of levels and falls', () => {
-  afterEach(() => showNumbersAs('metric', 'en'));
+  afterEach(() => showUnitsOf('metric'));
   const box = { ...laid().stages[0], level_cm: 127 };
 
   it('are told in whole centimetres, or in inches', () => {
-    showNumbersAs('metric', 'en');
+    showUnitsOf('metric');
     expect([levelWords(box), fallWords(5), fallWords(-27)]).toEqual(['127\u00a0cm', 'falls 5\u00a0cm', 'rises 27\u00a0cm']);
-    showNumbersAs('us', 'en');
+    showUnitsOf('us');
     expect([levelWords(box), fallWords(5), fallWords(-27)]).toEqual(['50.0\u00a0in', 'falls 2.0\u00a0in', 'rises 10.6\u00a0in']);
   });
 

@@ -26,7 +26,7 @@ describe('the client', () => {
     const { end, sent, answer } = wire();
     const client = createClient(end);
     const first = client.ask({ ask: 'catalogue' });
-    const second = client.ask({ ask: 'openLesson', name: 'a', text: '' });
+    const second = client.ask({ ask: 'openLesson', name: 'a', text: '', language: 'en' });
     answer({ id: sent[1].id, answer: { problems: [] } });
     answer({ id: sent[0].id, answer: [] });
     expect(await first).toEqual([]);

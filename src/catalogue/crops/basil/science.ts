@@ -25,7 +25,7 @@ export const science = {
   dryShare: { value: 0.08, unit: 'g dry/g fresh', low: 0.07, high: 0.1, source: 'raft-grown shoots, from memory', flag: 'memory' },
   harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; stem bases and bruised leaves stay behind: with cutShare 0.6 of the stand is sold', flag: 'assumption' },
   cutShare: { value: 0.65, unit: 'share of leaf', low: 0.5, high: 0.75, source: 'cut above the second pair of leaves and let come again, from memory', flag: 'memory' },
-  plants_m2: { value: 20, unit: 'plants/m²', low: 8, high: 40, source: 'FAO 589 App. 1: 8–40', flag: 'memory' },
+  plants_m2: { value: 20, unit: 'plants/m²', low: 8, high: 40, source: 'FAO 589 App. 1: 8–40', flag: 'memory', fixed: 'a plan says how many plants stand on a square metre' },
   quotaN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.055, source: 'leaf tables 4–6 %, from memory', flag: 'memory' },
   quotaP: { value: 0.006, unit: 'g P/g dry', low: 0.004, high: 0.008, source: 'leaf tables 0.6–1.0 %, stems less, from memory', flag: 'memory' },
   quotaK: { value: 0.035, unit: 'g K/g dry', low: 0.024, high: 0.05, source: 'leaf tables 1.6–2.1 % in soil, more in water culture, from memory', flag: 'memory' },

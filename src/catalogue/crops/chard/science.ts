@@ -25,7 +25,7 @@ export const science = {
   dryShare: { value: 0.075, unit: 'g dry/g fresh', low: 0.06, high: 0.09, source: 'from memory', flag: 'memory' },
   harvestShare: { value: 0.92, unit: 'share of the dry mass cut', low: 0.8, high: 1, source: 'of what is cut; torn outer leaves are left: with cutShare 0.6 of the stand is sold', flag: 'assumption' },
   cutShare: { value: 0.65, unit: 'share of leaf', low: 0.5, high: 0.75, source: 'outer leaves picked, the heart left, from memory', flag: 'memory' },
-  plants_m2: { value: 18, unit: 'plants/m²', low: 15, high: 20, source: 'FAO 589 App. 1: 15–20', flag: 'memory' },
+  plants_m2: { value: 18, unit: 'plants/m²', low: 15, high: 20, source: 'FAO 589 App. 1: 15–20', flag: 'memory', fixed: 'a plan says how many plants stand on a square metre' },
   quotaN: { value: 0.042, unit: 'g N/g dry', low: 0.035, high: 0.05, source: 'leaf tables, from memory', flag: 'memory' },
   quotaP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.007, source: 'leaf tables, from memory', flag: 'memory' },
   quotaK: { value: 0.055, unit: 'g K/g dry', low: 0.04, high: 0.07, source: 'rich in potassium, leaf tables, from memory', flag: 'memory' },

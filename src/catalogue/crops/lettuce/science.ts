@@ -25,7 +25,7 @@ export const science = {
   dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'Conversa et al. 2004: 5.1–7.0 %', flag: 'published' },
   harvestShare: { value: 1, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'heads are sold whole', flag: 'assumption' },
   cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption', fixed: 'a head is cut whole' },
-  plants_m2: { value: 24, unit: 'plants/m²', low: 18, high: 30, source: 'FAO 589 App. 1: 18–30; s. 8.1: 20–25', flag: 'memory' },
+  plants_m2: { value: 24, unit: 'plants/m²', low: 18, high: 30, source: 'FAO 589 App. 1: 18–30; s. 8.1: 20–25', flag: 'memory', fixed: 'a plan says how many plants stand on a square metre' },
   quotaN: { value: 0.045, unit: 'g N/g dry', low: 0.04, high: 0.05, source: 'Nemali, Purdue: 4.5 %; Conversa et al. 2004: 4.3–4.6 %', flag: 'published' },
   quotaP: { value: 0.005, unit: 'g P/g dry', low: 0.004, high: 0.006, source: 'Nemali, Purdue: 0.5 %', flag: 'published' },
   quotaK: { value: 0.05, unit: 'g K/g dry', low: 0.035, high: 0.06, source: 'Nemali, Purdue: 5 %', flag: 'published' },

@@ -25,7 +25,7 @@ export const science = {
   dryShare: { value: 0.055, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'ripe fruit, from memory', flag: 'memory' },
   harvestShare: { value: 0.6, unit: 'share of the dry mass cut', low: 0.5, high: 0.7, source: 'fruit in what is taken off, leaves pruned with it; 69 % of N taken off was in fruit (Graber & Junge 2009)', flag: 'derived' },
   cutShare: { value: 0.2, unit: 'share of leaf', low: 0.1, high: 0.3, source: 'ripe truss and its lower leaves: with ripe a picking about every week at 17 mol/m²/d', flag: 'calibrated' },
-  plants_m2: { value: 4, unit: 'plants/m²', low: 3, high: 5, source: 'FAO 589 App. 1: 3–5', flag: 'memory' },
+  plants_m2: { value: 4, unit: 'plants/m²', low: 3, high: 5, source: 'FAO 589 App. 1: 3–5', flag: 'memory', fixed: 'a plan says how many plants stand on a square metre' },
   quotaN: { value: 0.032, unit: 'g N/g dry', low: 0.029, high: 0.04, source: 'leaves 4 %, fruit 2–2.5 %, from memory; gives 0.33 g/m²/d at 17 mol, against 0.43 in fruit alone (Graber & Junge 2009)', flag: 'memory' },
   quotaP: { value: 0.0055, unit: 'g P/g dry', low: 0.004, high: 0.007, source: 'P:N of fruit 0.16–0.21 (Graber & Junge 2009)', flag: 'derived' },
   quotaK: { value: 0.042, unit: 'g K/g dry', low: 0.03, high: 0.055, source: 'K:N of fruit 0.93–1.5 (Graber & Junge 2009)', flag: 'derived' },

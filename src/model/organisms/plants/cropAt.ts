@@ -13,13 +13,16 @@ export interface CropAt {
   ironH: number;
 }
 
+/** Share of the least content that a store has room for at least: a guard, where a full content drawn lies below the least. */
+const LEAST_STORE = 0.05;
+
 /** The numbers of a crop, from all numbers of a run. */
 export const cropAt = keptBy(reckon);
 
 function reckon(values: Values, crop: string): CropAt {
   const c = values.crops[crop];
   const m = values.matter;
-  const room = (full: number, least: number): number => Math.max(full - least, values.kinetics.leastStore * least);
+  const room = (full: number, least: number): number => Math.max(full - least, LEAST_STORE * least);
   return {
     halfN: c.halfN, halfP: c.halfP, halfK: c.halfK, halfCa: c.halfCa, halfMg: c.halfMg, halfFe: c.halfFe, halfS: c.halfS,
     roomN: room(c.quotaN, m.leafN), roomP: room(c.quotaP, m.leafP), roomK: room(c.quotaK, m.leafK), roomCa: room(c.quotaCa, m.leafCa), roomFe: room(c.quotaFe, m.leafFe),

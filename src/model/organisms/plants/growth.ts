@@ -21,9 +21,12 @@ export function lightGrowth(c: CropNumbers, leaf_g_m2: number, dli_mol_m2_d: num
   return use * (dli_mol_m2_d / photonsPerJoule) * covered * plateau(T_C, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop);
 }
 
+/** A guard for pH beyond all usual waters, where the line would fall below nothing. */
+const HIGH_PH_LEAST = 0.2;
+
 /** What pH leaves of growth: 1 at the optimum, falling evenly above it to a least, and below `acidFrom` by the square. */
 export function acidityFactor(c: CropNumbers, pH: number): number {
   const above = Math.max(0, pH - c.pHOptimum);
   const below = Math.max(0, c.acidFrom - pH);
-  return Math.max(c.highPHLeast, 1 - c.pHLoss * above) * Math.max(0, 1 - below * below);
+  return Math.max(HIGH_PH_LEAST, 1 - c.pHLoss * above) * Math.max(0, 1 - below * below);
 }

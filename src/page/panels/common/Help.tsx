@@ -1,27 +1,30 @@
 // Help on demand: units, hints, the keys, and what the words of the trade mean.
 import { useRef } from 'react';
 import { english } from '../../../words/english';
-import { isWord, say, type WordKey } from '../../../words/say';
+import { languageTag } from '../../../words/language';
+import { isWord, say, sayOr, type WordKey } from '../../../words/say';
 import { LadderList } from '../run/Ladder';
 import type { UnitSystem } from '../../../words/units';
+import { lessonOf } from '../../state/common/selectors';
 import { AllCautions } from './Cautions';
 import { usePage, usePageStore } from './pageStore';
 
 const SYSTEMS: readonly { system: UnitSystem; words: WordKey }[] = [{ system: 'metric', words: 'help.metric' }, { system: 'us', words: 'help.us' }];
 const KEYS: readonly WordKey[] = ['help.keySpace', 'help.keyUndo', 'help.keyScrub', 'help.keyLook', 'help.keyTab'];
 
-/** Terms in the order of the alphabet. */
-const TERMS = Object.keys(english).filter(isWord).filter((key) => key.startsWith('term.')).map((key) => {
-  const words = say(key);
-  const colon = words.indexOf(': ');
-  return { key, term: words.slice(0, colon), meaning: words.slice(colon + 2) };
-}).sort((a, b) => a.term.localeCompare(b.term));
+const TERM = 'term.';
+
+/** Terms in the order of the language's alphabet. */
+function terms(): { key: string; term: string; meaning: string }[] {
+  const keys = Object.keys(english).filter(isWord).filter((key) => key.startsWith(TERM));
+  return keys.map((key) => ({ key, term: say(key), meaning: sayOr(`meaning.${key.slice(TERM.length)}`, key) })).sort((a, b) => a.term.localeCompare(b.term, languageTag()));
+}
 
 function Choices() {
   const store = usePageStore();
-  const units = usePage((page) => page.units);
-  const hints = usePage((page) => page.hints);
-  const predicting = usePage((page) => page.predicting);
+  const units = usePage((page) => page.preferences.units);
+  const hints = usePage((page) => page.preferences.hints);
+  const predicting = usePage((page) => page.preferences.predicting);
   return (
     <div className="row">
       <fieldset className="choices">
@@ -38,7 +41,7 @@ function Choices() {
 
 export function Help() {
   const dialog = useRef<HTMLDialogElement>(null);
-  const lesson = usePage((page) => page.lesson);
+  const lesson = usePage(lessonOf);
   return (
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('help.button')}</button>
@@ -54,7 +57,7 @@ export function Help() {
         <h3>{say('help.keys')}</h3>
         <ul>{KEYS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
         <h3>{say('help.terms')}</h3>
-        <dl className="terms">{TERMS.map(({ key, term, meaning }) => <div key={key}><dt>{term}</dt><dd>{meaning}</dd></div>)}</dl>
+        <dl className="terms">{terms().map(({ key, term, meaning }) => <div key={key}><dt>{term}</dt><dd>{meaning}</dd></div>)}</dl>
         <div className="row">
           <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
           <AllCautions />

@@ -67,11 +67,10 @@ export function measureWords(asked: Measure, plan: Plan): string {
 
 /** The limits a statement keeps, with units. */
 export function limitWords(asked: Statement, facts: ProcessFacts | null): string {
-  const limits = [
-    asked.atLeast === undefined ? '' : say('measure.atLeast', { value: measureValue(asked, asked.atLeast, facts) }),
-    asked.atMost === undefined ? '' : say('measure.atMost', { value: measureValue(asked, asked.atMost, facts) }),
-  ].filter((words) => words !== '');
-  return limits.length === 0 ? say('measure.none') : limits.join(', ');
+  const [low, high] = [asked.atLeast, asked.atMost].map((limit) => (limit === undefined ? null : measureValue(asked, limit, facts)));
+  if (low !== null && high !== null) return say('measure.within', { low, high });
+  if (low !== null) return say('measure.atLeast', { value: low });
+  return high === null ? say('measure.none') : say('measure.atMost', { value: high });
 }
 
 /** A ratio as a person says it: no more digits than it is worth. */

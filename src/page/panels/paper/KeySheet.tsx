@@ -1,12 +1,13 @@
 // The teacher's key: the reference order with reasons from the model's own season, what each mistake does, how predictions and demonstrations come out.
 import type { Lesson, Plan } from '../../state/common/contract';
 import { TINTS } from '../../state/common/tints';
-import type { LessonKey } from '../../state/paper/paper';
+import type { LessonKey } from '../../state/paper/sheets';
 import { changesAt, tintOfLesson, type Change } from '../../state/run/stageWork';
 import { whyAt } from '../../state/run/why';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { measured, unitOf, whole } from '../../../words/units';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { whySentence } from '../run/whyWords';
 import { cardsOf, versionLetter } from './cards';
@@ -20,12 +21,12 @@ const MOST_CHANGES = 2;
 function changeWords({ tint, in: before, out: after }: Change): string {
   const decimals = Math.min(2, TINTS[tint].decimals + 1);
   const unit = unitOf(TINTS[tint].unitKey);
-  const words = say('paper.key.changed', { what: say(`tint.${tint}`), before: measured(before, decimals), after: measured(after, decimals) });
-  return unit === '' ? words : `${words}\u00a0${unit}`;
+  const values = { what: say(`tint.${tint}`), before: measured(before, decimals), after: measured(after, decimals) };
+  return unit === '' ? say('paper.key.changed', values) : say('paper.key.changedIn', { ...values, unit });
 }
 
 function Why({ found, stageId, lesson }: { found: LessonKey; stageId: string; lesson: Lesson }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   if (facts === null) return null;
   const tint = tintOfLesson(lesson);
   const water_m3 = found.season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
@@ -64,7 +65,7 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
 function LeftOver({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const left = lesson.shelf.filter((part) => !plan.loop.some((stage) => stage.id === part.id));
   if (left.length === 0) return null;
-  return <p className="sheet-note">{say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)).join(', ') })}</p>;
+  return <p className="sheet-note">{say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)) })}</p>;
 }
 
 export function KeySheet({ lesson, found, version }: { lesson: Lesson; found: LessonKey; version: number }) {

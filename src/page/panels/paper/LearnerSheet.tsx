@@ -58,7 +58,7 @@ export function LearnerSheet({ lesson, version }: { lesson: Lesson; version: num
     <>
       <SheetHead title={lesson.title} sub={say('paper.learner.sub', { version: versionLetter(version) })} named />
       <p className="sheet-brief">{lesson.brief.join(' ')}</p>
-      <Part id="order" heading="paper.learner.order" note={say('paper.learner.orderHow') + (strays === 0 ? '' : ` ${say(strays === 1 ? 'paper.learner.stray' : 'paper.learner.strays', { n: strays })}`)}>
+      <Part id="order" heading="paper.learner.order" note={[say('paper.learner.orderHow'), ...(strays === 0 ? [] : [say('paper.learner.strays', { n: strays })])]}>
         {given.length > lesson.plan.loop.length && <p className="sheet-note">{say('paper.learner.given', { loop: given.map((id) => stageName(all, id)).join(' → ') })}</p>}
         <Blanks cards={cards} />
         <CardList cards={cards} lesson={lesson} />

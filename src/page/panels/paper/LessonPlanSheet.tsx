@@ -1,7 +1,7 @@
 // The lesson plan: forty-five minutes on one page, made from what the lesson itself holds.
 import { CLASS_MINUTES, lessonSteps, minutesShort, type StepKind } from '../../state/paper/lessonSteps';
 import type { Lesson } from '../../state/common/contract';
-import { VERSIONS } from '../../state/paper/paper';
+import { VERSIONS } from '../../state/paper/sheets';
 import { say } from '../../../words/say';
 import { versionLetter } from './cards';
 import { CautionBox, Part, SheetHead } from './pieces';
@@ -21,7 +21,7 @@ function Details({ kind, lesson }: { kind: StepKind; lesson: Lesson }) {
     case 'run':
       return short > 0 ? <p>{say('paper.step.run.short', { minutes: Math.round(lesson.minutes), short })}</p> : null;
     case 'explain':
-      return lesson.mistakes.length > 0 ? <p>{say('paper.step.explain.mistakes', { list: lesson.mistakes.slice(0, MOST_TOLD).map((mistake) => mistake.title).join('; ') })}</p> : null;
+      return lesson.mistakes.length > 0 ? <p>{say('paper.step.explain.mistakes', { list: lesson.mistakes.slice(0, MOST_TOLD).map((mistake) => say('paper.quoted', { text: mistake.title })) })}</p> : null;
     case 'open': case 'order': case 'exit':
       return null;
   }
@@ -57,7 +57,7 @@ export function LessonPlanSheet({ lesson }: { lesson: Lesson }) {
       <dl className="plan-facts">
         {lesson.aim !== '' && <div><dt>{say('paper.plan.aim')}</dt><dd>{lesson.aim}</dd></div>}
         {lesson.teaches !== '' && <div><dt>{say('paper.plan.teaches')}</dt><dd>{lesson.teaches}</dd></div>}
-        <div><dt>{say('paper.plan.materials')}</dt><dd>{needs.join('; ')}</dd></div>
+        <div><dt>{say('paper.plan.materials')}</dt><dd><ul className="run-on">{needs.map((need) => <li key={need}>{need}</li>)}</ul></dd></div>
       </dl>
       <Part id="steps" heading="paper.plan.steps"><Steps lesson={lesson} /></Part>
       <div className="sheet-columns">

@@ -1,9 +1,11 @@
 // What each mark asks and what the season reached, as the worker judged it. Shown once the season is over.
 import type { Lesson, MarkMet, Plan } from '../../state/common/contract';
+import { listText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { figure } from '../../../words/units';
 import { MarkShape } from '../common/marks';
-import { usePage } from '../common/pageStore';
+import { factsOf } from '../../state/common/selectors';
+import { useLived, usePage } from '../common/pageStore';
 import { limitWords, measureValue } from '../common/measureWords';
 
 /** Every goal once, with the marks that ask for it. */
@@ -18,8 +20,8 @@ function goalsOf(marks: readonly MarkMet[]): { text: string; limits: MarkMet['go
 }
 
 export function MarkTable({ lesson }: { lesson: Lesson; plan: Plan }) {
-  const judged = usePage((page) => page.judged);
-  const facts = usePage((page) => page.facts);
+  const judged = useLived((lived) => lived.judged);
+  const facts = usePage(factsOf);
   if (judged === null) return null;
   const verdict = (met: boolean) => <span className="verdict">{met ? <MarkShape mark="fine" named={false} /> : <span className="mark" aria-hidden="true" />}{say(met ? 'result.reached' : 'result.notReached')}</span>;
   return (
@@ -28,18 +30,19 @@ export function MarkTable({ lesson }: { lesson: Lesson; plan: Plan }) {
         {lesson.scoring.marks.map((mark, index) => {
           const met = judged.marks.at(index);
           const moves = met?.moves ?? null;
+          const scores = { fish: figure(mark.fishHealth, 0), harvest: figure(mark.harvest, 0) };
           return (
             <tr key={index}>
               <th scope="row">{say('paper.season.asks', { n: index + 1 })}</th>
-              <td>{say('paper.season.scores', { fish: figure(mark.fishHealth, 0), harvest: figure(mark.harvest, 0) })}{moves !== null && mark.moves !== undefined && <>, {say('paper.season.moves', { n: mark.moves })} ({say('paper.season.movesMade', { n: moves.made })})</>}</td>
+              <td>{moves === null || mark.moves === undefined ? say('paper.season.scores', scores) : say('paper.season.scoresMoves', { ...scores, most: mark.moves, made: moves.made })}</td>
               <td>{verdict(met?.earned ?? false)}</td>
             </tr>
           );
         })}
         {goalsOf(judged.marks).map((goal, index) => (
           <tr key={`goal ${index}`}>
-            <th scope="row">{goal.marks.map((n) => say('paper.season.asks', { n })).join(', ')}</th>
-            <td>{goal.text} ({limitWords(goal.limits.goal, facts)}): <b>{measureValue(goal.limits.goal, goal.limits.value, facts)}</b></td>
+            <th scope="row">{say('paper.season.goalAsks', { n: goal.marks.length, marks: listText(goal.marks.map(String), 'all') })}</th>
+            <td>{say('goals.goal', { text: goal.text, limits: limitWords(goal.limits.goal, facts) })}: <b>{measureValue(goal.limits.goal, goal.limits.value, facts)}</b></td>
             <td>{verdict(goal.limits.met)}</td>
           </tr>
         ))}

@@ -6,7 +6,7 @@ import type { SeasonView } from '../../state/common/state';
 import { say, sayOr } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { figure, whole } from '../../../words/units';
-import { usePage } from '../common/pageStore';
+import { useLived } from '../common/pageStore';
 import { deedLines, doserLine, ownActions, type DeedLine } from './deedWords';
 import { happenings } from './happenings';
 import { MarkTable } from './MarkTable';
@@ -38,8 +38,8 @@ function Happened({ plan, season, lived_h }: { plan: Plan; season: SeasonView; l
     <Part id="happened" heading="paper.season.happened">
       {found.length === 0 ? <p>{say('paper.season.calm')}</p> : (
         <ul>{found.map((one) => {
-          const values = { day: one.day, what: sayOr(`event.${one.kind}`, 'stage.unknown.name'), stage: stageName(all, one.stage), n: one.kind === 'fishDied' ? figure(one.amount, 0) : one.times };
-          return <li key={`${one.kind} ${one.stage}`}>{say(one.kind === 'fishDied' ? 'paper.season.died' : one.times === 1 ? 'paper.season.event' : 'paper.season.events', values)}</li>;
+          const values = { day: one.day, what: sayOr(`event.${one.kind}`, 'stage.unknown.name'), stage: stageName(all, one.stage), n: one.times };
+          return <li key={`${one.kind} ${one.stage}`}>{one.kind === 'fishDied' ? say('paper.season.died', { ...values, n: figure(one.amount, 0) }) : say('paper.season.events', values)}</li>;
         })}</ul>
       )}
     </Part>
@@ -54,11 +54,9 @@ function wishes(plan: Plan): TraceWish[] {
   return [...at(fish, ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'O2_mg_L', 'pH']), ...at(bed ?? fish, [bed === undefined ? 'solids' : 'rootMat_g_m2'])];
 }
 
-export function SeasonSheet({ lesson, plan, season }: { lesson: Lesson; plan: Plan; season: SeasonView }) {
-  const lived_h = usePage((page) => page.lived_h);
-  const comfort = usePage((page) => page.comfort);
-  const branch = usePage((page) => page.present);
-  const several = usePage((page) => page.branches.length > 1);
+export function SeasonSheet() {
+  const { lesson, plan, season, lived_h, comfort, present: branch, branches } = useLived((lived) => lived);
+  const several = branches.length > 1;
   const day = Math.floor(lived_h / 24 + 1e-9);
   const scores = scoresAt(season, lived_h);
   const over = lived_h >= lastHour(plan);
@@ -73,7 +71,7 @@ export function SeasonSheet({ lesson, plan, season }: { lesson: Lesson; plan: Pl
         </div>
       )}
       <Part id="loop" heading="paper.season.loop"><LoopStrip stages={plan.loop} /></Part>
-      <Part id="water" heading="paper.season.water" note={`${say('paper.season.limit')}; ${say('paper.season.days')}: 0–${plan.days}`}>
+      <Part id="water" heading="paper.season.water" note={say('paper.season.waterNote', { days: plan.days })}>
         <div className="trace-grid">{wishes(plan).map((wish) => <TraceFigure key={wish.variable} wish={wish} season={season} comfort={comfort} lived_h={lived_h} last_h={lastHour(plan)} />)}</div>
       </Part>
       <div className="sheet-columns">

@@ -1,5 +1,6 @@
 // Side branches on paper: what stands beside the loop, with blanks for where it takes water and gives it; told in words for the key.
 import type { Lesson, Plan, StageKind } from '../../state/common/contract';
+import { listText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { STAGE_PICTURES } from '../common/pictures';
@@ -17,7 +18,7 @@ export function sideWords(side: Side, stages: readonly { id: string; kind: Stage
   if (doses(side)) return say('paper.side.drips', { to: stageName(stages, side.into) });
   const from = side.takes.filter((id) => stages.some((stage) => stage.id === id)).map((id) => stageName(stages, id));
   const to = stageName(stages, side.returnsTo);
-  return from.length === 0 ? say('paper.side.idle', { to }) : say('paper.side.takes', { from: from.join(', '), to });
+  return from.length === 0 ? say('paper.side.idle', { to }) : say('paper.side.takes', { from: listText(from, 'all'), to });
 }
 
 function Blank({ words }: { words: string }) {
@@ -31,7 +32,7 @@ export function SideBlanks({ lesson }: { lesson: Lesson }) {
   if (sides.length === 0) return null;
   return (
     <div className="sides">
-      <p className="sheet-note">{say(sides.length === 1 ? 'paper.side.one' : 'paper.side.several')}</p>
+      <p className="sheet-note">{say('paper.side.beside', { n: sides.length })}</p>
       <ul className="side-list">
         {sides.map((side) => (
           <li key={side.id}>

@@ -30,7 +30,7 @@ export function deedWords(plan: Plan, deed: Deed): string {
     case 'heater': return say('deed.heater', { power: withUnit('power_W', deed.power_W), temperature: withUnit('T_C', deed.target_C) });
     case 'light': return say('deed.light', { amount: withUnit('light_mol_m2_d', deed.mol_m2_d) });
     case 'setting': return say('deed.setting', { amount: withUnit('power_W', deed.lamp_W), stage: at(deed.stage) });
-    case 'stock': return say('deed.stock', { n: deed.number, species: named(`species.${deed.species}`, deed.species), mass: massOf(deed.mass_g), stage: at(deed.tank) });
+    case 'stock': return say('deed.stock', { n: deed.number, species: named(`stock.${deed.species}`, deed.species), mass: massOf(deed.mass_g), stage: at(deed.tank) });
     case 'takeFish': return say('deed.takeFish', { n: deed.number, stage: at(deed.tank) });
     case 'plant': return say('deed.plant', { crop: named(`crop.${deed.crop}`, deed.crop), density: withUnit('plants_m2', deed.plants_m2), stage: at(deed.stage) });
     case 'power': return say(deed.on ? 'deed.powerOn' : 'deed.powerOff');
@@ -47,8 +47,9 @@ export function whenWords(action: Action): string {
   const first = firstHour(action);
   const { day, clock } = momentOf(first);
   if (action.every_d === undefined) return first === 0 ? say('deed.start') : say('deed.once', { day, hour: clock });
-  const when = action.every_d === 1 ? say('deed.daily', { day }) : say('deed.every', { n: action.every_d, day });
-  return action.to === undefined ? when : say('deed.until', { when, to: action.to });
+  const { every_d: n, to } = action;
+  if (n === 1) return to === undefined ? say('deed.daily', { day }) : say('deed.dailyUntil', { day, to });
+  return to === undefined ? say('deed.every', { n, day }) : say('deed.everyUntil', { n, day, to });
 }
 
 export interface DeedLine { when: string; what: string }

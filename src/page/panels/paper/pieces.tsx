@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { StageKind } from '../../state/common/contract';
 import { say, type WordKey } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
+import { catalogueOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { STAGE_PICTURES } from '../common/pictures';
 import { cautionsOf } from '../common/shortCautions';
@@ -55,7 +56,7 @@ export function LoopStrip({ stages }: { stages: readonly { id: string; kind: Sta
 
 /** The cautions of these stages, in short, and who decides in the end. */
 export function CautionBox({ kinds }: { kinds: readonly string[] }) {
-  const catalogue = usePage((page) => page.catalogue);
+  const catalogue = usePage(catalogueOf);
   return (
     <aside className="caution-box" aria-label={say('shortCaution.title')}>
       <svg className="caution-sign" viewBox="0 0 48 44" aria-hidden="true">
@@ -71,12 +72,12 @@ export function CautionBox({ kinds }: { kinds: readonly string[] }) {
   );
 }
 
-/** A heading with a rule under it, kept with what follows. */
-export function Part({ heading, note, children, id }: { heading: WordKey; note?: string; children: ReactNode; id: string }) {
+/** A heading with a rule under it, kept with what follows. @param note one or more whole sentences */
+export function Part({ heading, note, children, id }: { heading: WordKey; note?: string | readonly string[]; children: ReactNode; id: string }) {
   return (
     <section className="sheet-part" aria-labelledby={`sheet-${id}`}>
       <h3 id={`sheet-${id}`}>{say(heading)}</h3>
-      {note !== undefined && <p className="sheet-note">{note}</p>}
+      {note !== undefined && <p className="sheet-note">{[note].flat().map((sentence) => <span key={sentence}>{sentence} </span>)}</p>}
       {children}
     </section>
   );

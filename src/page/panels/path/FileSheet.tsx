@@ -2,8 +2,10 @@
 import './sheet.css';
 import { Fragment, useEffect, useRef } from 'react';
 import type { Lesson, Played } from '../../state/common/contract';
+import { factsOf } from '../../state/common/selectors';
 import type { FileCheck } from '../../state/path/path';
 import { say } from '../../../words/say';
+import { expectedWords, foundWords, whereWords } from '../../../words/problemWords';
 import { whole } from '../../../words/units';
 import { SignShape } from '../common/icons';
 import { MarkShape } from '../common/marks';
@@ -21,11 +23,11 @@ function Problems({ problems }: { problems: FileCheck['problems'] }) {
       <table className="file-problems">
         <thead><tr><th scope="col">{say('file.where')}</th><th scope="col">{say('file.got')}</th><th scope="col">{say('file.expected')}</th></tr></thead>
         <tbody>
-          {problems.map(({ path, line, got, expected }, index) => (
+          {problems.map((problem, index) => (
             <tr key={index}>
-              <th scope="row">{line !== undefined && <span className="line">{say('file.line', { line })}</span>}<span className={line === undefined ? undefined : 'note'}>{breakable(path)}</span></th>
-              <td>{got}</td>
-              <td>{expected}</td>
+              <th scope="row">{problem.path !== '' && problem.line !== undefined && <span className="line">{say('file.line', { line: problem.line })}</span>}<span className={problem.path === '' || problem.line === undefined ? undefined : 'note'}>{breakable(whereWords(problem))}</span></th>
+              <td>{foundWords(problem.got)}</td>
+              <td>{expectedWords(problem.expected)}</td>
             </tr>
           ))}
         </tbody>
@@ -35,7 +37,7 @@ function Problems({ problems }: { problems: FileCheck['problems'] }) {
 }
 
 function Details({ one, lesson }: { one: Played; lesson: Lesson }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const lines = [
     ...one.shown.map((shown) => ({ passes: shown.holds, words: shownWords(shown, lesson, facts) })),
     ...one.asked.map((asked) => ({ passes: asked.passes, words: askedWords(asked, lesson, facts) })),

@@ -3,9 +3,11 @@ import './lessons.css';
 import { useEffect, useRef, type MouseEvent } from 'react';
 import type { LessonCard } from '../../state/common/contract';
 import { addressOf, farOnPath, isOpen, marksOf, nextOnPath, pathParts, type PathState } from '../../state/path/path';
+import { dateText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { Stamp } from '../common/marks';
 import { useMedia } from '../common/media';
+import { lessonOf } from '../../state/common/selectors';
 import { usePage, usePageStore } from '../common/pageStore';
 import { LESSONS_BUTTON } from './lessonsButton';
 import { useLeave } from './leaving';
@@ -17,7 +19,6 @@ const ALL = 3;
 
 /** The whole address, since one of # alone is taken for a link within what is on the page. */
 const hrefOf = (card: LessonCard): string => `${location.href.replace(/#.*$/, '')}${addressOf(card)}`;
-const dayWords = (day: string): string => new Intl.DateTimeFormat('en', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
 const timeLeft = (minutes: number): string => (minutes < 90 ? say('path.left', { minutes }) : say('path.hoursLeft', { hours: Math.round(minutes / 60) }));
 
 function Foot({ card, path }: { card: LessonCard; path: PathState }) {
@@ -31,7 +32,7 @@ function Foot({ card, path }: { card: LessonCard; path: PathState }) {
           <span className="hidden">{say('path.marks', { n: marks, all: ALL })},</span>
         </>
       )}
-      <span className="note">{isOpen(path, card) ? say('path.open') : card.free ? say('path.bench') : played === null ? say('path.fresh') : say('path.played', { day: dayWords(played) })}</span>
+      <span className="note">{isOpen(path, card) ? say('path.open') : card.free ? say('path.bench') : played === null ? say('path.fresh') : say('path.played', { day: dateText(played) })}</span>
       {card.minutes > 0 && <b>{say('path.minutes', { minutes: card.minutes })}</b>}
     </span>
   );
@@ -59,7 +60,7 @@ function Card({ card, path, next }: { card: LessonCard; path: PathState; next: b
       }}>
       <span className="lesson-head">
         <span className="lesson-number" aria-hidden="true">{Number(card.number)}</span>
-        <span className="hidden">{say('path.card', { number: Number(card.number), title: '' })}</span>
+        <span className="hidden">{say('path.card', { number: Number(card.number) })}</span>
         <b className="lesson-title">{card.title}</b>
       </span>
       <MiniLoop loop={card.loop} />
@@ -139,7 +140,7 @@ export function LessonsScreen() {
   }, []);
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && store.getState().lesson !== null) store.getState().setScreen('loop');
+      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && lessonOf(store.getState()) !== null) store.getState().setScreen('loop');
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);

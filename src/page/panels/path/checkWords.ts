@@ -19,7 +19,7 @@ export function shownWords({ consequence, reference, mistake, times: ratio }: Sh
     atLeast === undefined && atMost === undefined ? '' : limitWords(consequence, facts),
     atLeastTimes === undefined ? '' : say('file.atLeastTimes', { n: times(atLeastTimes) }),
     atMostTimes === undefined ? '' : say('file.atMostTimes', { n: times(atMostTimes) }),
-  ].filter((words) => words !== '').join(', ');
+  ].filter((words) => words !== '');
   return say('file.shows', {
     what: measureWords(consequence, withParts(lesson)), mistake: measureValue(consequence, mistake, facts), reference: measureValue(consequence, reference, facts), times: times(ratio), limits,
   });
@@ -32,15 +32,14 @@ export function askedWords(asked: Asked, lesson: Lesson, facts: ProcessFacts | n
     case 'prediction': {
       const { key, value, outcome, explanations } = asked.settled;
       const prediction = lesson.predictions.find((one) => one.key === key);
-      const words = say('file.prediction', {
-        key, value: prediction === undefined ? measured(value, 2) : measureValue(prediction.measure, value, facts),
-        outcome: prediction?.choices.find((choice) => choice.key === outcome)?.text ?? say('file.noChoice'),
-      });
-      const evidence = explanations.map((one) => {
+      const found = explanations.map((one) => {
         const statement = prediction?.explanations.find((explanation) => explanation.key === one.key)?.evidence;
-        return say('file.evidence', { key: one.key, value: statement === undefined ? measured(one.value, 2) : measureValue(statement, one.value, facts), holds: say(one.holds ? 'file.holds' : 'file.holdsNot') });
+        return say(one.holds ? 'file.holds' : 'file.holdsNot', { key: one.key, value: statement === undefined ? measured(one.value, 2) : measureValue(statement, one.value, facts) });
       });
-      return `${[words, ...evidence].join('; ')}.${asked.passes ? '' : ` ${say('file.someHold')}`}`;
+      return say(asked.passes ? 'file.prediction' : 'file.predictionFails', {
+        key, value: prediction === undefined ? measured(value, 2) : measureValue(prediction.measure, value, facts),
+        outcome: prediction?.choices.find((choice) => choice.key === outcome)?.text ?? say('file.noChoice'), explanations: found,
+      });
     }
     case 'demonstration': {
       const demonstration = lesson.demonstrations.find((one) => one.key === asked.key);

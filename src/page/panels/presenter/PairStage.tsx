@@ -23,7 +23,7 @@ export function Scale() {
   const show = (value: number): string => figure(value, Number.isInteger(value) ? 0 : scale.decimals);
   return (
     <div className="pair-scale">
-      <button type="button" title={say('presenter.turnTint')} onClick={() => store.getState().turnTint(1)}>{say(`tint.${demonstration.tint}`)}{unit === '' ? '' : `, ${unit}`}</button>
+      <button type="button" title={say('presenter.turnTint')} onClick={() => store.getState().turnTint(1)}>{unit === '' ? say(`tint.${demonstration.tint}`) : say('presenter.tint', { what: say(`tint.${demonstration.tint}`), unit })}</button>
       <span className="pair-end">{show(scale.low)}</span>
       <div className="ramp" role="img" aria-label={say('tint.scale', { low: show(scale.low), high: show(scale.high), unit }).trim()}>{BANDS.map((n) => <i key={n} style={{ background: `var(--water-${n})` }} />)}</div>
       <span className="pair-end">{show(scale.high)}</span>

@@ -3,6 +3,7 @@ import type { Lesson, MarkMet, ProcessFacts, Scores } from '../../state/common/c
 import { say } from '../../../words/say';
 import { figure, whole } from '../../../words/units';
 import { MarkShape } from '../common/marks';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { limitWords, measureValue } from '../common/measureWords';
 
@@ -18,13 +19,13 @@ export function linesOf(rule: Rule, met: MarkMet | null, scores: Pick<Scores, 'f
     const found = met?.goals[index];
     return {
       // most goals name their limit themselves
-      asks: /\d/.test(goal.text) ? goal.text : `${goal.text} (${limitWords(goal, facts)})`, met: found === undefined || Number.isNaN(found.value) ? null : found.met,
+      asks: /\d/.test(goal.text) ? goal.text : say('goals.goal', { text: goal.text, limits: limitWords(goal, facts) }), met: found === undefined || Number.isNaN(found.value) ? null : found.met,
       value: found === undefined ? null : Number.isNaN(found.value) ? say('goals.noNumber') : measureValue(goal, found.value, facts),
     };
   });
   const moved = met?.moves ?? null;
   const moves: Line[] = rule.moves === undefined ? [] : [{
-    asks: rule.moves === 1 ? say('goals.movesOne') : say('goals.moves', { n: rule.moves }), value: moved === null ? null : say('goals.made', { n: moved.made }), met: moved?.met ?? null,
+    asks: say('goals.moves', { n: rule.moves }), value: moved === null ? null : say('goals.made', { n: moved.made }), met: moved?.met ?? null,
   }];
   return [score('fishHealth'), score('harvest'), ...goals, ...moves];
 }
@@ -40,7 +41,7 @@ function Asked({ line }: { line: Line }) {
 
 /** @param whole whether the season is over, so that a mark is reached or not */
 export function MarkAsks({ lesson, marks, scores, whole: over }: { lesson: Lesson; marks: readonly MarkMet[] | null; scores: Scores | null; whole: boolean }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   return (
     <ol className="plain mark-asks">
       {lesson.scoring.marks.map((rule, index) => {

@@ -3,11 +3,12 @@ import type { Lesson, Prediction } from '../../state/common/contract';
 import { canAsk } from '../../state/run/questions';
 import type { Answer } from '../../state/common/state';
 import { say } from '../../../words/say';
-import { usePage } from '../common/pageStore';
+import { factsOf } from '../../state/common/selectors';
+import { useLived, usePage } from '../common/pageStore';
 import { measureValue } from '../common/measureWords';
 
 function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const { settled, explained } = answer;
   const text = (key: string | null): string => prediction.choices.find((choice) => choice.key === key)?.text ?? '';
   const explanation = prediction.explanations.find(({ key }) => key === explained);
@@ -19,14 +20,14 @@ function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }
         {say('result.expected', { choice: text(answer.choice) })} · {settled === null ? say('result.unsettled') : settled.outcome === null ? say('result.cameNone') : say('result.came', { outcome: text(settled.outcome), value: measureValue(prediction.measure, settled.value, facts) })}
         {settled !== null && settled.outcome !== null && <> · <b>{say(settled.outcome === answer.choice ? 'result.asExpected' : 'result.otherwise')}</b></>}
       </p>
-      {explanation !== undefined && settled !== null && <p>{say('result.explained', { text: explanation.text.replace(/\.$/, ''), verdict: say(holds ? 'explain.holds' : 'explain.fails') })}</p>}
+      {explanation !== undefined && settled !== null && <p>{say(holds ? 'result.explainedRight' : 'result.explainedWrong', { text: explanation.text })}</p>}
     </li>
   );
 }
 
 export function ResultPredictions({ lesson }: { lesson: Lesson }) {
-  const answers = usePage((page) => page.answers);
-  const plan = usePage((page) => page.plan);
+  const answers = useLived((lived) => lived.answers);
+  const plan = useLived((lived) => lived.plan);
   const made = answers.filter((answer) => answer.choice !== null);
   if (made.length === 0) return null;
   const skipped = lesson.predictions.filter((prediction) => canAsk(prediction, plan)).length - made.length;

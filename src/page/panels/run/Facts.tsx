@@ -3,6 +3,7 @@ import type { Plan } from '../../state/common/contract';
 import { lastDone_h } from '../../state/run/inForce';
 import { readingAt } from '../../state/run/readings';
 import type { SeasonView } from '../../state/common/state';
+import { listText } from '../../../words/language';
 import { isWord, say, sayOr } from '../../../words/say';
 import { withUnit } from '../../../words/units';
 import { useMoment } from '../common/moment';
@@ -28,7 +29,7 @@ function livesHere(plan: Plan, stageId: string, now_h: number): string {
   const species = [...new Set([...plan.fish, ...put].filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
   const crop = plan.loop.find((stage) => stage.id === stageId)?.crop;
   if (crop !== undefined) return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
-  return species.length === 0 ? '' : species.reduce((first, rest) => say('species.several', { first, rest }));
+  return listText(species);
 }
 
 export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId: string; kind: string; plan: Plan }) {

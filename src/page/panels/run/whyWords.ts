@@ -18,6 +18,11 @@ function amountWords(name: string, amount: number, water_m3: number): string {
   return massOf(Math.max(0, amount));
 }
 
+function nitrifiersKey(tint: TintId): 'why.nitrifiers' | 'why.nitrifiersOxygen' | 'why.nitrifiersAlkalinity' {
+  if (tint === 'pH') return 'why.nitrifiersAlkalinity';
+  return tint === 'oxygen' || tint === 'carbonDioxide' ? 'why.nitrifiersOxygen' : 'why.nitrifiers';
+}
+
 /**
  * @param water_m3 water of the whole loop, over which alkalinity is spread
  * @param tint the quantity a person looks at: nitrifiers are told with their oxygen or their acid
@@ -25,7 +30,8 @@ function amountWords(name: string, amount: number, water_m3: number): string {
 export function whySentence(why: Why, tint: TintId, water_m3: number): Sentence {
   const values: Record<string, string> = {};
   for (const [name, amount] of Object.entries(why.amounts)) values[name] = bold(amountWords(name, amount, water_m3));
-  const used = tint === 'pH' ? say('why.usedAlkalinity', values) : tint === 'oxygen' || tint === 'carbonDioxide' ? say('why.usedOxygen', values) : '';
-  const held = why.heldBack === null ? '' : say(`held.${why.heldBack.by}`, { reading: bold(withUnit(why.heldBack.variable, why.heldBack.reading)) });
-  return say(`why.${why.topic}`, { ...values, used, held }).split(EDGE);
+  const what = say(why.topic === 'nitrifiers' ? nitrifiersKey(tint) : `why.${why.topic}`, values);
+  if (why.heldBack === null) return what.split(EDGE);
+  const held = say(`held.${why.heldBack.by}`, { reading: bold(withUnit(why.heldBack.variable, why.heldBack.reading)) });
+  return say('why.andHeld', { what, held }).split(EDGE);
 }

@@ -8,5 +8,6 @@ export type { GoalMet, MarkMet } from '../../../lessons/marks';
 export type { Settled } from '../../../lessons/predictions';
 export type { Asked, Played } from '../../../lessons/playLesson';
 export type { Shown } from '../../../lessons/consequences';
+export type { Problem } from '../../../lessons/problem';
 export type { OldFile } from '../../../lessons/oldFormats';
 export type { LessonCard } from '../../../lessons/card';

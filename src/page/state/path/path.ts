@@ -1,6 +1,7 @@
 // The path of lessons as the page knows it: its cards, which lesson is open and from where, how far the learner came. Types and pure derivations.
 import type { LessonCard } from '../../../lessons/card';
-import type { Lesson, Problem } from '../../../lessons/lesson';
+import type { Lesson } from '../../../lessons/lesson';
+import type { Problem } from '../../../lessons/problem';
 import type { OldFile } from '../../../lessons/oldFormats';
 import type { Played } from '../../../lessons/playLesson';
 import { addressOfNumber } from '../common/address';

@@ -1,6 +1,7 @@
 // Presenter mode: two loops in step under one clock, votes before the outcome, and steps that a remote walks through.
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Lesson } from '../../../lessons/lesson';
+import { languageTag } from '../../../words/language';
 import { say } from '../../../words/say';
 import { HOURS_PER_SECOND, LONGEST_FRAME_S } from '../common/clock';
 import { TINT_ORDER } from '../common/tints';
@@ -10,7 +11,8 @@ import { hourAt } from './presenterSteps';
 import { branchPair, preparedPair, stagePair, type Found } from './presenterPair';
 import type { LessonText, Presenter, PresenterStore, Shown } from './presenterState';
 import { messageOf } from '../run/seasonRuns';
-import type { Client, PageStore, Speed } from '../common/state';
+import type { PageStore } from '../common/page';
+import type { Client, Speed } from '../common/state';
 import { createPageStore } from '../common/store';
 
 /** The clock takes this long to the next prepared moment, s: long enough to watch the loops part. */
@@ -41,8 +43,12 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
 
   const store = createStore<PresenterStore>()((set, get) => {
     const clock = (now_h: number, speed: Speed): void => {
-      const { reducedMotion } = page.getState();
-      for (const side of sides) side.setState((state) => ({ now_h, lived_h: Math.max(state.lived_h, now_h), speed, reducedMotion }));
+      const { reducedMotion } = page.getState().preferences;
+      for (const side of sides) {
+        side.setState(({ game, preferences }) => ({
+          game: game.mode === 'class' ? { ...game, now_h, lived_h: Math.max(game.lived_h, now_h), speed } : game, preferences: { ...preferences, reducedMotion },
+        }));
+      }
     };
     const fail = (error: unknown): void => set({ busy: false, failure: say('failure.worker', { message: messageOf(error) }) });
 
@@ -75,7 +81,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
       const { shown, now_h } = get();
       if (shown === null) return;
       const hour = hourAt(shown.steps[step], shown.demonstration, shown.days);
-      const ahead = hour > now_h && !page.getState().reducedMotion;
+      const ahead = hour > now_h && !page.getState().preferences.reducedMotion;
       set({ step, playing: false, announcement: told(shown, step), toward: ahead ? { hour, perSecond: Math.max(LEAST_HURRY, (hour - now_h) / JOURNEY_S) } : null, ...(ahead ? {} : { now_h: hour }) });
       clock(get().now_h, ahead ? 'days5' : 'paused');
     };
@@ -89,7 +95,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const found: Lesson[] = [];
         for (const { name, read } of texts) {
           try {
-            const answer = await client.ask({ ask: 'readLesson', text: await read() });
+            const answer = await client.ask({ ask: 'readLesson', text: await read(), language: languageTag() });
             if ('lesson' in answer && answer.lesson.demonstrations.length > 0) found.push(answer.lesson);
             if ('problems' in answer) set({ failure: say('presenter.unreadable', { name }) });
           } catch (error) {
@@ -153,7 +159,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const { demonstration, seasons, plans } = shown;
         const tint = TINT_ORDER[(TINT_ORDER.indexOf(demonstration.tint) + by + TINT_ORDER.length) % TINT_ORDER.length];
         const scale = sharedScale(tint, seasons);
-        for (const side of sides) side.setState({ tint, scale });
+        for (const side of sides) side.setState(({ game, view }) => ({ view: { ...view, tint }, game: game.mode === 'class' ? { ...game, scale } : game }));
         const { measure, look } = demonstration;
         set({ shown: { ...shown, demonstration: { ...demonstration, tint }, scale, figures: figuresOf({ measure, tint, look, plan: plans[0], seasons }) }, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) });
       },

@@ -14,10 +14,10 @@ import { fitScale } from '../../../../src/page/panels/paper/OnePage';
 import { axisOf, paperTraceOf, roundStep, TRACE_BOX } from '../../../../src/page/panels/paper/paperTrace';
 import { mergeSeason } from '../../../../src/page/state/run/view';
 import { isWord } from '../../../../src/words/say';
-import { showNumbersAs } from '../../../../src/words/units';
+import { showUnitsOf } from '../../../../src/words/units';
 import { smallLesson, smallPlan, smallSeason } from '../../state/fakeClient';
 
-afterEach(() => showNumbersAs('metric'));
+afterEach(() => showUnitsOf('metric'));
 
 function lessons(): Lesson[] {
   return readdirSync('levels').filter((name) => /^\d\d-.*\.json$/.test(name)).map((name) => {
@@ -79,7 +79,7 @@ describe('measures in words', () => {
   const plan = { ...smallPlan(), loop: [...smallPlan().loop, ...smallLesson().shelf] };
 
   it('name quantity, stage, statistic and days', () => {
-    expect(measureWords({ stage: 'rafts', variable: 'rootMat_g_m2', statistic: 'max', fromDay: 10 }, plan)).toBe('Solids on the roots, Raft bed (highest, from day 10)');
+    expect(measureWords({ stage: 'rafts', variable: 'rootMat_g_m2', statistic: 'max', fromDay: 10 }, plan)).toBe('Root fouling, Raft bed (highest, from day 10)');
     expect(measureWords({ score: 'harvest', statistic: 'last', fromDay: 0 }, plan)).toBe('Harvest (whole season)');
     expect(measureWords({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 2, toDay: 5 }, plan)).toContain('day 2 to 5');
   });
@@ -96,8 +96,8 @@ describe('measures in words', () => {
     expect(measureValue({ score: 'plants_kg', statistic: 'last', fromDay: 0 }, 1.5, null)).toBe('1.50\u00a0kg');
     expect(measureValue({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 0 }, 2.5, { effects: {}, limits: {}, crops: {}, units: { nitritation: 'g N' } })).toBe('2.50\u00a0g N');
     // an index is said as what it compares with, by the model's own unit
-    expect(measureValue({ stage: 'uv', process: 'freeBacteriaKill', statistic: 'mean', fromDay: 0 }, 3.86, processFacts())).toBe('3.86\u00a0× the germs in 1\u00a0m³ of a clean loop');
-    expect(limitWords({ ...asked, atLeast: 1, atMost: 5 }, null)).toBe('at least 1.0\u00a0µg/L, at most 5.0\u00a0µg/L');
+    expect(measureValue({ stage: 'uv', process: 'freeBacteriaKill', statistic: 'mean', fromDay: 0 }, 3.86, processFacts())).toBe('3.86\u00a0× the free bacteria in 1\u00a0m³ of a clean loop');
+    expect(limitWords({ ...asked, atLeast: 1, atMost: 5 }, null)).toBe('at least 1.0\u00a0µg/L and at most 5.0\u00a0µg/L');
     expect([timesWords(0.346), timesWords(2.52), timesWords(15.6)]).toEqual(['0.35', '2.5', '15.6']);
   });
 });
