@@ -23,6 +23,8 @@ export const drawing: FishForm = {
       const [x, y] = move([along, -8 + random() * 10]);
       pen.circle(x, y, 1 + random() * 0.8, { fill: '#F3E3CE', alpha: 0.9 * fade });
     }
+  },
+  over(pen, _ink, move, fade) {
     for (const [from, to] of [[[0, 11], [-6, 19]], [[-20, 8], [-26, 17]]] as const) {
       const [a, b] = [move(from), move(to)];
       pen.path(`M${a[0]} ${a[1]}L${b[0]} ${b[1]}`, { ink: '#FFFFFF', width: 2.2, alpha: fade });

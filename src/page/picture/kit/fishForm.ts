@@ -22,8 +22,8 @@ export interface FishForm {
   mouth: string; gill: string;
   /** drawn over flesh and belly, under the outline; `move` bends points with the beat */
   marks(pen: Pen, move: (point: Point) => Point, fade: number): void;
-  /** drawn over all, such as barbels */
-  over?(pen: Pen, ink: string): void;
+  /** drawn over all, such as barbels; `move` bends points with the beat */
+  over?(pen: Pen, ink: string, move: (point: Point) => Point, fade: number): void;
 }
 
 /**
@@ -66,7 +66,7 @@ export function fishOf(form: FishForm, pen: Pen, bend: number, unwell: boolean):
   pen.circle(eye.x + 1, eye.y, eye.r * 0.5, { fill: ink });
   pen.circle(eye.x + 1.8, eye.y - 0.8, 0.8, { fill: '#fff' });
   pen.path(form.mouth, { ink, width: 1.5 });
-  form.over?.(pen, ink);
+  form.over?.(pen, ink, move, unwell ? 0.55 : 1);
 }
 
 /** Rays of a fin along the back, from front to rear. */
