@@ -158,10 +158,10 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
       if (!plan.side.some(doses)) report(`${path}.do`, action.do, { code: 'dosingToActOn' });
       break;
     case 'heater':
-      if (action.stage !== undefined) stage(action.stage, 'a tank that holds water', (part) => !HOLDS_NO_WATER.includes(part.kind));
+      if (action.stage !== undefined) stage(action.stage, { code: 'holdsWater' }, (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'light':
-      if (action.stage !== undefined) stage(action.stage, `a bed (${GROWS.join(', ')})`, (part) => GROWS.includes(part.kind));
+      if (action.stage !== undefined) stage(action.stage, { code: 'bed', kinds: GROWS }, (part) => GROWS.includes(part.kind));
       break;
     case 'power':
       break;
