@@ -46,6 +46,8 @@ export interface Cell {
   catch0: number; catch1: number; catch2: number;
   /** 1/d: coarse broken by air; sludge stirred up; caught solids let go */
   shear: number; stir: number; release: number;
+  /** whether solids are caught here, or were, so that they rot here too */
+  holds: boolean;
   /** sludge bed: its volume m³, thickness m */
   bedVolume: number; bedThickness: number; bedArea: number;
   /** growth the light and leaf area allow with no other limit, g dry/d at mean light; root health without the water's share */
@@ -57,25 +59,7 @@ export interface Cell {
   kill: number;
   /** what lives here, at the water's temperature; without meaning where nothing does */
   fishAt: FishAt; cropAt: CropAt;
-  /** ids of the processes that can run here, and the same sorted by how the inner loop treats them */
-  active: Int32Array;
-  work: WorkLists;
 }
-
-/** A sum laid flat: target[at[i]] += coefficients[i] × source[from[i]], for all i. */
-export interface FlatSum { from: Int32Array; at: Int32Array; coefficients: Float64Array }
-
-/** The active processes of a cell by how they are applied; made by network/workLists.ts. Places are relative to the cell's own. */
-export interface WorkLists {
-  all: Int32Array;
-  /** rates to slope rows, for processes whose columns no code writes out */
-  apply: FlatSum;
-  /** whether solids are caught here, so that they rot here too */
-  holds: boolean;
-}
-
-const NO_SUM: FlatSum = { from: new Int32Array(0), at: new Int32Array(0), coefficients: new Float64Array(0) };
-export const NO_WORK: WorkLists = { all: new Int32Array(0), apply: NO_SUM, holds: false };
 
 /** Sizes a stage gives its cells; all forcing starts at zero. */
 export interface CellSizes {
@@ -91,7 +75,7 @@ export function makeCell(index: number, stage: string, kind: string, sizes: Cell
     filter: sizes.filter ?? false, mediaArea: sizes.mediaArea ?? 0,
     filterRoom: sizes.filterRoom ?? 1, spray: sizes.spray ?? 0, breath: sizes.breath ?? 0,
     flow: 0, air: 0, kO2: 0, kCO2: 0, kH2S: 0, kCH4: 0, kNH3: 0, kN2: 0, gasFor: { air: -1, fall: 0, flow: 0, T_C: 0 },
-    settle0: 0, settle1: 0, settle2: 0, catch0: 0, catch1: 0, catch2: 0, shear: 0, stir: 0, release: 0,
-    bedVolume: 0, bedThickness: 0, bedArea: 0, growth: 0, rootTarget: 1, doseProcess: 0, doseRate: 0, kill: 0, fishAt: NO_FISH, cropAt: NO_CROP, active: NO_WORK.all, work: NO_WORK,
+    settle0: 0, settle1: 0, settle2: 0, catch0: 0, catch1: 0, catch2: 0, shear: 0, stir: 0, release: 0, holds: false,
+    bedVolume: 0, bedThickness: 0, bedArea: 0, growth: 0, rootTarget: 1, doseProcess: 0, doseRate: 0, kill: 0, fishAt: NO_FISH, cropAt: NO_CROP,
   };
 }

@@ -3,10 +3,9 @@ import { ATOM, CA, IC, LEAF } from '../model/components';
 import { calciteSaturation } from '../model/equilibrium/calcite';
 import { CONDITIONAL_LENGTH } from '../model/equilibrium/conditional';
 import { setGasForcing } from '../model/forcing/gasForcing';
-import { activeProcesses, setSolidsForcing } from '../model/forcing/solidsForcing';
+import { setSolidsForcing } from '../model/forcing/solidsForcing';
 import type { StageSettings } from '../model/forcing/solidsForcing';
 import { fixDiagonals } from '../model/network/blockSolve';
-import { workLists } from '../model/network/workLists';
 import { fishAt } from '../model/organisms/fish/fishAt';
 import { cropAt } from '../model/organisms/plants/cropAt';
 import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/growth';
@@ -57,17 +56,8 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
     }
   }
   setDosing(runtime, state, hour);
-  let changed = false;
-  for (const cell of assembly.cells) {
-    const active = activeProcesses(cell, data.matrix.alone);
-    if (active === cell.active) continue;
-    cell.active = active;
-    cell.work = workLists(data.matrix, active);
-    changed = true;
-  }
-  // What cannot run any longer leaves no rate behind, nor a derivative.
+  // What cannot run any longer leaves no rate behind.
   data.r0.fill(0); data.r1.fill(0);
-  if (changed) { data.g.fill(0); data.delta.fill(0); }
   fixDiagonals(data);
 }
 

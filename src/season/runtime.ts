@@ -51,9 +51,7 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const startT_C = plan.rig?.hold?.T_C ?? plan.climate.water_C ?? plan.climate.air_C.mean;
   const saturation = saturationAt(startT_C, values);
   const links = assembly.steps.map((step): Link => ({ from: step.from, to: step.to, flow: 0, shear: step.pump ? values.kinetics.pumpShear : 0, superfine: values.kinetics.pumpShearSuperfine, rate: 0 }));
-  const data = makeLoopData(assembly.cells, links, matrix, kineticsAt(values, startT_C), saturation, {
-    dry: [values.matter.organicDry, values.matter.organicDry, values.matter.inertDry], coarseClogs: values.kinetics.coarseClogs, superfine: values.stages.airSuperfine,
-  });
+  const data = makeLoopData(assembly.cells, links, matrix, kineticsAt(values, startT_C), saturation);
   if (plan.rig) {
     data.holdO2 = plan.rig.hold?.O2_mg_L ?? -1;
     data.holdH = plan.rig.hold?.pH === undefined ? 0 : exp10(3 - plan.rig.hold.pH);

@@ -12,11 +12,11 @@ import { comfortOf } from '../season/comfort';
 import { checkDesign } from '../season/designCheck';
 import type { Plan } from '../season/plan';
 import { runSeason } from '../season/season';
-import { SeasonError } from '../season/seasonError';
 import { catalogueEntries } from './catalogueEntries';
 import { createRuns } from './engineRuns';
 import { processFacts } from './processFacts';
-import type { Answers, FromWorker, Request, ToWorker } from './messages';
+import { replyTo } from './reply';
+import type { Answers, Request, ToWorker } from './messages';
 
 const runs = createRuns();
 
@@ -68,12 +68,6 @@ function warmUp(plan: Plan): void {
 }
 
 addEventListener('message', (event: MessageEvent<ToWorker>) => {
-  const { id, request } = event.data;
-  let reply: FromWorker;
-  try {
-    reply = { id, answer: answer(request) };
-  } catch (error) {
-    reply = { id, error: error instanceof Error ? error.message : String(error), ...(error instanceof SeasonError ? { fault: error.fault } : {}) };
-  }
-  postMessage(reply);
+  const { message, transfer } = replyTo(event.data, answer);
+  postMessage(message, { transfer });
 });

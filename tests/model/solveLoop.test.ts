@@ -2,22 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { backSubstitute, factorise } from '../numerics/dense';
 import { stream } from '../../src/numerics/streams';
-import { CF, ELEMENTS, FLOWING, O2, P, STATES } from '../../src/model/components';
+import { CF, ELEMENTS, FLOWING, P, STATES } from '../../src/model/components';
 import { contentOf } from '../../src/model/ledger';
 import { yieldOf } from '../../src/model/network/matrix';
-import { ID, PROCESSES, SLOTS } from '../../src/model/processes/catalogue';
-import type { ProcessName } from '../../src/model/processes/catalogue';
+import { DERIVATIVES, PROCESSES } from '../../src/model/kernel/sizes';
 import { DEFINITIONS } from '../../src/model/processes/definitions';
 import type { Season } from '../../src/season/season';
+import { addCell, derivativesIn, runningIn } from './plainKernel';
 import { livedLoop, randomState } from './tinyLoop';
 
 const rig = { inflow: { pH: 7.4, alkalinity_meq_L: 2, TAN_mgN_L: 2, O2_mg_L: 6, NO3_mgN_L: 20, SO4_mgS_L: 10, PO4_mgP_L: 2, solidsCoarse_mg_L: 20, solidsFine_mg_L: 6 }, flow_m3_d: 20 };
-
-/** What full films let go follows these. */
-const FOLLOWS: readonly (readonly [growth: ProcessName, slough: ProcessName, lysis: ProcessName])[] = [
-  ['nitritation', 'sloughAmmoniaOxidisers', 'lysisAmmoniaOxidisers'], ['nitriteOxidation', 'sloughNitriteOxidisers', 'lysisNitriteOxidisers'],
-  ['heterotrophsAerobic', 'sloughHeterotrophs', 'lysisHeterotrophs'], ['heterotrophsAnoxic', 'sloughHeterotrophs', 'lysisHeterotrophs'],
-];
 
 /**
  * W as a dense matrix: Σ process column × kept derivative, the moves of solids, and what the links carry. Below the cells stands one
@@ -28,29 +22,7 @@ function denseW(season: Season): Float64Array {
   const late = data.cells.length * STATES;
   const n = late + data.cells.length;
   const W = new Float64Array(n * n);
-  const add = (cell: number, p: number, column: number, derivative: number, phosphorusLate = false): void => {
-    matrix.columns[p].rows.forEach((row, i) => {
-      if (row < STATES) W[(phosphorusLate && row === P ? late + cell : cell * STATES + row) * n + cell * STATES + column] += matrix.columns[p].coefficients[i] * derivative;
-    });
-  };
-  data.cells.forEach((cell, c) => {
-    for (const p of cell.active) {
-      const name = DEFINITIONS[p].id;
-      if (/^(settle|catch|shear)/.test(name)) continue;
-      const rows = DEFINITIONS[p].fast ?? (DEFINITIONS[p].alone === undefined ? [] : [DEFINITIONS[p].alone]);
-      rows.forEach((row, k) => { if (row !== undefined) add(c, p, row, data.g[(c * PROCESSES + p) * SLOTS + k]); });
-    }
-    const kept = (name: ProcessName, slot: number): number => data.g[(c * PROCESSES + ID[name]) * SLOTS + slot];
-    for (const [growth, slough, lysis] of FOLLOWS) (DEFINITIONS[ID[growth]].fast ?? []).forEach((row, k) => {
-      for (const follower of [slough, lysis]) add(c, ID[follower], row, kept(growth, k) * kept(follower, 1), true);
-    });
-    for (const [, slough, lysis] of FOLLOWS.slice(0, 3)) for (const follower of [slough, lysis]) add(c, ID[follower], O2, kept(follower, 2), true);
-    for (let part = 0; part < 3; part++) {
-      [cell.settle0, cell.settle1, cell.settle2].forEach((cleared, size) => add(c, ID.settleCoarseFast + 3 * size + part, CF + 3 * size + part, cleared / cell.volume));
-      [cell.catch0, cell.catch1, cell.catch2].forEach((cleared, size) => add(c, ID.catchCoarseFast + 3 * size + part, CF + 3 * size + part, cleared / cell.volume));
-      add(c, ID.shearFast + part, CF + part, cell.shear);
-    }
-  });
+  data.cells.forEach((cell, c) => addCell(W, n, matrix, derivativesIn(cell, data.g, c * DERIVATIVES), c * STATES, late + c));
   for (const { from, to, flow, shear, superfine } of data.links) {
     if (from < 0) continue;
     const rate = flow / data.cells[from].volume;
@@ -113,7 +85,7 @@ describe('the solver down the loop', () => {
         }
         for (let c = 0; c < data.cells.length; c++) {
           const running = new Float64Array(PROCESSES);
-          for (const p of data.cells[c].active) if (!DEFINITIONS[p].fromOutside) running[p] = data.delta[c * PROCESSES + p];
+          for (const p of runningIn(data.cells[c])) if (!DEFINITIONS[p].fromOutside) running[p] = data.delta[c * PROCESSES + p];
           open += contentOf(content, yieldOf(matrix, running, 0).fill(0, 0, STATES), e);
         }
         if (size > 0) expect(Math.abs(open) / size, `${element} at d = ${d}`).toBeLessThan(1e-12);

@@ -1,8 +1,11 @@
 // Every sink stops when its own reactant is gone: nothing is breathed, eaten or taken up that is not there.
 import { describe, expect, it } from 'vitest';
 import { ALK, IC, NAMES, STATES } from '../../src/model/components';
-import { enterCell, makeWorkspace, ratesIn } from '../../src/model/network/slope';
-import { ID, PROCESSES, PROCESS_NAMES } from '../../src/model/processes/catalogue';
+import { ratesIn } from '../../src/model/kernel/rates';
+import { enterCell, makeWorkspace } from '../../src/model/network/slope';
+import { ID, PROCESSES } from '../../src/model/processes/catalogue';
+import { DEFINITIONS } from '../../src/model/processes/definitions';
+import { runningIn } from './plainKernel';
 import { livedLoop, randomState } from './tinyLoop';
 
 /** Carbon and alkalinity bear the balance of what else reacts: alkalinity may fall below zero, carbon comes back from the air. */
@@ -11,9 +14,7 @@ const BALANCE: ReadonlySet<number> = new Set([ALK, IC]);
 const TRACE = 0.02;
 /** Share of its full rate that is left when a reactant is gone. */
 const NEGLIGIBLE = 1e-6;
-/** network/solidsMoves.ts; these and the unnamed are first order in what they move */
-const WRITTEN_OUT = /^(settle|catch|shear)/;
-/** Leaks and steady doses, and an index, take nothing that can run out. */
+/** Leaks and steady doses, and an index, take nothing that can run out; moves are first order in what they move. */
 const BOUNDLESS = new Set(['rootRelaxation', 'oxygenTransfer', 'carbonDioxideTransfer', 'nitrogenTransfer']);
 
 describe('with a reactant gone', () => {
@@ -27,11 +28,11 @@ describe('with a reactant gone', () => {
     return data.r0[cell * PROCESSES + p];
   }
 
-  it.each(PROCESS_NAMES.filter((name) => !WRITTEN_OUT.test(name) && !BOUNDLESS.has(name)).map((name) => [name]))('%s stops', (name) => {
+  it.each(DEFINITIONS.filter(({ id, moves }) => !moves && !BOUNDLESS.has(id)).map(({ id }) => [id]))('%s stops', (name) => {
     const p = ID[name];
     const { rows, coefficients } = matrix.columns[p];
     for (const cell of assembly.cells) {
-      if (!Array.from(cell.active).includes(p)) continue;
+      if (!runningIn(cell).includes(p)) continue;
       const y = randomState(season, `vanishing ${name}`);
       const full = rate(cell.index, p, y);
       rows.forEach((row, i) => {

@@ -3,7 +3,6 @@ import { pow } from '../../numerics/elementary';
 import type { Cell } from '../cell';
 import { CLOG, FF, FI, FS, LEAF, MF, MI, MS, PO, SF, SI, SL, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
-import { ID } from '../processes/catalogue';
 import type { StageType } from '../stages/stageType';
 
 /** What a person set on the stage. */
@@ -53,45 +52,5 @@ export function setSolidsForcing(cell: Cell, type: StageType, y: Float64Array, o
     mat: (organicDry * (y[o + MF] + y[o + MS]) + inertDry * y[o + MI]) / cell.floor,
     outlet: settings.outlet, lamp_W: settings.lamp_W, mesh_um: settings.mesh_um,
   });
-}
-
-const known = new Map<number, Int32Array>();
-
-/** The processes that can run in a cell as it is forced now; those of components solved alone first, by component. */
-export function activeProcesses(cell: Cell, alone: Int32Array): Int32Array {
-  const catches = cell.catch0 + cell.catch1 + cell.catch2 > 0;
-  const signs = [
-    cell.bedThickness > 0, cell.settle0 + cell.settle1 + cell.settle2 > 0, catches, catches || cell.release > 0 || cell.filter, cell.shear > 0,
-    cell.stir > 0 && cell.sludgeRoom > 0, cell.release > 0, cell.filter, cell.fish, cell.bed, cell.kill > 0,
-  ];
-  let key = (cell.doseRate > 0 ? cell.doseProcess + 1 : 0) << signs.length;
-  for (let i = 0; i < signs.length; i++) if (signs[i]) key |= 1 << i;
-  const found = known.get(key);
-  if (found) return found;
-  const made = listActive(signs, cell.doseRate > 0 ? cell.doseProcess : -1, alone);
-  known.set(key, made);
-  return made;
-}
-
-function listActive(signs: readonly boolean[], dose: number, alone: Int32Array): Int32Array {
-  const [bed, settles, catches, holds, shears, stirs, releases, filter, fish, plants, kills] = signs;
-  const off = new Set<number>();
-  const range = (from: number, to: number, on: boolean): void => { if (!on) for (let p = from; p <= to; p++) off.add(p); };
-  range(ID.hydrolysisSludgeFast, ID.hydrolysisSludgeSlow, bed);
-  range(ID.sludgeAerobic, ID.poreSulfideGasOut, bed);
-  range(ID.settleCoarseFast, ID.settleSuperfineInert, settles);
-  range(ID.catchCoarseFast, ID.catchSuperfineInert, catches);
-  range(ID.hydrolysisCaughtFast, ID.hydrolysisCaughtSlow, holds);
-  range(ID.clumpDenitrificationFast, ID.clumpDenitrificationSlow, holds);
-  range(ID.shearFast, ID.shearInert, shears);
-  range(ID.stirFast, ID.stirInert, stirs);
-  range(ID.releaseFast, ID.releaseInert, releases);
-  range(ID.filterUnclogging, ID.filterUnclogging, filter);
-  range(ID.fishGrowth, ID.fishBasal, fish);
-  range(ID.uptakeNitrate, ID.rootRelaxation, plants);
-  range(ID.freeBacteriaKill, ID.freeBacteriaKill, kills);
-  for (let p = ID.doseCalciumHydroxide; p <= ID.dosePotassiumBicarbonate; p++) if (p !== dose) off.add(p);
-  const on = Array.from(alone, (_, p) => p).filter((p) => !off.has(p));
-  const order = (p: number): number => (alone[p] >= 0 ? alone[p] : 1000);
-  return Int32Array.from(on.sort((a, b) => order(a) - order(b) || a - b));
+  cell.holds = cell.catch0 + cell.catch1 + cell.catch2 > 0 || cell.release > 0 || cell.filter;
 }

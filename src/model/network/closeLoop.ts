@@ -2,13 +2,15 @@
 // takes from the last cell it must give to the first, and from there water carries it on round the loop, again and again: its
 // echo in each cell is the same share for all that is dissolved and does not vanish on the way. Fast reactants (oxygen,
 // sulfide, organics, methane) and solids die out instead, and get no more than the return itself. Either way every sum stays kept.
-import { ALK, FLOWING, N2, OP, STATES, TAN } from '../components';
+import { FLOWING, LASTING, STATES } from '../components';
 import { addStretch } from '../../numerics/vectors';
 import { breakCoarse } from './links';
 import type { LoopData } from './loopData';
 
-/** Two stretches of components last: TAN to alkalinity, and nitrogen gas over the salts to free bacteria. */
-const lasts = (i: number): boolean => (i >= TAN && i <= ALK) || (i >= N2 && i <= OP);
+/** Components that last stand in stretches: where each begins, and how many they are. */
+const BEGINS = LASTING.filter((i) => !LASTING.includes(i - 1));
+const LENGTHS = BEGINS.map((from) => Array.from({ length: FLOWING }, (_, n) => n).findIndex((n) => !LASTING.includes(from + n)));
+const lasts = Array.from({ length: FLOWING }, (_, i) => LASTING.includes(i));
 
 /** What leaves the last cell, in one solve. */
 const leaves = new Float64Array(FLOWING);
@@ -40,7 +42,7 @@ export function closeLoop(data: LoopData, d: number, u: Float64Array): void {
     const rate = link.rate / d;
     for (let i = 0; i < FLOWING; i++) {
       leaves[i] = u[a + i];
-      if (!round || !lasts(i)) u[b + i] += rate * leaves[i];
+      if (!round || !lasts[i]) u[b + i] += rate * leaves[i];
     }
     if (link.shear > 0) breakCoarse(link, rate, u, a, u, b);
   }
@@ -51,6 +53,5 @@ export function closeLoop(data: LoopData, d: number, u: Float64Array): void {
 }
 
 function addEcho(to: Float64Array, o: number, share: number): void {
-  addStretch(to, o + TAN, leaves, TAN, share, ALK - TAN + 1);
-  addStretch(to, o + N2, leaves, N2, share, OP - N2 + 1);
+  for (let k = 0; k < BEGINS.length; k++) addStretch(to, o + BEGINS[k], leaves, BEGINS[k], share, LENGTHS[k]);
 }

@@ -2,12 +2,10 @@
 import type { Cell } from '../cell';
 import { FLOWING, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
-import { PROCESSES, SLOTS } from '../processes/catalogue';
+import { BLOCK, DERIVATIVES, DIAGONALS, FACTORS, PROCESSES } from '../kernel/sizes';
 import type { Saturation } from '../processes/gas';
 import type { Kinetics } from '../processes/kineticsAt';
-import { BLOCK, FACTORS } from './places';
 import type { Matrix } from './matrix';
-import type { MoveNumbers } from './solidsMoves';
 
 /** Water from one cell to another, m³/d; −1 stands for outside (a rig's inflow or outlet). */
 export interface Link {
@@ -29,7 +27,6 @@ export interface LoopData {
   sorted: readonly Link[];
   matrix: Matrix;
   kinetics: Kinetics;
-  moves: MoveNumbers;
   saturation: Saturation;
   /** conditional constants, CONDITIONAL_LENGTH a cell */
   constants: Float64Array;
@@ -43,10 +40,8 @@ export interface LoopData {
   light: (t: number) => number;
   /** rates at the two stages; kept derivatives; corrections W·u by process, both stages together */
   r0: Float64Array; r1: Float64Array; g: Float64Array; gScratch: Float64Array; delta: Float64Array;
-  /** dense blocks before and after factorising; inverted diagonals of the rows solved alone */
-  w: Float64Array; lu: Float64Array; own: Float64Array; inverse: Float64Array;
-  /** the part of the diagonals that links and moves of solids set, fixed between cuts */
-  ownFixed: Float64Array;
+  /** W of each cell: entries of its dense block, and what stands on the diagonals of components solved alone; and its factors */
+  w: Float64Array; own: Float64Array; lu: Float64Array;
   /** extents since they were last emptied; [cells][processes], and what a hold added, g O2 a cell */
   extents: Float64Array; held: Float64Array; holdRate0: Float64Array; holdRate1: Float64Array; holdDelta: Float64Array;
   /** water moved by each link, and outside inflow and outflow of every flowing component since last emptied */
@@ -55,16 +50,16 @@ export interface LoopData {
   tolerance: Float64Array; clipped: Float64Array;
 }
 
-export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matrix, kinetics: Kinetics, saturation: Saturation, moves: MoveNumbers): LoopData {
+export function makeLoopData(cells: readonly Cell[], links: Link[], matrix: Matrix, kinetics: Kinetics, saturation: Saturation): LoopData {
   const n = cells.length;
   const array = (length: number): Float64Array => new Float64Array(length);
   return {
     cells, links,
     forward: [], back: [], inlets: [], outlets: [], into: [], outflow: array(n), echo: array(n), sorted: [],
-    matrix, kinetics, saturation, moves,
+    matrix, kinetics, saturation,
     constants: array(n * CONDITIONAL_LENGTH), h: array(n).fill(1e-4), h1: array(n).fill(1e-4), inflow: array(FLOWING), holdO2: -1, holdH: 0, light: () => 0,
-    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * PROCESSES * SLOTS), gScratch: array(PROCESSES * SLOTS), delta: array(n * PROCESSES),
-    w: array(n * BLOCK), lu: array(n * FACTORS), own: array(n * STATES), ownFixed: array(n * STATES), inverse: array(n * STATES),
+    r0: array(n * PROCESSES), r1: array(n * PROCESSES), g: array(n * DERIVATIVES), gScratch: array(DERIVATIVES), delta: array(n * PROCESSES),
+    w: array(n * BLOCK), own: array(n * DIAGONALS), lu: array(n * FACTORS),
     extents: array(n * PROCESSES), held: array(n), holdRate0: array(n), holdRate1: array(n), holdDelta: array(n),
     received: array(FLOWING), released: array(FLOWING), outRate0: array(FLOWING), outRate1: array(FLOWING), outDelta: array(FLOWING),
     tolerance: array(n * STATES), clipped: array(STATES),

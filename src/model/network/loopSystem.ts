@@ -1,7 +1,9 @@
 // The loop as a stiff system for the integrator: slope, factor, solve, and the books kept at every accepted step.
 import { ALK, FLOWING, STATES } from '../components';
 import type { StiffSystem } from '../../numerics/rosenbrock';
-import { addThreeStretch, firstBelowZero } from '../../numerics/vectors';
+import { firstBelowZero } from '../../numerics/vectors';
+import { addExtents } from '../kernel/addExtents';
+import { PROCESSES } from '../kernel/sizes';
 import type { Workspace } from '../processes/workspace';
 import { factorBlocks, gather, solveLoop } from './blockSolve';
 import type { LoopData } from './loopData';
@@ -10,6 +12,8 @@ import { loopSlope, makeWorkspace } from './slope';
 
 /** Times its tolerance that one component may err: a mean over hundreds would let a tank's oxygen stray by a milligram. */
 const ONE_ALONE = 8;
+/** Components whose errors the norm is the mean of: as many as there were when tolerances were chosen, so that one more, where it is nothing, changes no step. */
+const COUNTED = 49;
 
 export class LoopSystem implements StiffSystem {
   readonly size: number;
@@ -61,10 +65,10 @@ export class LoopSystem implements StiffSystem {
     y[i] = 0;
   }
 
-  /** Extents of all processes; those that cannot run have rates of zero since the last cut. */
+  /** Extents of all processes that can run. */
   private addExtents(half: number): void {
-    const { extents, r0, r1, delta } = this.data;
-    addThreeStretch(extents, r0, r1, delta, half, 0, extents.length);
+    const { cells, extents, r0, r1, delta } = this.data;
+    for (let c = 0; c < cells.length; c++) addExtents(cells[c], extents, r0, r1, delta, half, c * PROCESSES);
   }
 
   private book(h: number): void {
@@ -99,8 +103,7 @@ export class LoopSystem implements StiffSystem {
       total += sum;
       if (sum > worst) worst = sum;
     }
-    const n = STATES;
-    const value = cells.length > 16 ? Math.sqrt(worst / n) : Math.sqrt(total / (n * cells.length));
+    const value = cells.length > 16 ? Math.sqrt(worst / COUNTED) : Math.sqrt(total / (COUNTED * cells.length));
     return Number.isFinite(value) ? Math.max(value, Math.sqrt(largest) / ONE_ALONE) : Infinity;
   }
 }

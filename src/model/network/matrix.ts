@@ -1,15 +1,12 @@
-// The stoichiometric matrix laid flat for the inner loop: state rows first, outside reservoirs apart, and which components are solved alone.
+// The stoichiometric matrix of a run: what of it the kernels read, and all of it laid flat.
 import { ALL, STATES } from '../components';
 import type { Column } from '../continuity';
-import { PROCESSES } from '../processes/catalogue';
-import { DEFINITIONS } from '../processes/definitions';
+import { PROCESSES, TABLE_OF } from '../kernel/sizes';
 
 export interface Matrix {
   /** entries of process p are start[p] … start[p+1]−1: state rows and coefficients */
   start: Int32Array; rows: Int32Array; coefficients: Float64Array;
-  /** component solved alone by a process, or −1 */
-  alone: Int32Array;
-  /** the coefficients once more as [processes][states], for the columns written out in columns.ts */
+  /** the coefficients that depend on parameters, where the kernels look for them (kernel/table.ts) */
   table: Float64Array;
   /** full columns, outside reservoirs included, for the ledger */
   columns: readonly Column[];
@@ -19,17 +16,17 @@ export function layMatrix(columns: readonly Column[]): Matrix {
   const start = new Int32Array(PROCESSES + 1);
   const rows: number[] = [];
   const coefficients: number[] = [];
-  const alone = new Int32Array(PROCESSES).fill(-1);
-  const table = new Float64Array(PROCESSES * STATES);
   columns.forEach((column, p) => {
     start[p] = rows.length;
     const entries = Array.from(column.rows, (row, i) => [row, column.coefficients[i]] as const).filter(([row]) => row < STATES);
-    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); table[p * STATES + row] = coefficient; }
-    const definition = DEFINITIONS[p];
-    if (definition.alone !== undefined) alone[p] = definition.alone;
+    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); }
   });
   start[PROCESSES] = rows.length;
-  return { start, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), alone, table, columns };
+  const table = Float64Array.from(TABLE_OF, ([p, component]) => {
+    const at = columns[p].rows.indexOf(component);
+    return at < 0 ? 0 : columns[p].coefficients[at];
+  });
+  return { start, rows: Int32Array.from(rows), coefficients: Float64Array.from(coefficients), table, columns };
 }
 
 /** Amounts of one extent vector as components, outside reservoirs included: Σ column × extent. */

@@ -1,33 +1,22 @@
 // A step may overdraw a component by a hair. Before anything is clipped, the process that drew on it is undone by as much:
 // its whole column backwards, so that nothing is lost and the books stay true. What flows may also come back along a link.
-import { ALK, CA, CF, CH4, FE, K, NO2, NO3, O2, P, PO, PS, S2, SOLIDS, SS, STATES, TAN } from '../components';
-import { ID, PROCESSES } from '../processes/catalogue';
+import { ALK, STATES } from '../components';
+import { PROCESSES } from '../kernel/sizes';
+import { DEFINITIONS } from '../processes/definitions';
 import type { Link } from './loopData';
 import type { Matrix } from './matrix';
 
-/** component → processes to undo, in turn */
-const DRAWERS = new Map<number, readonly number[]>([
-  [SS, [ID.heterotrophsAerobic, ID.heterotrophsAnoxic]],
-  [S2, [ID.sulfideOxidation, ID.hydrogenSulfideTransfer]],
-  [TAN, [ID.nitritation, ID.heterotrophsAerobic, ID.uptakeAmmonium]],
-  [O2, [ID.heterotrophsAerobic, ID.sludgeAerobic, ID.nitritation, ID.fishBasal, ID.fishGrowth]],
-  [NO2, [ID.nitriteOxidation]],
-  [NO3, [ID.heterotrophsAnoxic, ID.sludgeAnoxic, ID.uptakeNitrate]],
-  [P, [ID.uptakePhosphate]], [K, [ID.uptakePotassium]], [CA, [ID.uptakeCalcium]], [FE, [ID.uptakeIron]],
-  [CH4, [ID.methaneTransfer, ID.methaneOxidation]],
-  [PO, [ID.sludgeLeak, ID.sludgeAerobic]],
-  [PS, [ID.poreSulfideDiffusion]],
-  ...SOLIDS.flat().map((component): [number, number[]] => [component, [ID.settleCoarseFast + component - CF, ID.catchCoarseFast + component - CF]]),
-]);
+/** Processes to undo for a component, in turn, as their definitions say. */
+const drawersOf = (component: number): number[] => DEFINITIONS.flatMap(({ undone = [] }, p) => (
+  undone.flatMap(([of, turn]) => (of === component ? [{ p, turn }] : [])))).sort((a, b) => a.turn - b.turn).map(({ p }) => p);
+const DRAWERS: readonly (readonly number[])[] = Array.from({ length: STATES }, (_, component) => drawersOf(component));
 
 /**
  * Brings y[o + component] back towards zero by undoing processes of cell `c` that drew on it.
  * @param extents this day's extents, mended along
  */
 export function undoOverdraft(matrix: Matrix, y: Float64Array, o: number, component: number, extents: Float64Array, c: number): void {
-  const drawers = DRAWERS.get(component);
-  if (!drawers) return;
-  for (const p of drawers) {
+  for (const p of DRAWERS[component]) {
     const missing = -y[o + component];
     if (!(missing > 0)) return;
     const { start, rows, coefficients } = matrix;

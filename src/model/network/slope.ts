@@ -1,22 +1,14 @@
 // The right-hand side: rates of every process in every cell, times the matrix, plus what the links carry.
 import { ALK, IC, O2, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
-import { PROCESSES, SLOTS } from '../processes/catalogue';
-import { doseRates } from '../processes/dosing';
-import { filmRates, saturation } from '../processes/film';
-import { fishRates } from '../processes/fish';
-import { gasRates } from '../processes/gas';
-import { hydrolysisRates } from '../processes/hydrolysis';
-import { freeBacteriaRates } from '../processes/freeBacteria';
-import { plantRates } from '../processes/plants';
-import { sludgeRates } from '../processes/sludge';
-import { solidsRates } from '../processes/solids';
+import { applyColumns } from '../kernel/applyColumns';
+import { ratesIn } from '../kernel/rates';
+import { DERIVATIVES, PROCESSES } from '../kernel/sizes';
+import { saturation } from '../processes/film';
 import type { Workspace } from '../processes/workspace';
 import { acidBase } from './acidBase';
-import { applyColumns } from './columns';
 import { carryAll } from './links';
 import type { LoopData } from './loopData';
-import { moveSolids } from './solidsMoves';
 
 /** A workspace for a loop; its cell, offsets and arrays are set as it moves. */
 export function makeWorkspace(data: LoopData): Workspace {
@@ -36,7 +28,7 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.keeps = stage === 0;
   // What is written where nobody asks for derivatives is never read: one cell's room does for all.
   w.g = stage === 0 ? data.g : data.gScratch;
-  w.go = stage === 0 ? index * PROCESSES * SLOTS : 0;
+  w.go = stage === 0 ? index * DERIVATIVES : 0;
   w.perVolume = 1 / w.cell.volume;
   w.pull = 0;
   // The latest pH found is the nearest: that of a trial step's end, where the next begins.
@@ -56,41 +48,16 @@ export function enterCell(w: Workspace, data: LoopData, index: number, y: Float6
   w.nitrifying = left * saturation(y[w.o + IC] * w.perVolume, k.nitrifierCarbon);
 }
 
-/** All rates of the cells that the workspaces are in. Goes process by process, not cell by cell: the code of all of them does not fit a processor's nearest cache, that of one does. */
-export function ratesIn(spaces: readonly Workspace[], data: LoopData): void {
-  const { kinetics: k, saturation } = data;
-  const { table } = data.matrix;
-  const n = spaces.length;
-  for (let c = 0; c < n; c++) filmRates(spaces[c], k);
-  for (let c = 0; c < n; c++) hydrolysisRates(spaces[c], k);
-  for (let c = 0; c < n; c++) if (spaces[c].cell.bedThickness > 0) sludgeRates(spaces[c], k);
-  for (let c = 0; c < n; c++) if (spaces[c].cell.fish) fishRates(spaces[c], table);
-  for (let c = 0; c < n; c++) solidsRates(spaces[c], k);
-  for (let c = 0; c < n; c++) gasRates(spaces[c], saturation, table, k);
-  for (let c = 0; c < n; c++) freeBacteriaRates(spaces[c], k);
-  for (let c = 0; c < n; c++) {
-    const w = spaces[c];
-    if (w.cell.bed) plantRates(w, k);
-    if (w.cell.doseRate > 0) doseRates(w);
-  }
-}
-
 /** f(t, y) of the whole loop; stage 0 also writes derivatives to data.g. */
 export function loopSlope(data: LoopData, spaces: readonly Workspace[], t: number, y: Float64Array, out: Float64Array, stage: 0 | 1): void {
-  const { cells, moves } = data;
+  const { cells } = data;
   const { table } = data.matrix;
   const n = cells.length;
   carryAll(data, y, out, stage === 0 ? data.outRate0 : data.outRate1);
   const light = data.light(t);
   for (let c = 0; c < n; c++) { spaces[c].light = light; enterCell(spaces[c], data, c, y, stage); }
   ratesIn(spaces, data);
-  for (let c = 0; c < n; c++) { const w = spaces[c]; moveSolids(cells[c], moves, w.perVolume, y, out, w.o, w.r, w.ro); }
-  for (let c = 0; c < n; c++) { const w = spaces[c]; applyColumns(cells[c], table, w.r, w.ro, out, w.o); }
-  for (let c = 0; c < n; c++) {
-    const { r, ro, o } = spaces[c];
-    const { from, at, coefficients } = cells[c].work.apply;
-    for (let i = 0; i < from.length; i++) out[o + at[i]] += coefficients[i] * r[ro + from[i]];
-  }
+  for (let c = 0; c < n; c++) { const w = spaces[c]; applyColumns(cells[c], w.perVolume, table, y, w.r, w.ro, out, w.o); }
   if (data.holdO2 >= 0) {
     const hold = stage === 0 ? data.holdRate0 : data.holdRate1;
     for (let c = 0; c < cells.length; c++) {

@@ -1,32 +1,30 @@
-// All process definitions in catalogue order, and the stoichiometric matrix closed from them.
+// All process definitions in the order their rates stand in, and the stoichiometric columns closed from them.
 import { closeColumn } from '../continuity';
 import type { Column } from '../continuity';
 import type { Values } from '../parameters/values';
-import { PROCESS_NAMES } from './catalogue';
 import type { Definition } from './definition';
-import { dosingDefinitions } from './dosing';
-import { filmDefinitions } from './film';
-import { fishDefinitions } from './fish';
-import { gasDefinitions } from './gas';
-import { hydrolysisDefinitions } from './hydrolysis';
-import { freeBacteriaDefinitions } from './freeBacteria';
-import { plantDefinitions } from './plants';
-import { sludgeDefinitions } from './sludge';
-import { solidsDefinitions } from './solids';
+import { FAMILIES } from './families';
+import { WHERE } from './where';
+import type { Where } from './where';
 
-const all = [...filmDefinitions, ...hydrolysisDefinitions, ...sludgeDefinitions, ...solidsDefinitions, ...gasDefinitions, ...fishDefinitions, ...plantDefinitions, ...freeBacteriaDefinitions, ...dosingDefinitions];
+export const whereOf = (definition: Definition): Where => definition.where ?? 'everywhere';
 
-/** Definitions, in the order of PROCESS_NAMES. */
-export const DEFINITIONS: readonly Definition[] = PROCESS_NAMES.map((name) => {
-  const found = all.find((definition) => definition.id === name);
-  if (!found) throw new Error(`process ${name} has no definition`);
-  return found;
-});
+/** Processes that run in the same cells stand together, so that what cannot run is passed over whole; then goes the families' order. */
+function ordered(definitions: readonly Definition[]): Definition[] {
+  return (Object.keys(WHERE) as Where[]).flatMap((where) => definitions.filter((definition) => whereOf(definition) === where));
+}
 
-/** The closed columns, in the order of PROCESS_NAMES. @param content table of content.ts */
+export const DEFINITIONS: readonly Definition[] = ordered(FAMILIES.flatMap(({ definitions }) => definitions));
+
+/** The closed columns, in the order of DEFINITIONS. @param content table of content.ts */
 export function closedColumns(values: Values, content: readonly Float64Array[]): Column[] {
   return DEFINITIONS.map((definition) => {
     const stoichiometry = { fixed: new Map(definition.fixed(values)), unknowns: definition.unknowns };
-    return closeColumn(definition.id, stoichiometry, definition.fromOutside ? content.map((row) => row.map((v, e) => (e === row.length - 1 ? v : 0))) : content);
+    const last = content[0].length - 1;
+    return closeColumn(
+      definition.id,
+      stoichiometry,
+      definition.fromOutside ? content.map((row) => row.map((v, e) => (e === last ? v : 0))) : content,
+    );
   });
 }

@@ -16,7 +16,7 @@ export const DOSE_OF: Readonly<Record<Base, ProcessName>> = {
 };
 
 const dose = (base: Base, brings: readonly (readonly [component: number, perMole: number])[]): Definition => ({
-  id: DOSE_OF[base], unit: 'g', fixed: () => brings.map(([component, amount]) => [component, amount / molar[base]] as const), unknowns: [ALK], fromOutside: true,
+  id: DOSE_OF[base], unit: 'g', fixed: () => brings.map(([component, amount]) => [component, amount / molar[base]] as const), unknowns: [ALK], where: 'dosed', fromOutside: true,
 });
 
 export const dosingDefinitions: readonly Definition[] = [

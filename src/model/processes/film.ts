@@ -2,27 +2,41 @@
 // Growth at full yield and conversion; film beyond a guild's capacity leaves as fine solids (Zhu & Chen 1999; Ling & Chen 2005).
 import { ALK, BA, BH, BN, CH4, FF, FS, IC, MF, MI, MS, N2, NO2, NO3, O2, P, S2, SO4, SS, TAN } from '../components';
 import type { Values } from '../parameters/values';
-import { ID, SLOTS } from './catalogue';
+import { ID, KEPT } from './catalogue';
 import type { Definition } from './definition';
-import type { Kinetics } from './kineticsAt';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
-const guilds = [['AmmoniaOxidisers', BA], ['NitriteOxidisers', BN], ['Heterotrophs', BH]] as const;
+/** Guilds, their films, and the growth that what they let go follows. */
+const guilds = [
+  ['AmmoniaOxidisers', BA, ['nitritation']], ['NitriteOxidisers', BN, ['nitriteOxidation']], ['Heterotrophs', BH, ['heterotrophsAerobic', 'heterotrophsAnoxic']],
+] as const;
 
 /** g COD of film from a g COD of organics that nitrate burns */
 const anoxicYield = (v: Values): number => v.kinetics.hetYield * v.kinetics.anoxicYield;
 
 export const filmDefinitions: readonly Definition[] = [
-  { id: 'nitritation', unit: 'g N', fixed: (v) => [[NO2, 1], [BA, v.kinetics.aobYield]], unknowns: [TAN, O2, IC, ALK], fast: [TAN, O2] },
-  { id: 'nitriteOxidation', unit: 'g N', fixed: (v) => [[NO3, 1], [BN, v.kinetics.nobYield]], unknowns: [NO2, O2, IC, ALK], fast: [NO2, O2] },
-  { id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK], fast: [SS, O2, TAN] },
-  { id: 'heterotrophsAnoxic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, anoxicYield(v)], [TAN, -anoxicYield(v) * v.matter.filmN]], unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN] },
-  ...guilds.flatMap(([name, film]): Definition[] => [
-    { id: `slough${name}`, unit: 'g COD', fixed: (v) => [[film, -1], [FF, 1 - v.kinetics.sloughSlow], [FS, v.kinetics.sloughSlow]], unknowns: [TAN, P, SO4, O2, IC, ALK], alone: P },
-    { id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK], alone: P },
-  ]),
-  { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2] },
-  { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4 },
+  { id: 'nitritation', unit: 'g N', fixed: (v) => [[NO2, 1], [BA, v.kinetics.aobYield]], unknowns: [TAN, O2, IC, ALK], fast: [TAN, O2], undone: [[TAN, 1], [O2, 3]] },
+  { id: 'nitriteOxidation', unit: 'g N', fixed: (v) => [[NO3, 1], [BN, v.kinetics.nobYield]], unknowns: [NO2, O2, IC, ALK], fast: [NO2, O2], undone: [[NO2, 1]] },
+  {
+    id: 'heterotrophsAerobic', unit: 'g COD', fixed: (v) => [[SS, -1], [BH, v.kinetics.hetYield]], unknowns: [TAN, O2, IC, ALK],
+    fast: [SS, O2, TAN], undone: [[SS, 1], [TAN, 2], [O2, 1]],
+  },
+  {
+    id: 'heterotrophsAnoxic', unit: 'g COD',
+    fixed: (v) => [[SS, -1], [BH, anoxicYield(v)], [TAN, -anoxicYield(v) * v.matter.filmN]],
+    unknowns: [NO3, N2, IC, ALK], fast: [SS, NO3, TAN], undone: [[SS, 2], [NO3, 1]],
+  },
+  // What a film lets go leaves as solids; without phosphorus, sulfate or oxygen to build those, as dissolved organics.
+  ...guilds.map(([name, film, follows]): Definition => ({
+    id: `slough${name}`, unit: 'g COD', unknowns: [TAN, P, SO4, O2, IC, ALK],
+    fixed: (v) => [[film, -1], [FF, 1 - v.kinetics.sloughSlow], [FS, v.kinetics.sloughSlow]],
+    alone: P, fast: [O2], follows,
+  })),
+  ...guilds.map(([name, film, follows]): Definition => ({
+    id: `lysis${name}`, unit: 'g COD', fixed: () => [[film, -1], [SS, 1]], unknowns: [TAN, IC, ALK], opposes: `slough${name}`, follows,
+  })),
+  { id: 'sulfideOxidation', unit: 'g S', fixed: () => [[S2, -1]], unknowns: [SO4, O2, ALK], fast: [S2, O2], undone: [[S2, 1]] },
+  { id: 'methaneOxidation', unit: 'g COD', fixed: () => [[CH4, -1]], unknowns: [O2, IC], alone: CH4, undone: [[CH4, 2]] },
 ];
 
 /** Saturation of a rate by its reactant. Below zero, where a trial step may stand for a moment, it runs backwards, as smoothly and at most a third as fast: without that, or as fast as forwards, steps come to swing round zero. */
@@ -55,7 +69,7 @@ function roomFor(own: number, oxygen: number, oxygenRoom: number): number {
 const SCARCE_O2 = 1, SCARCE_SS = 6, SCARCE_NO3 = 0.7, SCARCE_TAN = 0.1;
 
 /** Rates of every film process in the cell, and of sulfide in the open water; per day. */
-export function filmRates(w: Workspace, k: Kinetics): void {
+export function filmRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const area = cell.film;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
@@ -132,39 +146,34 @@ export function filmRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.methaneOxidation] = methane * y[o + CH4] * v;
 
   if (!w.keeps) return;
-  let s = go + ID.heterotrophsAerobic * SLOTS;
   const steepSS = steepness(ss, k.hetSubstrate, SCARCE_SS) * v;
-  g[s] = hetMax * fO * steepSS;
-  g[s + 1] = hetMax * fSS * steepness(o2, k.hetO2, SCARCE_O2) * v;
-  g[s + 2] = hetFull * fSS * fO * tanSlope;
-  s = go + ID.heterotrophsAnoxic * SLOTS;
-  g[s] = anoxicMax * fN * steepSS;
-  g[s + 1] = anoxicMax * fSS * steepness(no3, k.hetNO3, SCARCE_NO3) * v;
-  g[s + 2] = hetFull * anoxicShare * fSS * fN * tanSlope;
-  s = go + ID.nitritation * SLOTS;
-  g[s] = aobMax * fAO * k.aobTAN / ((k.aobTAN + tan) * (k.aobTAN + tan)) * v;
-  g[s + 1] = seen > 0 ? aobMax * fA * k.aobO2 / ((k.aobO2 + filmO2) * (k.aobO2 + filmO2)) * v : 0;
-  s = go + ID.nitriteOxidation * SLOTS;
-  g[s] = nobMax * fNO * k.nobNO2 / ((k.nobNO2 + no2) * (k.nobNO2 + no2)) * v;
-  g[s + 1] = seen > 0 ? nobMax * fN2 * k.nobO2 / ((k.nobO2 + filmO2) * (k.nobO2 + filmO2)) * v : 0;
-  s = go + ID.sulfideOxidation * SLOTS;
-  g[s] = reach * fS * v;
-  g[s + 1] = reach * sulfide * steepness(o2, k.oxidationO2, SCARCE_O2) * v;
-  g[go + ID.methaneOxidation * SLOTS] = methane * v;
+  g[go + KEPT.heterotrophsAerobic_SS] = hetMax * fO * steepSS;
+  g[go + KEPT.heterotrophsAerobic_O2] = hetMax * fSS * steepness(o2, k.hetO2, SCARCE_O2) * v;
+  g[go + KEPT.heterotrophsAerobic_TAN] = hetFull * fSS * fO * tanSlope;
+  g[go + KEPT.heterotrophsAnoxic_SS] = anoxicMax * fN * steepSS;
+  g[go + KEPT.heterotrophsAnoxic_NO3] = anoxicMax * fSS * steepness(no3, k.hetNO3, SCARCE_NO3) * v;
+  g[go + KEPT.heterotrophsAnoxic_TAN] = hetFull * anoxicShare * fSS * fN * tanSlope;
+  g[go + KEPT.nitritation_TAN] = aobMax * fAO * k.aobTAN / ((k.aobTAN + tan) * (k.aobTAN + tan)) * v;
+  g[go + KEPT.nitritation_O2] = seen > 0 ? aobMax * fA * k.aobO2 / ((k.aobO2 + filmO2) * (k.aobO2 + filmO2)) * v : 0;
+  g[go + KEPT.nitriteOxidation_NO2] = nobMax * fNO * k.nobNO2 / ((k.nobNO2 + no2) * (k.nobNO2 + no2)) * v;
+  g[go + KEPT.nitriteOxidation_O2] = seen > 0 ? nobMax * fN2 * k.nobO2 / ((k.nobO2 + filmO2) * (k.nobO2 + filmO2)) * v : 0;
+  g[go + KEPT.sulfideOxidation_S2] = reach * fS * v;
+  g[go + KEPT.sulfideOxidation_O2] = reach * sulfide * steepness(o2, k.oxidationO2, SCARCE_O2) * v;
+  g[go + KEPT.methaneOxidation_CH4] = methane * v;
   // Where phosphorus or oxygen is scarce it decides what leaves as solids and what dissolves; the rest of it follows growth.
   const scarcity = k.sloughP / ((phosphate + k.sloughP) * (phosphate + k.sloughP)) * byS * byO * v;
   const stifled = byP * byS * k.sloughO2 / ((o2 + k.sloughO2) * (o2 + k.sloughO2)) * v;
-  keepRelease(g, go + ID.sloughAmmoniaOxidisers * SLOTS, go + ID.lysisAmmoniaOxidisers * SLOTS, sloughA, fullA, builds, scarcity, stifled);
-  keepRelease(g, go + ID.sloughNitriteOxidisers * SLOTS, go + ID.lysisNitriteOxidisers * SLOTS, sloughN, fullN, builds, scarcity, stifled);
-  keepRelease(g, go + ID.sloughHeterotrophs * SLOTS, go + ID.lysisHeterotrophs * SLOTS, sloughH, fullH, builds, scarcity, stifled);
-}
-
-/** Of what a guild lets go: derivatives to phosphorus and to oxygen by what stands in for it, and the share of growth that leaves as solids and dissolved. */
-function keepRelease(g: Float64Array, slough: number, lysis: number, rate: number, full: number, builds: number, scarcity: number, stifled: number): void {
-  g[slough] = rate * scarcity;
-  g[lysis] = -rate * scarcity;
-  g[slough + 1] = full * builds;
-  g[lysis + 1] = full * (1 - builds);
-  g[slough + 2] = rate * stifled;
-  g[lysis + 2] = -rate * stifled;
+  // What leaves as solids; what dissolves opposes it.
+  g[go + KEPT.sloughAmmoniaOxidisers_P] = sloughA * scarcity;
+  g[go + KEPT.sloughAmmoniaOxidisers_O2] = sloughA * stifled;
+  g[go + KEPT.sloughAmmoniaOxidisers_share] = fullA * builds;
+  g[go + KEPT.lysisAmmoniaOxidisers_share] = fullA * (1 - builds);
+  g[go + KEPT.sloughNitriteOxidisers_P] = sloughN * scarcity;
+  g[go + KEPT.sloughNitriteOxidisers_O2] = sloughN * stifled;
+  g[go + KEPT.sloughNitriteOxidisers_share] = fullN * builds;
+  g[go + KEPT.lysisNitriteOxidisers_share] = fullN * (1 - builds);
+  g[go + KEPT.sloughHeterotrophs_P] = sloughH * scarcity;
+  g[go + KEPT.sloughHeterotrophs_O2] = sloughH * stifled;
+  g[go + KEPT.sloughHeterotrophs_share] = fullH * builds;
+  g[go + KEPT.lysisHeterotrophs_share] = fullH * (1 - builds);
 }

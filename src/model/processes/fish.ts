@@ -1,10 +1,10 @@
 // What fish do to the water by the hour: they burn and build from their gut, and burn themselves a little.
 // Of what is digested a share goes through the growth column, the rest is spent: the share sets a species' own gain.
-import { ALK, CA, CF, CI, CS, FE, FF, FI, FISH, FS, GUT, IC, K, MG, O2, P, SO4, SS, TAN, STATES, UF, UI, US } from '../components';
+import { ALK, CA, CF, CI, CS, FE, FF, FI, FISH, FS, GUT, IC, K, MG, O2, P, SO4, SS, TAN, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
-import { ID, SLOTS } from './catalogue';
+import { ID, KEPT, TABLE } from './catalogue';
 import type { Definition } from './definition';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 /** Where the faeces of a gram eaten go: sizes × parts, g COD, and what leaches at once. */
 export function faeces(v: Values): [number, number][] {
@@ -21,16 +21,15 @@ export function faeces(v: Values): [number, number][] {
 const RELEASED = [TAN, P, K, CA, MG, FE, SO4, O2, IC, ALK];
 
 export const fishDefinitions: readonly Definition[] = [
-  { id: 'fishGrowth', unit: 'g feed', fixed: (v) => [[GUT, -1], [FISH, v.matter.fishGainFull], ...faeces(v)], unknowns: RELEASED, alone: GUT },
-  { id: 'fishExpenditure', unit: 'g feed', fixed: (v) => [[GUT, -1], ...faeces(v)], unknowns: RELEASED, alone: GUT },
-  { id: 'fishBasal', unit: 'g wet', fixed: () => [[FISH, -1]], unknowns: [TAN, P, K, CA, MG, SO4, O2, IC, ALK] },
+  {
+    id: 'fishGrowth', unit: 'g feed', fixed: (v) => [[GUT, -1], [FISH, v.matter.fishGainFull], ...faeces(v)], unknowns: RELEASED,
+    alone: GUT, where: 'fish', undone: [[O2, 5]],
+  },
+  { id: 'fishExpenditure', unit: 'g feed', fixed: (v) => [[GUT, -1], ...faeces(v)], unknowns: RELEASED, alone: GUT, where: 'fish' },
+  { id: 'fishBasal', unit: 'g wet', fixed: () => [[FISH, -1]], unknowns: [TAN, P, K, CA, MG, SO4, O2, IC, ALK], where: 'fish', undone: [[O2, 4]] },
 ];
 
-/** Oxygen that a unit of each takes, where its column begins in the matrix's table. */
-const GROWTH_O2 = ID.fishGrowth * STATES + O2, EXPENDITURE_O2 = ID.fishExpenditure * STATES + O2, BASAL_O2 = ID.fishBasal * STATES + O2;
-
-/** @param m the matrix's table */
-export function fishRates(w: Workspace, m: Float64Array): void {
+export function fishRates(w: Workspace, { matrix: { table: m } }: RateNumbers): void {
   const { y, o, r, ro, g, go, perVolume: v } = w;
   const k = w.cell.fishAt;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
@@ -42,7 +41,7 @@ export function fishRates(w: Workspace, m: Float64Array): void {
   r[ro + ID.fishExpenditure] = eating * (1 - k.growing);
   r[ro + ID.fishBasal] = k.basal * y[o + FISH] * keeps;
   // What they take of the oxygen answers to it, and is kept where the sludge bed's pull is (see gas.ts).
-  w.pull += slope * (k.digestion * y[o + GUT] * (k.growing * m[GROWTH_O2] + (1 - k.growing) * m[EXPENDITURE_O2]) + k.basal * y[o + FISH] * m[BASAL_O2]);
-  g[go + ID.fishGrowth * SLOTS] = each * k.growing;
-  g[go + ID.fishExpenditure * SLOTS] = each * (1 - k.growing);
+  w.pull += slope * (k.digestion * y[o + GUT] * (k.growing * m[TABLE.fishGrowth_O2] + (1 - k.growing) * m[TABLE.fishExpenditure_O2]) + k.basal * y[o + FISH] * m[TABLE.fishBasal_O2]);
+  g[go + KEPT.fishGrowth_GUT] = each * k.growing;
+  g[go + KEPT.fishExpenditure_GUT] = each * (1 - k.growing);
 }

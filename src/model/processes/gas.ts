@@ -1,23 +1,20 @@
 // Gas transfer with the air: kLa × volume of each gas (set at cuts) times its distance from saturation.
-import { AIR_CH4, AIR_CO2, AIR_H2S, AIR_N2, AIR_NH3, AIR_O2, ALK, CH4, IC, N2, O2, S2, STATES, TAN } from '../components';
-import { ID, SLOTS } from './catalogue';
+import { AIR_CH4, AIR_CO2, AIR_H2S, AIR_N2, AIR_NH3, AIR_O2, ALK, CH4, IC, N2, O2, S2, TAN } from '../components';
+import { ID, KEPT, TABLE } from './catalogue';
 import type { Definition } from './definition';
-import type { Kinetics } from './kineticsAt';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 export const gasDefinitions: readonly Definition[] = [
   { id: 'oxygenTransfer', unit: 'g O2', fixed: () => [[O2, 1], [AIR_O2, -1]], unknowns: [], fast: [O2] },
   { id: 'carbonDioxideTransfer', unit: 'mol C', fixed: () => [[IC, -1], [AIR_CO2, 1]], unknowns: [], fast: [IC, ALK] },
-  { id: 'hydrogenSulfideTransfer', unit: 'g S', fixed: () => [[S2, -1], [AIR_H2S, 1]], unknowns: [], fast: [S2] },
-  { id: 'methaneTransfer', unit: 'g COD', fixed: () => [[CH4, -1], [AIR_CH4, 1]], unknowns: [], alone: CH4 },
+  { id: 'hydrogenSulfideTransfer', unit: 'g S', fixed: () => [[S2, -1], [AIR_H2S, 1]], unknowns: [], fast: [S2], undone: [[S2, 2]] },
+  { id: 'methaneTransfer', unit: 'g COD', fixed: () => [[CH4, -1], [AIR_CH4, 1]], unknowns: [], alone: CH4, undone: [[CH4, 1]] },
   { id: 'ammoniaTransfer', unit: 'g N', fixed: () => [[TAN, -1], [AIR_NH3, 1]], unknowns: [ALK], fast: [TAN] },
   { id: 'nitrogenTransfer', unit: 'g N', fixed: () => [[N2, -1], [AIR_N2, 1]], unknowns: [], alone: N2 },
 ];
 
 /** Saturation with air at the water's temperature: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
 export interface Saturation { O2: number; CO2: number; N2: number }
-
-const NITRITATION_IC = ID.nitritation * STATES + IC, NITRITE_IC = ID.nitriteOxidation * STATES + IC;
 
 /**
  * How much steeper than here free CO2 climbs, in the mean, on its way to saturation. Below it the water holds carbonate, and CO2
@@ -33,27 +30,26 @@ function steepening(w: Workspace, saturated: number): number {
   return chord > w.co2IC && w.co2IC > 0 ? chord / w.co2IC : 1;
 }
 
-/** @param m the matrix's table */
-export function gasRates(w: Workspace, saturation: Saturation, m: Float64Array, k: Kinetics): void {
+export function gasRates(w: Workspace, { kinetics: k, saturation, matrix: { table: m } }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   r[ro + ID.oxygenTransfer] = cell.kO2 * (saturation.O2 - y[o + O2] * v);
   // The sludge bed's pull is kept here: the method bears any W that is made of whole columns, and this one touches oxygen alone.
-  g[go + ID.oxygenTransfer * SLOTS] = -cell.kO2 * v - w.pull;
+  g[go + KEPT.oxygenTransfer_O2] = -cell.kO2 * v - w.pull;
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
   const steeper = w.keeps && w.co2 < saturation.CO2 ? steepening(w, saturation.CO2) : 1;
   // Nitrifiers' own want of carbon is kept here too, where little is left.
-  const want = w.carbon > 0 ? -(m[NITRITATION_IC] * r[ro + ID.nitritation] + m[NITRITE_IC] * r[ro + ID.nitriteOxidation]) * k.nitrifierCarbon / (w.carbon * (w.carbon + k.nitrifierCarbon)) : 0;
-  g[go + ID.carbonDioxideTransfer * SLOTS] = (cell.kCO2 * w.co2IC * steeper + want) * v;
-  g[go + ID.carbonDioxideTransfer * SLOTS + 1] = cell.kCO2 * w.co2ALK * steeper * v;
+  const want = w.carbon > 0 ? -(m[TABLE.nitritation_IC] * r[ro + ID.nitritation] + m[TABLE.nitriteOxidation_IC] * r[ro + ID.nitriteOxidation]) * k.nitrifierCarbon / (w.carbon * (w.carbon + k.nitrifierCarbon)) : 0;
+  g[go + KEPT.carbonDioxideTransfer_IC] = (cell.kCO2 * w.co2IC * steeper + want) * v;
+  g[go + KEPT.carbonDioxideTransfer_ALK] = cell.kCO2 * w.co2ALK * steeper * v;
   const sulfide = cell.kH2S * w.h2s * v;
   r[ro + ID.hydrogenSulfideTransfer] = sulfide * y[o + S2];
-  g[go + ID.hydrogenSulfideTransfer * SLOTS] = sulfide;
+  g[go + KEPT.hydrogenSulfideTransfer_S2] = sulfide;
   const methane = cell.kCH4 * v;
   r[ro + ID.methaneTransfer] = methane * y[o + CH4];
-  g[go + ID.methaneTransfer * SLOTS] = methane;
+  g[go + KEPT.methaneTransfer_CH4] = methane;
   const ammonia = cell.kNH3 * w.nh3 * v;
   r[ro + ID.ammoniaTransfer] = ammonia * y[o + TAN];
-  g[go + ID.ammoniaTransfer * SLOTS] = ammonia;
+  g[go + KEPT.ammoniaTransfer_TAN] = ammonia;
   r[ro + ID.nitrogenTransfer] = cell.kN2 * (y[o + N2] * v - saturation.N2);
-  g[go + ID.nitrogenTransfer * SLOTS] = cell.kN2 * v;
+  g[go + KEPT.nitrogenTransfer_N2] = cell.kN2 * v;
 }

@@ -4,25 +4,32 @@ import { ALK, CF, CS, FF, FS, IC, MF, MI, MS, N2, NO3, O2, P, PO, PS, S2, SF, SL
 import { ID } from './catalogue';
 import type { ProcessName } from './catalogue';
 import type { Definition } from './definition';
-import type { Kinetics } from './kineticsAt';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 const suspended: readonly (readonly [ProcessName, number])[] = [
   ['hydrolysisCoarseFast', CF], ['hydrolysisCoarseSlow', CS], ['hydrolysisFineFast', FF], ['hydrolysisFineSlow', FS],
   ['hydrolysisSuperfineFast', UF], ['hydrolysisSuperfineSlow', US], ['hydrolysisCaughtFast', MF], ['hydrolysisCaughtSlow', MS],
 ];
 
+const isCaught = (solid: number): boolean => solid === MF || solid === MS;
+
 /** Clumps of caught solids have no oxygen inside: there nitrate burns part of what comes apart. */
 const clumps: readonly (readonly [ProcessName, number])[] = [['clumpDenitrificationFast', MF], ['clumpDenitrificationSlow', MS]];
 
 export const hydrolysisDefinitions: readonly Definition[] = [
-  ...clumps.map(([id, solid]): Definition => ({ id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]], unknowns: [NO3, N2, P, S2, IC, ALK] })),
-  ...suspended.map(([id, solid]): Definition => ({ id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, solid === MF || solid === MS ? S2 : SO4, IC, ALK] })),
-  { id: 'hydrolysisSludgeFast', unit: 'g COD', fixed: () => [[SF, -1]], unknowns: [PO, TAN, P, PS, IC, ALK] },
-  { id: 'hydrolysisSludgeSlow', unit: 'g COD', fixed: () => [[SL, -1]], unknowns: [PO, TAN, P, PS, IC, ALK] },
+  ...clumps.map(([id, solid]): Definition => ({
+    id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]],
+    unknowns: [NO3, N2, P, S2, IC, ALK], where: 'caught',
+  })),
+  ...suspended.map(([id, solid]): Definition => ({
+    id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, isCaught(solid) ? S2 : SO4, IC, ALK],
+    where: isCaught(solid) ? 'caught' : 'everywhere',
+  })),
+  { id: 'hydrolysisSludgeFast', unit: 'g COD', fixed: () => [[SF, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },
+  { id: 'hydrolysisSludgeSlow', unit: 'g COD', fixed: () => [[SL, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },
 ];
 
-export function hydrolysisRates(w: Workspace, k: Kinetics): void {
+export function hydrolysisRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, cell, perVolume: v } = w;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
   const pace = k.hydrolysisAnaerobic + (1 - k.hydrolysisAnaerobic) * (o2 / (o2 + k.hydrolysisO2));
@@ -34,7 +41,7 @@ export function hydrolysisRates(w: Workspace, k: Kinetics): void {
   r[ro + ID.hydrolysisFineSlow] = slow * y[o + FS];
   r[ro + ID.hydrolysisSuperfineFast] = fast * y[o + UF];
   r[ro + ID.hydrolysisSuperfineSlow] = slow * y[o + US];
-  const holds = cell.work.holds ? 1 : 0;
+  const holds = cell.holds ? 1 : 0;
   const caughtFast = holds * fast * y[o + MF];
   const caughtSlow = holds * slow * y[o + MS];
   const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;

@@ -1,26 +1,26 @@
 // What a crop does to the water by the hour: roots fill the plant's stores, leaves grow from them, roots brown and heal.
 // Uptake = kinetics × room left in the store × root health; growth stops where a store is empty (Droop's idea of an internal quota).
 import { AIR_CO2, AIR_O2, ALK, CA, FE, K, LEAF, MF, MG, MI, MS, NO3, O2, OP, P, QCA, QFE, QK, QN, QP, ROOT, S2, SO4, TAN } from '../components';
-import { ID, SLOTS } from './catalogue';
+import { ID, KEPT } from './catalogue';
 import type { Definition } from './definition';
 import type { Kinetics } from './kineticsAt';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 export const plantDefinitions: readonly Definition[] = [
-  { id: 'uptakeNitrate', unit: 'g N', fixed: () => [[NO3, -1], [QN, 1]], unknowns: [AIR_O2, ALK], fast: [NO3] },
-  { id: 'uptakeAmmonium', unit: 'g N', fixed: () => [[TAN, -1], [QN, 1]], unknowns: [ALK], fast: [TAN] },
-  { id: 'uptakePhosphate', unit: 'g P', fixed: () => [[P, -1], [QP, 1]], unknowns: [ALK], alone: P },
-  { id: 'uptakePotassium', unit: 'g K', fixed: () => [[K, -1], [QK, 1]], unknowns: [ALK], alone: K },
-  { id: 'uptakeCalcium', unit: 'g Ca', fixed: () => [[CA, -1], [QCA, 1]], unknowns: [ALK], alone: CA },
-  { id: 'uptakeIron', unit: 'g Fe', fixed: () => [[FE, -1], [QFE, 1]], unknowns: [], alone: FE },
-  { id: 'leafGrowth', unit: 'g dry', fixed: () => [[LEAF, 1]], unknowns: [QN, QP, QK, QCA, QFE, MG, SO4, AIR_CO2, AIR_O2, ALK] },
-  { id: 'rootRelaxation', unit: '–', fixed: () => [[ROOT, 1]], unknowns: [] },
+  { id: 'uptakeNitrate', unit: 'g N', fixed: () => [[NO3, -1], [QN, 1]], unknowns: [AIR_O2, ALK], fast: [NO3], where: 'crop', undone: [[NO3, 3]] },
+  { id: 'uptakeAmmonium', unit: 'g N', fixed: () => [[TAN, -1], [QN, 1]], unknowns: [ALK], fast: [TAN], where: 'crop', undone: [[TAN, 3]] },
+  { id: 'uptakePhosphate', unit: 'g P', fixed: () => [[P, -1], [QP, 1]], unknowns: [ALK], alone: P, where: 'crop', undone: [[P, 1]] },
+  { id: 'uptakePotassium', unit: 'g K', fixed: () => [[K, -1], [QK, 1]], unknowns: [ALK], alone: K, where: 'crop', undone: [[K, 1]] },
+  { id: 'uptakeCalcium', unit: 'g Ca', fixed: () => [[CA, -1], [QCA, 1]], unknowns: [ALK], alone: CA, where: 'crop', undone: [[CA, 1]] },
+  { id: 'uptakeIron', unit: 'g Fe', fixed: () => [[FE, -1], [QFE, 1]], unknowns: [], alone: FE, where: 'crop', undone: [[FE, 1]] },
+  { id: 'leafGrowth', unit: 'g dry', fixed: () => [[LEAF, 1]], unknowns: [QN, QP, QK, QCA, QFE, MG, SO4, AIR_CO2, AIR_O2, ALK], where: 'crop' },
+  { id: 'rootRelaxation', unit: '–', fixed: () => [[ROOT, 1]], unknowns: [], where: 'crop' },
 ];
 
 /** g dry solids on the roots of the cell */
 export const rootMat = (y: Float64Array, o: number, k: Kinetics): number => k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI];
 
-export function plantRates(w: Workspace, k: Kinetics): void {
+export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const c = cell.cropAt;
   const leaf = y[o + LEAF] > 0 ? y[o + LEAF] : 0;
@@ -35,13 +35,13 @@ export function plantRates(w: Workspace, k: Kinetics): void {
   const perHalf = 1 / (c.halfN + no3 + tan);
   r[ro + ID.uptakeNitrate] = needN * no3 * perHalf;
   r[ro + ID.uptakeAmmonium] = needN * tan * perHalf;
-  g[go + ID.uptakeNitrate * SLOTS] = needN * (c.halfN + tan) * perHalf * perHalf * v;
-  g[go + ID.uptakeAmmonium * SLOTS] = needN * (c.halfN + no3) * perHalf * perHalf * v;
-  lone(w, ID.uptakePhosphate, P, sP < 1 ? pull * c.roomP * (1 - sP) : 0, c.halfP);
-  lone(w, ID.uptakePotassium, K, sK < 1 ? pull * c.roomK * (1 - sK) : 0, c.halfK);
-  lone(w, ID.uptakeCalcium, CA, sCa < 1 ? pull * c.roomCa * (1 - sCa) : 0, c.halfCa);
+  g[go + KEPT.uptakeNitrate_NO3] = needN * (c.halfN + tan) * perHalf * perHalf * v;
+  g[go + KEPT.uptakeAmmonium_TAN] = needN * (c.halfN + no3) * perHalf * perHalf * v;
+  lone(w, ID.uptakePhosphate, KEPT.uptakePhosphate_P, P, sP < 1 ? pull * c.roomP * (1 - sP) : 0, c.halfP);
+  lone(w, ID.uptakePotassium, KEPT.uptakePotassium_K, K, sK < 1 ? pull * c.roomK * (1 - sK) : 0, c.halfK);
+  lone(w, ID.uptakeCalcium, KEPT.uptakeCalcium_CA, CA, sCa < 1 ? pull * c.roomCa * (1 - sCa) : 0, c.halfCa);
   // At high pH iron leaves its chelate and serves less.
-  lone(w, ID.uptakeIron, FE, sFe < 1 ? pull * c.roomFe * (1 - sFe) : 0, c.halfFe * (1 + c.ironH / w.h));
+  lone(w, ID.uptakeIron, KEPT.uptakeIron_FE, FE, sFe < 1 ? pull * c.roomFe * (1 - sFe) : 0, c.halfFe * (1 + c.ironH / w.h));
 
   // Growth from the scarcest store; magnesium and sulfur are taken as they are built in.
   let scarce = sN < sP ? sN : sP;
@@ -65,9 +65,9 @@ export function plantRates(w: Workspace, k: Kinetics): void {
 }
 
 /** Uptake of a component that is solved by itself. */
-function lone(w: Workspace, p: number, component: number, need: number, half: number): void {
+function lone(w: Workspace, p: number, kept: number, component: number, need: number, half: number): void {
   const c = w.y[w.o + component] > 0 ? w.y[w.o + component] * w.perVolume : 0;
   const perHalf = 1 / (half + c);
   w.r[w.ro + p] = need * c * perHalf;
-  w.g[w.go + p * SLOTS] = need * half * perHalf * perHalf * w.perVolume;
+  w.g[w.go + kept] = need * half * perHalf * perHalf * w.perVolume;
 }

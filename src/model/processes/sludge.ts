@@ -1,30 +1,38 @@
 // The sludge bed in layers: oxygen, then nitrate, then sulfate reach depths given by zero-order diffusion, z = √(z0² + 2 D c / r).
 // Sulfate is reduced only below the nitrate layer; sulfide is oxidised crossing the upper layers or carried out by gas.
 import { AIR_CH4, AIR_H2S, ALK, CH4, IC, N2, NO3, O2, PO, PS, S2, SO4, SS } from '../components';
-import { ID, SLOTS } from './catalogue';
+import { ID, KEPT } from './catalogue';
 import type { Definition } from './definition';
-import type { Kinetics } from './kineticsAt';
-import type { Workspace } from './workspace';
+import type { RateNumbers, Workspace } from './workspace';
 
 export const sludgeDefinitions: readonly Definition[] = [
-  { id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC], alone: PO },
-  { id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK], alone: PO },
-  { id: 'sludgeSulfate', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [SO4, PS, IC, ALK], alone: PO },
-  { id: 'sludgeMethane', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [CH4, IC], alone: PO },
-  { id: 'sludgeMethaneGas', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [AIR_CH4, IC], alone: PO },
-  { id: 'sludgeLeak', unit: 'g COD', fixed: () => [[PO, -1], [SS, 1]], unknowns: [], alone: PO },
-  { id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS },
-  { id: 'poreSulfideByOxygen', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, O2, ALK], alone: PS },
-  { id: 'poreSulfideByNitrate', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, NO3, N2, ALK], alone: PS },
-  { id: 'poreSulfideGas', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS },
-  { id: 'poreSulfideGasOut', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [AIR_H2S], alone: PS },
+  {
+    id: 'sludgeAerobic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [O2, IC],
+    alone: PO, where: 'sludge', undone: [[O2, 2], [PO, 2]],
+  },
+  {
+    id: 'sludgeAnoxic', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [NO3, N2, IC, ALK],
+    alone: PO, where: 'sludge', undone: [[NO3, 2]],
+  },
+  { id: 'sludgeSulfate', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [SO4, PS, IC, ALK], alone: PO, where: 'sludge' },
+  { id: 'sludgeMethane', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [CH4, IC], alone: PO, where: 'sludge' },
+  { id: 'sludgeMethaneGas', unit: 'g COD', fixed: () => [[PO, -1]], unknowns: [AIR_CH4, IC], alone: PO, where: 'sludge' },
+  { id: 'sludgeLeak', unit: 'g COD', fixed: () => [[PO, -1], [SS, 1]], unknowns: [], alone: PO, where: 'sludge', undone: [[PO, 1]] },
+  {
+    id: 'poreSulfideDiffusion', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [],
+    alone: PS, where: 'sludge', undone: [[PS, 1]],
+  },
+  { id: 'poreSulfideByOxygen', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, O2, ALK], alone: PS, where: 'sludge' },
+  { id: 'poreSulfideByNitrate', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [SO4, NO3, N2, ALK], alone: PS, where: 'sludge' },
+  { id: 'poreSulfideGas', unit: 'g S', fixed: () => [[PS, -1], [S2, 1]], unknowns: [], alone: PS, where: 'sludge' },
+  { id: 'poreSulfideGasOut', unit: 'g S', fixed: () => [[PS, -1]], unknowns: [AIR_H2S], alone: PS, where: 'sludge' },
 ];
 
 /** g N of nitrate and g S of sulfate that burn a g COD, by their electrons: 1/2.857, 1/1.996 */
 const NITROGEN_PER_COD = 0.35, SULFUR_PER_COD = 0.501;
 
 /** Rates of the bed under a cell's water; nothing where no sludge lies. */
-export function sludgeRates(w: Workspace, k: Kinetics): void {
+export function sludgeRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const volume = cell.bedVolume;
   const thickness = cell.bedThickness;
@@ -94,16 +102,16 @@ export function sludgeRates(w: Workspace, k: Kinetics): void {
   const stepS = -0.5 * inS * l2 / (zS * zS + l2);
   const scale = total * perThickness * perDemand;
   const deeper = k.methane * scale * (thickness - inN - stepN);
-  g[go + ID.sludgeAerobic * SLOTS] = scale * (inO + stepO);
-  g[go + ID.sludgeAnoxic * SLOTS] = k.anoxic * scale * (inN - inO + stepN - stepO);
-  g[go + ID.sludgeSulfate * SLOTS] = k.sulfate * scale * (inS - inN + stepS - stepN);
-  g[go + ID.sludgeMethane * SLOTS] = deeper * (1 - k.methaneGas);
-  g[go + ID.sludgeMethaneGas * SLOTS] = deeper * k.methaneGas;
-  g[go + ID.sludgeLeak * SLOTS] = (exchange + entrained) / volume + deeper * k.methaneGas / k.gasMethane * 0.001 * k.entrain * c;
+  g[go + KEPT.sludgeAerobic_PO] = scale * (inO + stepO);
+  g[go + KEPT.sludgeAnoxic_PO] = k.anoxic * scale * (inN - inO + stepN - stepO);
+  g[go + KEPT.sludgeSulfate_PO] = k.sulfate * scale * (inS - inN + stepS - stepN);
+  g[go + KEPT.sludgeMethane_PO] = deeper * (1 - k.methaneGas);
+  g[go + KEPT.sludgeMethaneGas_PO] = deeper * k.methaneGas;
+  g[go + KEPT.sludgeLeak_PO] = (exchange + entrained) / volume + deeper * k.methaneGas / k.gasMethane * 0.001 * k.entrain * c;
   const perVolume = 1 / volume;
-  g[go + ID.poreSulfideDiffusion * SLOTS] = rise * k.reaction / oxidised * perVolume;
-  g[go + ID.poreSulfideByOxygen * SLOTS] = (rise / oxidised + held * perN) * inO * o2Keeps * perVolume;
-  g[go + ID.poreSulfideByNitrate * SLOTS] = (rise / oxidised + held * perN) * (inN - inO) * no3Keeps * perVolume;
-  g[go + ID.poreSulfideGas * SLOTS] = risen * perVolume;
-  g[go + ID.poreSulfideGasOut * SLOTS] = carried * (1 - k.bubbleSulfide) * perVolume;
+  g[go + KEPT.poreSulfideDiffusion_PS] = rise * k.reaction / oxidised * perVolume;
+  g[go + KEPT.poreSulfideByOxygen_PS] = (rise / oxidised + held * perN) * inO * o2Keeps * perVolume;
+  g[go + KEPT.poreSulfideByNitrate_PS] = (rise / oxidised + held * perN) * (inN - inO) * no3Keeps * perVolume;
+  g[go + KEPT.poreSulfideGas_PS] = risen * perVolume;
+  g[go + KEPT.poreSulfideGasOut_PS] = carried * (1 - k.bubbleSulfide) * perVolume;
 }

@@ -1,5 +1,8 @@
 // Where a cell's rates are worked out: views into the state, rates and derivatives, and the water's acid-base state.
 import type { Cell } from '../cell';
+import type { Matrix } from '../network/matrix';
+import type { Saturation } from './gas';
+import type { Kinetics } from './kineticsAt';
 
 /** Everything a rate function reads and writes. One object, moved from cell to cell; nothing is allocated in a step. */
 export interface Workspace {
@@ -26,3 +29,6 @@ export interface Workspace {
   /** light now against its daily mean, 0 at night */
   light: number;
 }
+
+/** The numbers of a run that rates are worked out from. */
+export interface RateNumbers { kinetics: Kinetics; saturation: Saturation; matrix: Pick<Matrix, 'table'> }

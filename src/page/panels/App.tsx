@@ -4,7 +4,8 @@ import './common/zoom.css';
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import type { StoreApi } from 'zustand/vanilla';
 import type { Presenter } from '../state/presenter/presenterState';
-import type { PageStore } from '../state/common/state';
+import type { PageStore } from '../state/common/page';
+import { openedOf } from '../state/common/selectors';
 import { say } from '../../words/say';
 import { BriefBar } from './run/BriefBar';
 import { BuildBar } from './build/BuildBar';
@@ -46,15 +47,16 @@ type OnPicture = (place: HTMLElement) => Promise<boolean>;
 export interface Presenting { presenter: Presenter; drawPair: DrawPair }
 
 function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Presenting }) {
-  const mode = usePage((page) => page.mode);
+  const mode = usePage((page) => page.game.mode);
+  const lives = mode === 'run' || mode === 'result';
   const screen = usePage((page) => page.screen);
   const file = usePage((page) => page.path.file);
-  const hasLesson = usePage((page) => page.lesson !== null);
+  const hasLesson = usePage((page) => openedOf(page) !== null);
   const failed = usePage((page) => page.problems.length > 0 || page.failure !== null);
   const said = usePage((page) => page.announcement);
   const wide = useMedia('(min-width: 1600px)');
-  const asked = usePage((page) => page.question !== null);
-  const [looking, setLooking] = useState(false);
+  const asked = usePage((page) => (openedOf(page)?.question ?? null) !== null);
+  const cardShown = usePage(({ game }) => game.mode === 'result' && game.card === 'shown');
   const [drawn, setDrawn] = useState(true);
   const picture = useRef<HTMLDivElement>(null);
   useSpaceBar();
@@ -62,31 +64,27 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
   useLookKeys();
   usePresenterToggle();
   useDeviceChoices();
-  // every number is shown anew in other units
-  usePage((page) => page.units);
   useEffect(() => {
     if (picture.current !== null) void onPicture(picture.current).then(setDrawn);
   }, [onPicture]);
-  useEffect(() => {
-    if (mode !== 'result') setLooking(false);
-  }, [mode]);
   return (
     <>
-      <div className="page" data-mode={mode} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
-        <BriefBar resultHidden={looking} onShowResult={() => setLooking(false)} />
+      <div className="page" data-mode={lives ? mode : 'build'} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
+        <BriefBar />
         {mode === 'build' && (wide ? <aside className="left scroll" aria-label={say('build.shelf')} tabIndex={0}><Shelf /></aside> : <BuildTabs />)}
-        {mode !== 'build' && <TintPicker />}
+        {lives && <TintPicker />}
         <main className="picture">
           <div id="world" role="img" aria-label={say('page.world')} ref={picture} />
           {drawn ? <WholeLoop /> : <p className="card no-picture">{say('look.noPicture')}</p>}
           {!hasLesson && <p className="card opening">{say(failed ? 'failure.noLesson' : 'page.loading')}</p>}
-          {hasLesson && !asked && !(mode === 'result' && !looking) && <HintCard />}
-          <QuestionCard />
-          {mode === 'result' && !looking && !asked && <ResultCard onClose={() => setLooking(true)} />}
+          {hasLesson && !asked && !cardShown && <HintCard />}
+          {hasLesson && <QuestionCard />}
+          {cardShown && !asked && <ResultCard />}
         </main>
         {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}
-        {mode !== 'build' && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Later frames={1}><Inspector /></Later></aside>}
-        {mode === 'build' ? <BuildBar /> : <SeasonBar />}
+        {lives && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Later frames={1}><Inspector /></Later></aside>}
+        {mode === 'build' && <BuildBar />}
+        {lives && <SeasonBar />}
         <footer className="foot">{say('caution.footer')}</footer>
         <DragGhost />
       </div>

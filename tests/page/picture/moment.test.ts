@@ -7,13 +7,24 @@ import { distressAt, fishDistress, Limits } from '../../../src/page/picture/mark
 import { WATER_BANDS } from '../../../src/page/picture/kit/palette';
 import { Moment } from '../../../src/page/picture/kit/moment';
 import { BandColour } from '../../../src/page/picture/kit/water';
-import type { PageState } from '../../../src/page/state/common/state';
+import type { PageState } from '../../../src/page/state/common/page';
+import { openedLesson } from '../../../src/page/state/build/build';
+import { begun } from '../../../src/page/state/run/lived';
+import type { Speed } from '../../../src/page/state/common/state';
+import { smallLesson, smallPlan } from '../state/fakeClient';
 import { loopOf, seasonOf } from './loops';
 
 const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }];
 /** Nitrate tells cell and hour; coarse and fine solids tell themselves apart. */
 const season = seasonOf(STAGES, (variable, cell, sample) => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : 0));
-const page = { season, mode: 'run', plan: { loop: loopOf('fish', 'rafts', 'sump', 'pump') }, comfort: [], tint: 'nitrate', now_h: 4, speed: 'paused', reducedMotion: false } as unknown as PageState;
+const plan = { ...smallPlan(), loop: loopOf('fish', 'rafts', 'sump', 'pump') };
+const build = openedLesson({ ...smallLesson(), plan }, true);
+const page: Pick<PageState, 'game' | 'view' | 'preferences'> = {
+  game: { ...begun(build, season, 'paused'), now_h: 4, lived_h: 4 }, view: { tint: 'nitrate', selected: null, closer: false },
+  preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
+};
+const still: PageState['preferences'] = { ...page.preferences, reducedMotion: true };
+const atSpeed = (speed: Speed): PageState['game'] => begun(build, season, speed);
 
 describe('a moment', () => {
   const at = (state: Partial<PageState>): Moment => {
@@ -37,23 +48,23 @@ describe('a moment', () => {
       expect(frames).toBeLessThan(20);
     }
     expect(moment.part(0)).toBe(0);
-    expect(at({ reducedMotion: true }).part(-41)).toBe(-41);
+    expect(at({ preferences: still }).part(-41)).toBe(-41);
   });
 
   it('has no season while building', () => {
     expect(at({}).view).toBe(season);
-    expect(at({ mode: 'build' }).view).toBeNull();
+    expect(at({ game: build }).view).toBeNull();
   });
 
   it('lets bubbles rise at hours a second and holds them while days fly by', () => {
-    expect(at({ speed: 'hours6' }).gasTime).toBeCloseTo(0.1, 9);
-    expect(at({ speed: 'days5' }).gasTime).toBe(0);
-    expect(at({ speed: 'days5' }).time).toBeCloseTo(0.1, 9);
+    expect(at({ game: atSpeed('hours6') }).gasTime).toBeCloseTo(0.1, 9);
+    expect(at({ game: atSpeed('days5') }).gasTime).toBe(0);
+    expect(at({ game: atSpeed('days5') }).time).toBeCloseTo(0.1, 9);
   });
 
   it('stands still for people who ask for less motion, and shows each value at once', () => {
-    const still = at({ reducedMotion: true });
-    expect([still.time, still.gasTime, still.ease]).toEqual([0, 0, 1]);
+    const moment = at({ preferences: still });
+    expect([moment.time, moment.gasTime, moment.ease]).toEqual([0, 0, 1]);
   });
 });
 

@@ -1,10 +1,12 @@
 // Predict, observe, explain: asked before the days are lived, settled by the season's own figures, explained, and never in the way.
 import { describe, expect, it } from 'vitest';
 import { forgetful } from '../../../src/page/state/common/device';
-import { answersIn, earlierOf, watchAnswers } from '../../../src/page/state/path/keptAnswers';
+import { answersIn, earlierOf } from '../../../src/page/state/path/keptAnswers';
+import { watchAnswers } from '../../../src/page/state/path/watchAnswers';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { askingLesson, judgedAs } from './asking';
 import { fakeClient } from './fakeClient';
+import { seen } from './seen';
 
 const settle = async (): Promise<void> => {
   for (let i = 0; i < 20; i += 1) await Promise.resolve();
@@ -14,7 +16,7 @@ async function opened(days = 4) {
   const client = fakeClient(askingLesson(days));
   client.judged = judgedAs(7);
   const store = createPageStore(client);
-  const state = () => store.getState();
+  const state = () => seen(store);
   await state().openLesson('asking', 'good');
   return { client, store, state };
 }
@@ -110,9 +112,9 @@ describe('the hour of a question', () => {
     const store = createPageStore(fakeClient({ ...lesson, predictions: lesson.predictions.map((one) => ({ ...one, measure: { ...one.measure, score: undefined, stage: 'elsewhere', variable: 'O2_mg_L' } })) }));
     await store.getState().openLesson('asking', 'good');
     await store.getState().run();
-    expect(store.getState()).toMatchObject({ mode: 'run', question: null });
+    expect(seen(store)).toMatchObject({ mode: 'run', question: null });
     for (let day = 0; day < 4; day += 1) store.getState().stepDay();
-    expect(store.getState()).toMatchObject({ mode: 'result', question: null, answers: [] });
+    expect(seen(store)).toMatchObject({ mode: 'result', question: null, answers: [] });
   });
 
   it('leaves a clock that was stopped by a step of a day where it is', async () => {
@@ -157,9 +159,9 @@ describe('the hour of a question', () => {
     store.getState().setSpeed('paused');
     store.getState().stepDay();
     store.getState().stepDay();
-    expect(store.getState().question).toMatchObject({ key: 'first', part: 'explain' });
+    expect(seen(store).question).toMatchObject({ key: 'first', part: 'explain' });
     store.getState().goOn();
-    expect(store.getState()).toMatchObject({ now_h: 48, question: { key: 'second', part: 'ask' } });
+    expect(seen(store)).toMatchObject({ now_h: 48, question: { key: 'second', part: 'ask' } });
   });
 });
 
@@ -188,8 +190,12 @@ describe('explaining', () => {
   });
 
   it('waits for the figures where the worker is not done', async () => {
-    const page = await running();
-    page.store.setState({ judged: null });
+    const page = await opened();
+    page.client.holdVerdicts = true;
+    page.client.judged = judgedAs(3);
+    await page.state().run();
+    page.state().predict('high', 'air', '');
+    await settle();
     page.state().setSpeed('paused');
     page.state().stepDay();
     page.state().skipQuestion();
@@ -197,7 +203,8 @@ describe('explaining', () => {
     expect(page.state().answers[0].settled).toBeNull();
     page.state().explain('air');
     expect(page.state().answers[0].explained).toBeUndefined();
-    page.store.setState({ judged: judgedAs(3) });
+    page.client.release();
+    await settle();
     expect(page.state().answers[0].settled?.outcome).toBe('low');
   });
 });

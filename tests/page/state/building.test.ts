@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { airInForce, feedInForce } from '../../../src/page/state/run/inForce';
 import { fakeClient } from './fakeClient';
+import { seen } from './seen';
 
 async function opened() {
   const client = fakeClient();
   const store = createPageStore(client);
   await store.getState().openLesson('small', 'good');
-  const order = (): string[] => store.getState().plan?.loop.map((stage) => stage.id) ?? [];
+  const order = (): string[] => seen(store).plan?.loop.map((stage) => stage.id) ?? [];
   return { client, store, order };
 }
 
@@ -16,8 +17,8 @@ describe('building a loop', () => {
   it('a lesson opens with its fixed stages and nothing placed', async () => {
     const { order, store } = await opened();
     expect(order()).toEqual(['fish', 'sump', 'pump']);
-    expect(store.getState().mode).toBe('build');
-    expect(store.getState().comfort).toHaveLength(1);
+    expect(seen(store).mode).toBe('build');
+    expect(seen(store).comfort).toHaveLength(1);
   });
 
   it('a part goes into the gap it is placed in, the last gap included', async () => {
@@ -63,7 +64,7 @@ describe('building a loop', () => {
     store.getState().remove('pump');
     store.getState().dragStart('fish', 1, 1);
     expect(order()).toEqual(['fish', 'sump', 'pump']);
-    expect(store.getState().drag).toBeNull();
+    expect(seen(store).drag).toBeNull();
   });
 
   it('every edit is checked anew', async () => {
@@ -80,7 +81,7 @@ describe('building a loop', () => {
     store.getState().place('rafts', 1);
     store.getState().setAir('rafts', 22.04);
     store.getState().place('rafts', 3);
-    const plan = store.getState().plan;
+    const plan = seen(store).plan;
     expect(plan && airInForce(plan, 'rafts', 0)).toBe(22);
   });
 
@@ -88,7 +89,7 @@ describe('building a loop', () => {
     const { store } = await opened();
     store.getState().setFeed(40);
     store.getState().setFeed(61.4);
-    const plan = store.getState().plan;
+    const plan = seen(store).plan;
     expect(plan?.actions).toHaveLength(1);
     expect(plan && feedInForce(plan, 'fish', 0)).toBe(61);
   });
@@ -99,11 +100,11 @@ describe('building a loop', () => {
     store.getState().setBase('Ca(OH)2', 12, 6.8);
     store.getState().setRoutine('settler', 'drain', 1);
     store.getState().setRoutine('settler', 'drain', 2);
-    const plan = store.getState().plan;
+    const plan = seen(store).plan;
     expect(plan?.side[0]).toMatchObject({ base: 'Ca(OH)2', g_d: 12, targetPH: 6.8 });
     expect(plan?.actions).toEqual([{ every_d: 2, from: 2, hour: 9, do: 'drain', stage: 'settler' }]);
     store.getState().setRoutine('settler', 'drain', 0);
-    expect(store.getState().plan?.actions).toEqual([]);
+    expect(seen(store).plan?.actions).toEqual([]);
   });
 });
 
@@ -112,10 +113,10 @@ describe('a part in the hand', () => {
     const { order, store } = await opened();
     store.getState().dragStart('settler', 10, 10);
     store.getState().dragMove(50, 60, 1);
-    expect(store.getState().drag).toMatchObject({ from: 'shelf', x: 50, y: 60, overGap: 1 });
+    expect(seen(store).drag).toMatchObject({ from: 'shelf', x: 50, y: 60, overGap: 1 });
     store.getState().dragEnd(true);
     expect(order()).toEqual(['fish', 'settler', 'sump', 'pump']);
-    expect(store.getState().drag).toBeNull();
+    expect(seen(store).drag).toBeNull();
   });
 
   it('goes back to the shelf when it was lifted from the loop and dropped elsewhere', async () => {

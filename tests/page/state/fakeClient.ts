@@ -75,6 +75,8 @@ export interface FakeClient extends Client {
   hold: boolean;
   release(): void;
   failRuns: string | null;
+  /** while true, verdicts wait until release() */
+  holdVerdicts: boolean;
   shift: number;
   /** what every season is judged to be */
   judged: Judged;
@@ -83,7 +85,7 @@ export interface FakeClient extends Client {
 export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
   const waiting: (() => void)[] = [];
   const fake: FakeClient = {
-    asked: [], runs: [], hold: false, failRuns: null, shift: 0, judged: { marks: [], predictions: [] },
+    asked: [], runs: [], hold: false, holdVerdicts: false, failRuns: null, shift: 0, judged: { marks: [], predictions: [] },
     release: () => {
       while (waiting.length > 0) waiting.shift()?.();
     },
@@ -96,7 +98,9 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
         case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);
         case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
-        case 'judge': return answer(fake.judged);
+        case 'judge':
+          if (fake.holdVerdicts) await new Promise<void>((go) => waiting.push(go));
+          return answer(fake.judged);
         case 'moves': return answer(movesBetween(givenOrder(request.lesson), request.built));
         case 'run': {
           fake.runs.push(request);
@@ -104,8 +108,8 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
           if (fake.failRuns !== null) throw new Error(fake.failRuns);
           return answer(smallSeason(request.plan, request.keepDays, fake.shift));
         }
+        default: throw new Error('not asked for');
       }
-      throw new Error('not asked for');
     },
   };
   return fake;

@@ -2,12 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { fakeClient } from './fakeClient';
+import { seen } from './seen';
 
 async function building() {
   const client = fakeClient();
   const store = createPageStore(client);
   await store.getState().openLesson('small', 'good');
-  return { client, store, state: () => store.getState(), order: () => store.getState().plan?.loop.map(({ id }) => id) };
+  return { client, store, state: () => seen(store), order: () => seen(store).plan?.loop.map(({ id }) => id) };
 }
 
 describe('taking back', () => {

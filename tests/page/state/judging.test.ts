@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createPageStore } from '../../../src/page/state/common/store';
 import type { Lesson } from '../../../src/lessons/lesson';
 import { fakeClient, smallLesson } from './fakeClient';
+import { seen } from './seen';
 
 const settle = async (): Promise<void> => {
   for (let i = 0; i < 20; i += 1) await Promise.resolve();
@@ -11,7 +12,7 @@ const settle = async (): Promise<void> => {
 async function opened(change: Partial<Lesson> = {}) {
   const client = fakeClient({ ...smallLesson(), ...change });
   const store = createPageStore(client);
-  const state = () => store.getState();
+  const state = () => seen(store);
   await state().openLesson('small', 'good');
   const judgings = () => client.asked.filter((request) => request.ask === 'judge');
   return { client, state, judgings };

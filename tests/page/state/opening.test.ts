@@ -8,7 +8,11 @@ import { forgetful } from '../../../src/page/state/common/device';
 import { farOnPath, nextOnPath, NOWHERE, type Surroundings } from '../../../src/page/state/path/path';
 import type { Client } from '../../../src/page/state/common/state';
 import { createPageStore } from '../../../src/page/state/common/store';
-import { fakeClient, smallLesson } from './fakeClient';
+import { openedLesson } from '../../../src/page/state/build/build';
+import { atResult, begun } from '../../../src/page/state/run/lived';
+import { mergeSeason } from '../../../src/page/state/run/view';
+import { fakeClient, smallLesson, smallSeason } from './fakeClient';
+import { seen } from './seen';
 
 const card = (number: string, more: Partial<LessonCard> = {}): LessonCard => ({ number, file: `${number}-x.json`, id: `x${number}`, title: `X ${number}`, teaches: '', aim: '', minutes: 20, free: false, loop: [], ...more });
 const OLD: OldFile = { format: 'loopwright.lesson/1', renamed: [{ was: 'cut', is: 'harvest' }] };
@@ -41,7 +45,7 @@ function page(more: Partial<Surroundings> = {}) {
     setAddress: (hash, step) => addresses.push([hash, step]), device: forgetful(), today: () => '2026-11-26', ...more,
   });
   return {
-    store, state: () => store.getState(), addresses, read, hold: () => { holding = true; },
+    store, state: () => seen(store), addresses, read, hold: () => { holding = true; },
     release: () => {
       holding = false;
       while (held.length > 0) held.shift()?.();
@@ -197,9 +201,12 @@ describe('a file of an older format', () => {
 describe('progress', () => {
   const earned = (n: number) => [0, 1, 2].map((index) => ({ fishHealth: true, harvest: true, goals: [], moves: null, earned: index < n }));
   const end = (store: ReturnType<typeof page>['store'], marks: number): void => {
-    store.setState({ mode: 'run', judged: null });
-    store.setState({ mode: 'result' });
-    store.setState({ judged: { marks: earned(marks), predictions: [] } });
+    const { plan, lesson } = seen(store);
+    if (plan === null || lesson === null) throw new Error('no lesson is open');
+    const season = mergeSeason(null, smallSeason(plan, 0));
+    const result = atResult(begun(openedLesson(lesson, true), season, 'paused'));
+    store.setState({ game: result });
+    store.setState({ game: { ...result, judged: { marks: earned(marks), predictions: [] } } });
   };
 
   it('is booked when a season comes to its judged result, and survives on the device', async () => {

@@ -4,7 +4,8 @@ import type { Played } from '../../../src/lessons/playLesson';
 import type { Client } from '../../../src/page/state/common/state';
 import { createPageStore } from '../../../src/page/state/common/store';
 import type { Answers, Request } from '../../../src/worker/messages';
-import { fakeClient, smallPlan } from './fakeClient';
+import { fakeClient, smallLesson, smallPlan } from './fakeClient';
+import { changeBuild } from './seen';
 
 const PLAYED: Played[] = [{ role: 'reference', key: 'reference', title: '', fishHealth: 91, harvest: 77, marks: 3, shown: [], asked: [], passes: true }];
 
@@ -43,7 +44,7 @@ describe('the key', () => {
     const store = createPageStore(client);
     await store.getState().openLesson('small', '{}');
     const first = store.getState().workOutKey();
-    store.setState((state) => ({ lesson: state.lesson === null ? null : { ...state.lesson, title: 'Another' } }));
+    changeBuild(store, { lesson: { ...smallLesson(), title: 'Another' } });
     await first;
     expect(store.getState().paper.key).toBeNull();
     await store.getState().workOutKey();

@@ -6,6 +6,7 @@ import { createPresenter, MOST_VOTES } from '../../../src/page/state/presenter/p
 import { createPageStore } from '../../../src/page/state/common/store';
 import type { Client } from '../../../src/page/state/common/state';
 import { fakeClient, smallLesson } from './fakeClient';
+import { seen } from './seen';
 
 const DAYS = 6;
 const pair: Demonstration = {
@@ -71,11 +72,11 @@ describe('the list of demonstrations', () => {
 describe('a demonstration', () => {
   it('puts each build on its own side, with one tint, one scale and the same first hour', async () => {
     const { sides, state } = await shown();
-    const [left, right] = sides.map((side) => side.getState());
+    const [left, right] = sides.map(seen);
     expect(left.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'rafts', 'sump', 'pump']);
     expect(right.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'sump', 'pump']);
     expect(left.season).not.toBe(right.season);
-    for (const side of [left, right]) expect(side).toMatchObject({ mode: 'run', tint: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
+    for (const side of [left, right]) expect(side).toMatchObject({ mode: 'class', tint: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
     expect(left.scale).toBe(right.scale);
     expect(left.told).toEqual(['fish', 'rafts']);
   });
@@ -108,12 +109,12 @@ describe('a demonstration', () => {
     const { state, sides } = await shown();
     state().vote(0, 2);
     state().turnTint(1);
-    expect(sides.map((side) => side.getState().tint)).toEqual(['nitrite', 'nitrite']);
-    expect(sides[0].getState().scale).toBe(sides[1].getState().scale);
+    expect(sides.map((side) => seen(side).tint)).toEqual(['nitrite', 'nitrite']);
+    expect(seen(sides[0]).scale).toBe(seen(sides[1]).scale);
     expect(state()).toMatchObject({ step: 0, votes: [2, 0] });
     state().turnTint(-1);
     state().turnTint(-1);
-    expect(sides[1].getState().tint).toBe('pH');
+    expect(seen(sides[1]).tint).toBe('pH');
   });
 
   it('shows nothing of the future until it is asked for', async () => {
@@ -121,7 +122,7 @@ describe('a demonstration', () => {
     await state().forth();
     for (let i = 0; i < 100; i += 1) state().tick(0.1);
     expect(state().now_h).toBeLessThan(24);
-    for (const side of sides) expect(side.getState().lived_h).toBeLessThan(24);
+    for (const side of sides) expect(seen(side).lived_h).toBeLessThan(24);
   });
 });
 
@@ -132,10 +133,10 @@ describe('the one clock', () => {
     expect(state().now_h).toBeLessThan(33);
     while (state().toward !== null) {
       state().tick(0.1);
-      expect(sides.map((side) => side.getState().now_h)).toEqual([state().now_h, state().now_h]);
+      expect(sides.map((side) => seen(side).now_h)).toEqual([state().now_h, state().now_h]);
     }
     expect(state().now_h).toBe(33);
-    expect(sides[0].getState().speed).toBe('paused');
+    expect(seen(sides[0]).speed).toBe('paused');
   });
 
   it('jumps where motion is unwelcome, and back in time at once', async () => {
@@ -204,9 +205,9 @@ describe('branches of the season at hand', () => {
     page.getState().scrub(24);
     page.getState().setAir('fish', 5);
     await new Promise((done) => setTimeout(done, 0));
-    expect(page.getState().branches).toHaveLength(2);
+    expect(seen(page).branches).toHaveLength(2);
     await state().showBranches(0, 1);
-    const [before, after] = sides.map((side) => side.getState().plan?.actions ?? []);
+    const [before, after] = sides.map((side) => seen(side).plan?.actions ?? []);
     expect(before.some((action) => action.do === 'air')).toBe(false);
     expect(after.some((action) => action.do === 'air')).toBe(true);
     expect(state().shown?.demonstration.turningPoints[0]).toMatchObject({ day: 1 });

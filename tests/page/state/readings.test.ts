@@ -67,14 +67,14 @@ describe('scores and troubles', () => {
       { applies: 'fish' as const, variable: 'O2_mg_L', watchBelow: 6.5, actBelow: 3 },
       { applies: 'fish' as const, variable: 'TAN_mgN_L', watchAbove: 1, actAbove: 2 },
     ];
-    const state = { plan, season: view, comfort, mode: 'run' as const };
+    const state = { plan, season: view, comfort };
     expect(troublesNow({ ...state, now_h: 30 }).map((one) => one.mark)).toEqual(['act', 'watch']);
     expect(troublesNow({ ...state, now_h: 1 }).map((one) => (one.kind === 'band' ? one.variable : one.event))).toEqual(['O2_mg_L']);
   });
 
   it('a stopped pump is a trouble until it runs again', () => {
     const stopped = { ...plan, actions: [{ day: 0, hour: 2, do: 'pump' as const, on: false }, { day: 0, hour: 8, do: 'pump' as const, on: true }] };
-    const at = (now_h: number) => troublesNow({ plan: stopped, season: view, comfort: [], mode: 'run', now_h }).length;
+    const at = (now_h: number) => troublesNow({ plan: stopped, season: view, comfort: [], now_h }).length;
     expect([at(1), at(3), at(9)]).toEqual([0, 1, 0]);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { actsInPast, feedInForce } from '../../../src/page/state/run/inForce';
 import { fakeClient, smallLesson } from './fakeClient';
+import { seen } from './seen';
 
 async function running() {
   const client = fakeClient();
@@ -10,7 +11,7 @@ async function running() {
   await store.getState().openLesson('small', 'good');
   store.getState().place('settler', 1);
   await store.getState().run();
-  return { client, store, state: () => store.getState() };
+  return { client, store, state: () => seen(store) };
 }
 
 const settled = async (): Promise<void> => {
@@ -152,10 +153,10 @@ describe('acting while the season runs', () => {
     store.getState().stepDay();
     store.getState().stepDay();
     store.getState().setRoutine('settler', 'drain', 0);
-    expect(store.getState().plan?.actions[0].to).toBe(1);
+    expect(seen(store).plan?.actions[0].to).toBe(1);
     store.getState().scrub(3);
     store.getState().setFeed(9);
-    expect(store.getState().plan?.actions[0].to).toBeUndefined();
+    expect(seen(store).plan?.actions[0].to).toBeUndefined();
   });
 
   it('nothing can be done at the very last hour', async () => {
@@ -200,9 +201,9 @@ describe('a worker that fails', () => {
     await store.getState().openLesson('small', 'good');
     await store.getState().run();
     expect(store.getState().failure).toContain('no water');
-    expect(store.getState()).toMatchObject({ mode: 'build', busy: false });
+    expect(seen(store)).toMatchObject({ mode: 'build', busy: false });
     client.failRuns = null;
     await store.getState().run();
-    expect(store.getState().mode).toBe('run');
+    expect(seen(store).mode).toBe('run');
   });
 });

@@ -6,12 +6,13 @@ import { fitted, sizeNow, sizesOf } from '../../../src/page/state/build/sizing';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { askingLesson } from './asking';
 import { fakeClient, smallPlan } from './fakeClient';
+import { seen } from './seen';
 
 async function opened() {
   const client = fakeClient(askingLesson());
   const store = createPageStore(client);
   await store.getState().openLesson('asking', 'good');
-  return { client, state: () => store.getState() };
+  return { client, state: () => seen(store) };
 }
 
 describe('a free size', () => {

@@ -4,13 +4,14 @@ import { fishNow } from '../../../src/page/state/common/selectors';
 import { fishWords, stocked } from '../../../src/page/state/build/stocking';
 import { createPageStore } from '../../../src/page/state/common/store';
 import { askingLesson } from './asking';
-import { fakeClient } from './fakeClient';
+import { fakeClient, smallPlan } from './fakeClient';
+import { seen } from './seen';
 
 async function opened() {
   const client = fakeClient(askingLesson(4, { predictions: [] }));
   const store = createPageStore(client);
   await store.getState().openLesson('asking', 'good');
-  return { client, state: () => store.getState() };
+  return { client, state: () => seen(store) };
 }
 const TILAPIA = { do: 'stock', tank: 'fish', species: 'tilapia', number: 40, mass_g: 20 };
 const CARP = { do: 'stock', tank: 'fish', species: 'commonCarp', number: 5, mass_g: 100 };
@@ -20,7 +21,7 @@ describe('stocking', () => {
     const { state } = await opened();
     state().stock(0);
     expect(state().plan?.actions).toEqual([{ day: 0, hour: 0, ...TILAPIA }]);
-    expect(fishNow(state())).toEqual({ number: 100, mass_g: (60 * 50 + 40 * 20) / 100 });
+    expect(fishNow({ plan: state().plan ?? smallPlan(), season: null, now_h: 0 })).toEqual({ number: 100, mass_g: (60 * 50 + 40 * 20) / 100 });
     state().stock(0);
     expect(state().plan?.actions).toEqual([]);
     state().undo();

@@ -8,7 +8,7 @@ import { withUnit } from '../../../words/units';
 import { problemMark, problemWords } from './designWords';
 import { SignShape } from '../common/icons';
 import { MarkShape } from '../common/marks';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, usePageStore } from '../common/pageStore';
 
 interface Line { mark: Mark; words: string; detail: string }
 
@@ -28,17 +28,17 @@ function linesOf(lesson: Lesson, plan: Plan, design: DesignCheck, feed_g_d: numb
 
 export function BuildBar() {
   const store = usePageStore();
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const design = usePage((page) => page.design);
-  const feed = usePage(feedNow);
-  const busy = usePage((page) => page.busy);
-  const undoable = usePage((page) => page.undoable.at(-1));
-  const redoable = usePage((page) => page.redoable.at(-1));
+  const lesson = useBuild((build) => build.lesson);
+  const plan = useBuild((build) => build.plan);
+  const design = useBuild((build) => build.design);
+  const busy = useBuild((build) => build.busy);
+  const undoable = useBuild((build) => build.history.undoable.at(-1));
+  const redoable = useBuild((build) => build.history.redoable.at(-1));
+  const feed = feedNow(plan, 0);
   return (
     <section className="bottom build-bar" aria-label={say('build.check')}>
       <ul className="checks" tabIndex={0} aria-label={say('build.check')}>
-        {lesson !== null && plan !== null && design !== null && linesOf(lesson, plan, design, feed).map((line) => (
+        {design !== null && linesOf(lesson, plan, design, feed).map((line) => (
           <li key={line.words}><MarkShape mark={line.mark} /><div><b>{line.words}</b>{line.detail !== '' && <span className="note">{line.detail}</span>}</div></li>
         ))}
       </ul>
@@ -46,7 +46,7 @@ export function BuildBar() {
         <button type="button" className="btn square" aria-label={say('build.undo')} title={undoable === undefined ? say('build.undo') : say('build.undoStep', { what: undoable.what })} aria-keyshortcuts="Control+Z Meta+Z" aria-disabled={undoable === undefined || undefined} onClick={() => store.getState().undo()}><SignShape sign="undo" /></button>
         <button type="button" className="btn square" aria-label={say('build.redo')} title={redoable === undefined ? say('build.redo') : say('build.redoStep', { what: redoable.what })} aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z" aria-disabled={redoable === undefined || undefined} onClick={() => store.getState().redo()}><SignShape sign="redo" /></button>
       </div>
-      <button type="button" className="btn go" disabled={plan === null} aria-disabled={busy || undefined} onClick={() => void store.getState().run()}>{say(busy ? 'build.running' : 'build.run')}</button>
+      <button type="button" className="btn go" aria-disabled={busy || undefined} onClick={() => void store.getState().run()}>{say(busy ? 'build.running' : 'build.run')}</button>
     </section>
   );
 }

@@ -1,29 +1,32 @@
 // The columns beside the picture while building: parts and loop side by side where there is room, else as two tabs.
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
-import { shelfParts } from '../../state/common/selectors';
-import type { PageState } from '../../state/common/state';
+import { buildOf, shelfParts } from '../../state/common/selectors';
+import type { Build } from '../../state/build/build';
 import { say } from '../../../words/say';
 import { LoopList } from './LoopList';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, usePage, usePageStore } from '../common/pageStore';
 import { Shelf } from './Shelf';
 
 type Tab = 'parts' | 'loop';
 const TABS: readonly Tab[] = ['parts', 'loop'];
 
 /** Whether every part stands in the loop already. */
-const nothingLeft = ({ lesson, plan }: PageState): boolean => lesson !== null && plan !== null && shelfParts(lesson, plan).length === 0;
+const nothingLeft = ({ lesson, plan }: Build): boolean => shelfParts(lesson, plan).length === 0;
 
 /** Parts and loop behind two tabs; selecting a stage in the picture turns to the loop. */
 export function BuildTabs() {
   const [tab, setTab] = useState<Tab>('parts');
-  const selected = usePage((page) => page.selected);
-  const lesson = usePage((page) => page.lesson);
+  const selected = usePage((page) => page.view.selected);
+  const lesson = useBuild((build) => build.lesson);
   const before = useRef({ selected, lesson });
   const page = usePageStore();
   const id = useId();
   useEffect(() => {
     // a lesson that opens comes with a selection of its own; its parts come first
-    if (lesson !== before.current.lesson) setTab(nothingLeft(page.getState()) ? 'loop' : 'parts');
+    if (lesson !== before.current.lesson) {
+      const build = buildOf(page.getState());
+      setTab(build !== null && nothingLeft(build) ? 'loop' : 'parts');
+    }
     else if (selected !== before.current.selected && selected !== null) setTab('loop');
     before.current = { selected, lesson };
   }, [selected, lesson, page]);

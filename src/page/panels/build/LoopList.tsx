@@ -8,7 +8,7 @@ import { StageCautions } from '../common/Cautions';
 import { problemMark, problemWords } from './designWords';
 import { SignShape } from '../common/icons';
 import { MarkShape } from '../common/marks';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, usePage } from '../common/pageStore';
 import { StageControls } from '../common/StageControls';
 
 const height = (metres: number): string => withUnit('height_cm', 100 * metres);
@@ -21,15 +21,15 @@ function levelLine(level: DesignStage | undefined): string {
 }
 
 function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean }) {
-  const store = usePageStore();
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const level = usePage((page) => page.design?.stages.find((stage) => stage.id === id));
-  const open = usePage((page) => page.selected === id);
-  const design = usePage((page) => page.design);
+  const shift = usePage((page) => page.shift);
+  const remove = usePage((page) => page.remove);
+  const select = usePage((page) => page.select);
+  const lesson = useBuild((build) => build.lesson);
+  const plan = useBuild((build) => build.plan);
+  const design = useBuild((build) => build.design);
+  const open = usePage((page) => page.view.selected === id);
+  const level = design?.stages.find((stage) => stage.id === id);
   const problems = (design?.problems ?? []).filter((problem) => problem.stage === id);
-  if (plan === null || lesson === null) return null;
-  const { shift, remove, select } = store.getState();
   const name = stageName([...plan.loop, ...plan.side], id);
   return (
     <li className="loop-item" data-stage={id} data-open={open || undefined}>
@@ -63,9 +63,8 @@ function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean 
 }
 
 export function LoopList() {
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  if (lesson === null || plan === null) return null;
+  const lesson = useBuild((build) => build.lesson);
+  const plan = useBuild((build) => build.plan);
   return (
     <section className="loop-list" aria-labelledby="loop-title">
       <h2 id="loop-title" tabIndex={-1}>{say('build.loop')}</h2>

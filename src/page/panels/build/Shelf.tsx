@@ -1,11 +1,11 @@
 // The parts shelf: what each part does, what people get wrong about it, and two ways to place it.
 import { useId, useState } from 'react';
 import type { Plan, StageSpec } from '../../state/common/contract';
-import { shelfParts } from '../../state/common/selectors';
+import { catalogueOf, shelfParts } from '../../state/common/selectors';
 import { say, sayOr } from '../../../words/say';
 import { kindName, stageName } from '../../../words/stageNames';
 import { useDragPart } from './dragPart';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, usePage, usePageStore } from '../common/pageStore';
 import { STAGE_PICTURES } from '../common/pictures';
 
 function PlaceControl({ part, plan }: { part: StageSpec; plan: Plan }) {
@@ -29,7 +29,7 @@ function PlaceControl({ part, plan }: { part: StageSpec; plan: Plan }) {
 
 function ShelfPart({ part, plan }: { part: StageSpec; plan: Plan }) {
   const startDrag = useDragPart();
-  const inHand = usePage((page) => page.drag?.stage.id === part.id);
+  const inHand = useBuild((build) => build.drag?.stage.id === part.id);
   const title = useId();
   const name = kindName(part.kind);
   return (
@@ -48,10 +48,9 @@ function ShelfPart({ part, plan }: { part: StageSpec; plan: Plan }) {
 }
 
 export function Shelf() {
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const catalogue = usePage((page) => page.catalogue);
-  if (lesson === null || plan === null) return null;
+  const lesson = useBuild((build) => build.lesson);
+  const plan = useBuild((build) => build.plan);
+  const catalogue = usePage(catalogueOf);
   const parts = shelfParts(lesson, plan);
   const groupOf = (part: StageSpec): string => catalogue.find((entry) => entry.kind === part.kind)?.group ?? 'treatWater';
   const groups = [...new Set(parts.map(groupOf))];

@@ -3,18 +3,16 @@ import type { SizeOffer } from '../../state/common/contract';
 import { sizeFormat, sizeNow, sizesOf, stepOf } from '../../state/build/sizing';
 import { say } from '../../../words/say';
 import { NumberControl } from '../common/NumberControl';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, usePage } from '../common/pageStore';
 
 function SizeControl({ offer }: { offer: SizeOffer }) {
-  const store = usePageStore();
-  const plan = usePage((page) => page.plan);
-  const floor_m = usePage((page) => page.design?.stages.find((stage) => stage.id === offer.stage)?.floor_m);
-  if (plan === null) return null;
+  const setSize = usePage((page) => page.setSize);
+  const plan = useBuild((build) => build.plan);
+  const floor_m = useBuild((build) => build.design?.stages.find((stage) => stage.id === offer.stage)?.floor_m);
   const { stage, size, from, to } = offer;
   const { variable, factor } = sizeFormat(offer);
   const set = sizeNow(plan, stage, size);
   const value = set ?? (size === 'stand_m' && floor_m !== undefined ? floor_m : from);
-  const { setSize } = store.getState();
   return (
     <>
       <NumberControl label={say(`size.${size}`)} amount={`size.amount.${size}`} variable={variable} value={Number((factor * value).toFixed(3))} min={Number((factor * Math.min(from, value)).toFixed(3))} max={Number((factor * Math.max(to, value)).toFixed(3))}
@@ -26,8 +24,8 @@ function SizeControl({ offer }: { offer: SizeOffer }) {
 
 /** @param elsewhere sizes that the stage's own controls set already */
 export function SizeControls({ stageId, elsewhere }: { stageId: string; elsewhere: readonly SizeOffer['size'][] }) {
-  const lesson = usePage((page) => page.lesson);
-  const offers = lesson === null ? [] : sizesOf(lesson, stageId).filter((offer) => !elsewhere.includes(offer.size));
+  const lesson = useBuild((build) => build.lesson);
+  const offers = sizesOf(lesson, stageId).filter((offer) => !elsewhere.includes(offer.size));
   if (offers.length === 0) return null;
   return <div className="controls" role="group" aria-label={say('size.title')}>{offers.map((offer) => <SizeControl key={offer.size} offer={offer} />)}</div>;
 }

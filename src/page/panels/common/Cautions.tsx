@@ -2,6 +2,7 @@
 import { useEffect, useId, useRef, type RefObject } from 'react';
 import { english } from '../../../words/english';
 import { say, sayOr, isWord } from '../../../words/say';
+import { catalogueOf } from '../../state/common/selectors';
 import { cautionsSeen, keepCautionsSeen } from './device';
 import { MarkShape } from './marks';
 import { usePage } from './pageStore';
@@ -9,7 +10,7 @@ import { FIRST_CAUTIONS } from './shortCautions';
 
 /** The cautions of one kind of stage, folded away but always within reach. */
 export function StageCautions({ kind }: { kind: string }) {
-  const catalogue = usePage((page) => page.catalogue);
+  const catalogue = usePage(catalogueOf);
   const keys = catalogue.find((entry) => entry.kind === kind)?.cautions ?? [];
   if (keys.length === 0) return null;
   return (

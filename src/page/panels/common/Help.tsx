@@ -5,6 +5,7 @@ import { languageTag } from '../../../words/language';
 import { isWord, say, sayOr, type WordKey } from '../../../words/say';
 import { LadderList } from '../run/Ladder';
 import type { UnitSystem } from '../../../words/units';
+import { lessonOf } from '../../state/common/selectors';
 import { AllCautions } from './Cautions';
 import { usePage, usePageStore } from './pageStore';
 
@@ -21,9 +22,9 @@ function terms(): { key: string; term: string; meaning: string }[] {
 
 function Choices() {
   const store = usePageStore();
-  const units = usePage((page) => page.units);
-  const hints = usePage((page) => page.hints);
-  const predicting = usePage((page) => page.predicting);
+  const units = usePage((page) => page.preferences.units);
+  const hints = usePage((page) => page.preferences.hints);
+  const predicting = usePage((page) => page.preferences.predicting);
   return (
     <div className="row">
       <fieldset className="choices">
@@ -40,7 +41,7 @@ function Choices() {
 
 export function Help() {
   const dialog = useRef<HTMLDialogElement>(null);
-  const lesson = usePage((page) => page.lesson);
+  const lesson = usePage(lessonOf);
   return (
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('help.button')}</button>

@@ -12,22 +12,28 @@ export function More() {
   const menu = useRef<HTMLDivElement>(null);
   const cautions = useRef<HTMLDialogElement>(null);
   const [open, setOpen] = useState(false);
-  const choose = (act: () => void) => (): void => {
-    menu.current?.hidePopover();
-    act();
+  const putAway = (): void => menu.current?.hidePopover();
+  const present = (): void => {
+    putAway();
+    togglePresenter(store.getState());
+  };
+  const warn = (): void => {
+    putAway();
+    cautions.current?.showModal();
   };
   const paper = (): void => {
+    putAway();
     // who comes from the end of a season wants its summary
-    if (store.getState().mode === 'result') store.getState().choosePaper({ sheet: 'season' });
+    if (store.getState().game.mode === 'result') store.getState().choosePaper({ sheet: 'season' });
     store.getState().setScreen('paper');
   };
   return (
     <>
       <button type="button" className="btn" popoverTarget={MENU} aria-expanded={open}>{say('more.button')}</button>
       <div ref={menu} id={MENU} popover="auto" className="card more-menu" role="group" aria-label={say('more.button')} onToggle={(event) => setOpen(event.newState === 'open')}>
-        <button type="button" className="btn" title={say('presenter.openKey')} onClick={choose(() => togglePresenter(store.getState()))}>{say('presenter.open')}</button>
-        <button type="button" className="btn" onClick={choose(paper)}>{say('paper.button')}</button>
-        <button type="button" className="btn" onClick={choose(() => cautions.current?.showModal())}>{say('caution.all')}</button>
+        <button type="button" className="btn" title={say('presenter.openKey')} onClick={present}>{say('presenter.open')}</button>
+        <button type="button" className="btn" onClick={paper}>{say('paper.button')}</button>
+        <button type="button" className="btn" onClick={warn}>{say('caution.all')}</button>
       </div>
       <CautionsDialog dialog={cautions} />
     </>

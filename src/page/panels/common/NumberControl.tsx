@@ -1,5 +1,5 @@
 // A slider and a number for one setting; what is being dragged or typed takes hold when it is let go.
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useId, useRef, useState } from 'react';
 import { say, type WordKey } from '../../../words/say';
 import { fromShown, stepShown, toShown, unitOf } from '../../../words/units';
 
@@ -31,21 +31,20 @@ export function NumberControl({ label, amount, variable, note, onCommit, ...metr
   const [typed, setTyped] = useState<string | null>(null);
   const slider = useRef<HTMLInputElement>(null);
   const hand = (shownValue: number): void => onCommit(fromShown(variable, shownValue));
-  const commit = useRef(hand);
-  commit.current = hand;
   const name = useId();
   const shown = draft ?? value;
 
+  const letGo = useEffectEvent((chosen: number) => {
+    hand(chosen);
+    setDraft(null);
+  });
   useEffect(() => {
     const element = slider.current;
     if (element === null) return undefined;
     // the native "change" comes once, when the slider is let go
-    const letGo = (): void => {
-      commit.current(Number(element.value));
-      setDraft(null);
-    };
-    element.addEventListener('change', letGo);
-    return () => element.removeEventListener('change', letGo);
+    const changed = (): void => letGo(Number(element.value));
+    element.addEventListener('change', changed);
+    return () => element.removeEventListener('change', changed);
   }, []);
 
   const commitTyped = (): void => {

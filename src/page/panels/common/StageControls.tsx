@@ -1,61 +1,61 @@
 // What a person may set at a stage: the same controls while building (from the start) and while the season runs (from the next hour).
-import { actingHour, airInForce, baseInForce, choreInForce, lampInForce, pumpInForce } from '../../state/run/inForce';
-import { feedNow, fishNow, kindOf, percentOfMass } from '../../state/common/selectors';
+import { airInForce, baseInForce, choreInForce, lampInForce, pumpInForce } from '../../state/run/inForce';
+import { catalogueOf, feedNow, fishNow, kindOf, percentOfMass, seasonOf } from '../../state/common/selectors';
 import type { Chore } from '../../state/common/state';
 import type { BaseKind } from '../../state/common/contract';
 import { say } from '../../../words/say';
 import type { WordKey } from '../../../words/say';
 import { figure } from '../../../words/units';
-import { useMoment } from './moment';
+import { useActingHour, useMoment } from './moment';
 import { HeaterControl, LightControl } from './LoopControls';
 import { NumberControl } from './NumberControl';
-import { usePage, usePageStore } from './pageStore';
+import { useOpened, usePage } from './pageStore';
 import { useGuard } from '../run/past';
 import { SizeControls } from '../build/SizeControls';
 import { StockControl } from './StockControl';
 
 function FeedControl() {
-  const state = usePageStore().getState();
-  usePage((page) => page.plan);
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const season = usePage(seasonOf);
+  const setFeed = usePage((page) => page.setFeed);
+  const now_h = useMoment();
   const guard = useGuard();
-  const fish = fishNow(state);
-  const feed = feedNow(state);
+  const fish = fishNow({ plan, season, now_h });
+  const feed = feedNow(plan, useActingHour());
   // a slider that reaches a tenth of the fish's own mass, in steps of 50 g
   const max = Math.max(100, Math.ceil(Math.max(feed, 0.1 * fish.number * fish.mass_g) / 50) * 50);
   return (
     <NumberControl label={say('control.feed')} amount="control.feedAmount" variable="feed_g_d" value={feed} min={0} max={max} step={1}
-      note={(value) => (fish.number < 0.5 ? say('control.noFish') : say('control.feedShare', { percent: figure(percentOfMass(value, fish), 1) }))} onCommit={(value) => guard(() => state.setFeed(value))} />
+      note={(value) => (fish.number < 0.5 ? say('control.noFish') : say('control.feedShare', { percent: figure(percentOfMass(value, fish), 1) }))} onCommit={(value) => guard(() => setFeed(value))} />
   );
 }
 
 function AirControl({ stageId, max }: { stageId: string; max: number }) {
-  const state = usePageStore().getState();
-  const plan = usePage((page) => page.plan);
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const setAir = usePage((page) => page.setAir);
   const guard = useGuard();
-  const air = plan === null ? 0 : airInForce(plan, stageId, actingHour(state));
-  return <NumberControl label={say('control.air')} amount="control.airAmount" variable="air_L_min" value={air} min={0} max={Math.max(max, air, 1)} step={0.5} onCommit={(value) => guard(() => state.setAir(stageId, value))} />;
+  const air = airInForce(plan, stageId, useActingHour());
+  return <NumberControl label={say('control.air')} amount="control.airAmount" variable="air_L_min" value={air} min={0} max={Math.max(max, air, 1)} step={0.5} onCommit={(value) => guard(() => setAir(stageId, value))} />;
 }
 
 const EVERY_DAYS = [0, 1, 2, 3, 5, 7, 14];
 
 function ChoreControl({ stageId, chore }: { stageId: string; chore: Chore }) {
-  const state = usePageStore().getState();
-  const plan = usePage((page) => page.plan);
-  const building = usePage((page) => page.mode === 'build');
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const building = useOpened((game) => game.mode === 'build');
+  const doChore = usePage((page) => page.doChore);
+  const setRoutine = usePage((page) => page.setRoutine);
   const guard = useGuard();
-  const every_d = plan === null ? 0 : choreInForce(plan, chore, stageId, actingHour(state));
+  const every_d = choreInForce(plan, chore, stageId, useActingHour());
   const choices = EVERY_DAYS.includes(every_d) ? EVERY_DAYS : [...EVERY_DAYS, every_d].sort((a, b) => a - b);
   return (
     <div className="chore">
-      {!building && <button type="button" className="btn" onClick={() => guard(() => state.doChore(stageId, chore))}>{say(`control.${chore}`)}</button>}
+      {!building && <button type="button" className="btn" onClick={() => guard(() => doChore(stageId, chore))}>{say(`control.${chore}`)}</button>}
       <label>
         <span className="label">{say(`control.${chore}Every`)}</span>
         <select value={every_d} onChange={(event) => {
           const days = Number(event.target.value);
-          guard(() => state.setRoutine(stageId, chore, days));
+          guard(() => setRoutine(stageId, chore, days));
         }}>
           {choices.map((n) => <option key={n} value={n}>{n === 0 ? say('control.never') : say('control.everyDays', { n })}</option>)}
         </select>
@@ -65,14 +65,13 @@ function ChoreControl({ stageId, chore }: { stageId: string; chore: Chore }) {
 }
 
 function PumpControl() {
-  const state = usePageStore().getState();
-  const plan = usePage((page) => page.plan);
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const setPump = usePage((page) => page.setPump);
   const guard = useGuard();
-  const on = plan === null || pumpInForce(plan, actingHour(state));
+  const on = pumpInForce(plan, useActingHour());
   return (
     <div className="chore">
-      <button type="button" className="btn" onClick={() => guard(() => state.setPump(!on))}>{say(on ? 'control.pumpStop' : 'control.pumpStart')}</button>
+      <button type="button" className="btn" onClick={() => guard(() => setPump(!on))}>{say(on ? 'control.pumpStop' : 'control.pumpStart')}</button>
       <p className="note">{say(on ? 'control.pumpRuns' : 'control.pumpStands')}</p>
     </div>
   );
@@ -84,15 +83,14 @@ const BASES: readonly { base: BaseKind; words: WordKey }[] = [
 ];
 
 function BaseControl() {
-  const state = usePageStore().getState();
-  const plan = usePage((page) => page.plan);
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const setBase = usePage((page) => page.setBase);
   const guard = useGuard();
-  const now = plan === null ? null : baseInForce(plan, actingHour(state));
+  const now = baseInForce(plan, useActingHour());
   if (now === null) return null;
   const set = (change: Partial<typeof now>): void => {
     const { base, g_d, targetPH } = { ...now, ...change };
-    guard(() => state.setBase(base, g_d, targetPH));
+    guard(() => setBase(base, g_d, targetPH));
   };
   return (
     <>
@@ -112,22 +110,21 @@ function BaseControl() {
 }
 
 function LampControl({ stageId, usual_W }: { stageId: string; usual_W: number }) {
-  const state = usePageStore().getState();
-  const plan = usePage((page) => page.plan);
-  useMoment();
+  const plan = useOpened((game) => game.plan);
+  const setLamp = usePage((page) => page.setLamp);
   const guard = useGuard();
-  const lamp = plan === null ? usual_W : lampInForce(plan, stageId, actingHour(state), usual_W);
-  return <NumberControl label={say('control.lamp')} amount="control.lampAmount" variable="power_W" value={lamp} min={0} max={Math.max(3 * usual_W, lamp)} step={1} onCommit={(value) => guard(() => state.setLamp(stageId, value))} />;
+  const lamp = lampInForce(plan, stageId, useActingHour(), usual_W);
+  return <NumberControl label={say('control.lamp')} amount="control.lampAmount" variable="power_W" value={lamp} min={0} max={Math.max(3 * usual_W, lamp)} step={1} onCommit={(value) => guard(() => setLamp(stageId, value))} />;
 }
 
 /** The controls that the catalogue grants this stage. The sump also holds those of the dosing tank that drips into it. */
 export function StageControls({ stageId }: { stageId: string }) {
-  const plan = usePage((page) => page.plan);
-  const catalogue = usePage((page) => page.catalogue);
-  const building = usePage((page) => page.mode === 'build');
-  const kind = plan === null ? null : kindOf(plan, stageId);
+  const plan = useOpened((game) => game.plan);
+  const catalogue = usePage(catalogueOf);
+  const building = useOpened((game) => game.mode === 'build');
+  const kind = kindOf(plan, stageId);
   const entry = catalogue.find((one) => one.kind === kind);
-  if (plan === null || entry === undefined) return null;
+  if (entry === undefined) return null;
   const dripped = plan.side.some((side) => side.kind === 'baseDosing' && (side.id === stageId || side.into === stageId));
   const has = (control: (typeof entry.controls)[number]): boolean => entry.controls.includes(control);
   return (

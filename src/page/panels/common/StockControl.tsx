@@ -1,18 +1,17 @@
 // Fish that the lesson offers for a tank: put in from the start while building, or at the hour a person thinks the water is ready.
 import { fishWords, stocked } from '../../state/build/stocking';
 import { say } from '../../../words/say';
-import { usePage, usePageStore } from './pageStore';
+import { useOpened, usePage } from './pageStore';
 import { useGuard } from '../run/past';
 
 export function StockControl({ tank }: { tank: string }) {
-  const store = usePageStore();
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const building = usePage((page) => page.mode === 'build');
+  const stock = usePage((page) => page.stock);
+  const lesson = useOpened((game) => game.lesson);
+  const plan = useOpened((game) => game.plan);
+  const building = useOpened((game) => game.mode === 'build');
   const guard = useGuard();
-  if (lesson === null || plan === null || !lesson.stocks.some((offer) => offer.tank === tank)) return null;
+  if (!lesson.stocks.some((offer) => offer.tank === tank)) return null;
   const put = stocked(lesson, plan);
-  const { stock } = store.getState();
   return (
     <div className="controls" role="group" aria-label={say('stock.title')}>
       {lesson.stocks.map((offer, index) => {

@@ -1,6 +1,6 @@
 // Asks before something is done that would cost a season's hours or acts; does at once what costs nothing.
 import { useCallback, useEffect, useId, useRef, useState, type ReactNode } from 'react';
-import type { PageState } from '../../state/common/state';
+import type { PageState } from '../../state/common/page';
 import { usePageStore } from './pageStore';
 
 export type Deed = () => void;
@@ -11,34 +11,34 @@ const nothing: Deed = () => undefined;
 export interface Question { title: string; body: string; answers: readonly { words: string; does: boolean }[] }
 
 /**
- * @param needed whether a deed must be asked for, as the page stands
- * @param question in words, as the page stands
+ * @param question what is to be asked as the page stands, in words; null where a deed costs nothing
  * @returns the guard, and the dialog while something is asked
  */
-export function useAskFirst(needed: (page: PageState) => boolean, question: (page: PageState) => Question): { guard: Guard; dialog: ReactNode } {
+export function useAskFirst(question: (page: PageState) => Question | null): { guard: Guard; dialog: ReactNode } {
   const store = usePageStore();
-  const [asking, setAsking] = useState<{ deed: Deed; otherwise: Deed } | null>(null);
+  const [asking, setAsking] = useState<{ asked: Question; deed: Deed; otherwise: Deed } | null>(null);
   const element = useRef<HTMLDialogElement>(null);
   const title = useId();
   const guard = useCallback<Guard>((deed, otherwise = nothing) => {
-    if (!needed(store.getState())) {
+    const asked = question(store.getState());
+    if (asked === null) {
       deed();
       return;
     }
     store.getState().setSpeed('paused');
-    setAsking({ deed, otherwise });
-  }, [store, needed]);
+    setAsking({ asked, deed, otherwise });
+  }, [store, question]);
   useEffect(() => {
     if (asking !== null && element.current?.open === false) element.current.showModal();
   }, [asking]);
   if (asking === null) return { guard, dialog: null };
+  const { asked, deed, otherwise } = asking;
   const done = (does: boolean): void => {
     element.current?.close();
     setAsking(null);
-    if (does) asking.deed();
-    else asking.otherwise();
+    if (does) deed();
+    else otherwise();
   };
-  const asked = question(store.getState());
   return {
     guard,
     dialog: (
@@ -46,7 +46,9 @@ export function useAskFirst(needed: (page: PageState) => boolean, question: (pag
         <h2 id={title}>{asked.title}</h2>
         <p>{asked.body}</p>
         <div className="row">
-          {asked.answers.map(({ words, does }, i) => <button key={words} type="button" className={i === 0 ? 'btn plan' : 'btn'} autoFocus={i === 0} onClick={() => done(does)}>{words}</button>)}
+          {asked.answers.map(({ words, does }, i) => (
+            <button key={words} type="button" className={i === 0 ? 'btn plan' : 'btn'} autoFocus={i === 0} onClick={() => done(does)}>{words}</button>
+          ))}
         </div>
       </dialog>
     ),

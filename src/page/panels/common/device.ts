@@ -1,7 +1,7 @@
 // Choices kept on this device and nowhere else: units, paper, cautions read, and whether hints are shown and predictions asked for. A browser that keeps nothing is no fault.
 import { useEffect } from 'react';
 import { keptIn } from '../../state/common/device';
-import { PAPER_SIZES, type PaperSize } from '../../state/paper/paper';
+import { PAPER_SIZES, type PaperSize } from '../../state/paper/sheets';
 import { usePageStore } from './pageStore';
 
 const UNITS = 'loopwright.units';
@@ -33,10 +33,10 @@ export function useDeviceChoices(): void {
     if (device.read(UNITS) === 'us') setUnits('us');
     if (device.read(HINTS) === 'off') setHints(false);
     if (device.read(PREDICTING) === 'off') setPredicting(false);
-    return store.subscribe((now, before) => {
+    return store.subscribe(({ preferences: now, paper }, { preferences: before, paper: paperBefore }) => {
       if (now.units !== before.units) device.write(UNITS, now.units);
       if (now.hints !== before.hints) device.write(HINTS, now.hints ? 'on' : 'off');
-      if (now.paper.size !== before.paper.size) device.write(PAPER, now.paper.size);
+      if (paper.size !== paperBefore.size) device.write(PAPER, paper.size);
       if (now.predicting !== before.predicting) device.write(PREDICTING, now.predicting ? 'on' : 'off');
     });
   }, [store]);

@@ -1,7 +1,7 @@
 // The keys that work everywhere on the page: Space runs and pauses, Ctrl or Cmd with Z takes back and does again, Z alone looks closer.
 import { useEffect } from 'react';
 import { looksClose } from '../../state/common/looking';
-import type { Speed } from '../../state/common/state';
+import { buildOf, livedOf } from '../../state/common/selectors';
 import { usePageStore } from './pageStore';
 
 const CONTROLS = 'a, button, input, select, textarea, summary, dialog, [role="tab"], [contenteditable]';
@@ -12,15 +12,14 @@ const TYPING = 'input[type="number"], textarea, dialog';
 export function useSpaceBar(): void {
   const store = usePageStore();
   useEffect(() => {
-    let last: Speed = 'day1';
     const pressed = (event: KeyboardEvent): void => {
       const { target } = event;
       if (event.key !== ' ' || event.ctrlKey || event.metaKey || event.altKey || (target instanceof Element && target.closest(CONTROLS) !== null)) return;
-      const { mode, screen, speed, setSpeed } = store.getState();
-      if (mode === 'build' || screen !== 'loop') return;
+      const page = store.getState();
+      const lived = livedOf(page);
+      if (lived === null || page.screen !== 'loop') return;
       event.preventDefault();
-      if (speed !== 'paused') last = speed;
-      setSpeed(speed === 'paused' ? last : 'paused');
+      page.setSpeed(lived.speed === 'paused' ? lived.pace : 'paused');
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);
@@ -35,8 +34,8 @@ export function useUndoKeys(): void {
       const { target } = event;
       const key = event.key.toLowerCase();
       if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
-      const { mode, screen, undo, redo } = store.getState();
-      if (mode !== 'build' || screen !== 'loop' || (target instanceof Element && target.closest(TYPING) !== null)) return;
+      const { screen, undo, redo } = store.getState();
+      if (buildOf(store.getState()) === null || screen !== 'loop' || (target instanceof Element && target.closest(TYPING) !== null)) return;
       event.preventDefault();
       if (key === 'y' || event.shiftKey) redo();
       else undo();

@@ -1,6 +1,7 @@
 // How the reference settles what a lesson asks: goals, predictions with their explanations, demonstrations.
 import type { Lesson, Plan, Played, Prediction, Settled } from '../../state/common/contract';
 import { say } from '../../../words/say';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { MarkShape } from '../common/marks';
 import { limitWords, measureValue, measureWords, timesWords } from '../common/measureWords';
@@ -9,7 +10,7 @@ import { Box, Part } from './pieces';
 type Asked = Played['asked'][number];
 
 function Outcome({ prediction, settled, plan }: { prediction: Prediction; settled: Settled; plan: Plan }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   return (
     <li>
       <p><b>{prediction.question}</b></p>
@@ -45,7 +46,7 @@ function Predictions({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; aske
 }
 
 function Demonstrations({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; asked: readonly Asked[] }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   return (
     <Part id="shown" heading="paper.key.demonstrations">
       <ul className="shown">
@@ -69,7 +70,7 @@ function Demonstrations({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; a
 }
 
 function Goals({ asked }: { asked: readonly Asked[] }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   // a goal that several marks ask is told once
   const goals = asked.flatMap((one) => (one.kind === 'goal' ? [one] : [])).filter((one, index, all) => all.findIndex((other) => JSON.stringify(other.goal) === JSON.stringify(one.goal)) === index);
   return (

@@ -1,12 +1,13 @@
 // The teacher's key: the reference order with reasons from the model's own season, what each mistake does, how predictions and demonstrations come out.
 import type { Lesson, Plan } from '../../state/common/contract';
 import { TINTS } from '../../state/common/tints';
-import type { LessonKey } from '../../state/paper/paper';
+import type { LessonKey } from '../../state/paper/sheets';
 import { changesAt, tintOfLesson, type Change } from '../../state/run/stageWork';
 import { whyAt } from '../../state/run/why';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { measured, unitOf, whole } from '../../../words/units';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { whySentence } from '../run/whyWords';
 import { cardsOf, versionLetter } from './cards';
@@ -25,7 +26,7 @@ function changeWords({ tint, in: before, out: after }: Change): string {
 }
 
 function Why({ found, stageId, lesson }: { found: LessonKey; stageId: string; lesson: Lesson }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   if (facts === null) return null;
   const tint = tintOfLesson(lesson);
   const water_m3 = found.season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);

@@ -1,7 +1,7 @@
 // The lesson plan: forty-five minutes on one page, made from what the lesson itself holds.
 import { CLASS_MINUTES, lessonSteps, minutesShort, type StepKind } from '../../state/paper/lessonSteps';
 import type { Lesson } from '../../state/common/contract';
-import { VERSIONS } from '../../state/paper/paper';
+import { VERSIONS } from '../../state/paper/sheets';
 import { say } from '../../../words/say';
 import { versionLetter } from './cards';
 import { CautionBox, Part, SheetHead } from './pieces';

@@ -4,7 +4,8 @@ import { listText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { figure } from '../../../words/units';
 import { MarkShape } from '../common/marks';
-import { usePage } from '../common/pageStore';
+import { factsOf } from '../../state/common/selectors';
+import { useLived, usePage } from '../common/pageStore';
 import { limitWords, measureValue } from '../common/measureWords';
 
 /** Every goal once, with the marks that ask for it. */
@@ -19,8 +20,8 @@ function goalsOf(marks: readonly MarkMet[]): { text: string; limits: MarkMet['go
 }
 
 export function MarkTable({ lesson }: { lesson: Lesson; plan: Plan }) {
-  const judged = usePage((page) => page.judged);
-  const facts = usePage((page) => page.facts);
+  const judged = useLived((lived) => lived.judged);
+  const facts = usePage(factsOf);
   if (judged === null) return null;
   const verdict = (met: boolean) => <span className="verdict">{met ? <MarkShape mark="fine" named={false} /> : <span className="mark" aria-hidden="true" />}{say(met ? 'result.reached' : 'result.notReached')}</span>;
   return (

@@ -2,12 +2,13 @@
 import type { Plan, Played, Shown } from '../../state/common/contract';
 import { say } from '../../../words/say';
 import { whole } from '../../../words/units';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { measureValue, measureWords, timesWords } from '../common/measureWords';
 import { Part } from './pieces';
 
 function Consequence({ shown, plan }: { shown: Shown; plan: Plan }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const value = measureValue(shown.consequence, shown.mistake, facts);
   const reference = measureValue(shown.consequence, shown.reference, facts);
   // against next to nothing, "so many times" says nothing

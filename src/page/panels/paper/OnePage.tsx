@@ -1,6 +1,6 @@
 // Sets what stands on a sheet a little smaller where that saves a page: measured on the paper that is chosen.
 import { useLayoutEffect, useRef, useState, type ReactNode } from 'react';
-import type { PaperSize } from '../../state/paper/paper';
+import type { PaperSize } from '../../state/paper/sheets';
 
 /** Room for text on one page, CSS pixels: 297 mm or 11 in, less the margins of 13 and 15 mm. */
 const PAGE_HEIGHT: Readonly<Record<PaperSize, number>> = { A4: 1016, Letter: 950 };
@@ -35,8 +35,11 @@ export function OnePage({ size, least, children }: { size: PaperSize; least: num
       setScale(found);
     };
     fit();
-    // letters and pictures arrive late
+    // letters and pictures arrive late, and what the worker finds later still
     void document.fonts.ready.then(fit);
-  }, [size, least, children]);
+    const watch = new MutationObserver(fit);
+    if (place.current !== null) watch.observe(place.current, { childList: true, characterData: true, subtree: true });
+    return () => watch.disconnect();
+  }, [size, least]);
   return <div ref={place} className="one-page" style={{ zoom: scale }}>{children}</div>;
 }

@@ -2,7 +2,8 @@
 import './paper.css';
 import './sheets.css';
 import { useEffect, useRef, useState, type RefObject } from 'react';
-import { PAPER_SIZES, VERSIONS, type SheetKind } from '../../state/paper/paper';
+import { lessonOf, livedOf } from '../../state/common/selectors';
+import { PAPER_SIZES, VERSIONS, type SheetKind } from '../../state/paper/sheets';
 import { CLASS_MINUTES } from '../../state/paper/lessonSteps';
 import { say } from '../../../words/say';
 import { usePage, usePageStore } from '../common/pageStore';
@@ -24,10 +25,8 @@ const LEAST: Readonly<Record<SheetKind, number>> = { learner: 0.82, key: 1, less
 function Chosen() {
   const store = usePageStore();
   const { sheet, version, key } = usePage((page) => page.paper);
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const season = usePage((page) => page.season);
-  const building = usePage((page) => page.mode === 'build');
+  const lesson = usePage(lessonOf);
+  const lives = usePage((page) => livedOf(page) !== null);
   useEffect(() => {
     if (sheet === 'key') void store.getState().workOutKey();
   }, [store, sheet, lesson]);
@@ -36,7 +35,7 @@ function Chosen() {
     case 'learner': return <LearnerSheet lesson={lesson} version={version} />;
     case 'key': return key === null || key.lesson !== lesson ? <p className="sheet-none" role="status">{say('paper.working', { n: lesson.mistakes.length })}</p> : <KeySheet lesson={lesson} found={key} version={version} />;
     case 'lesson': return <LessonPlanSheet lesson={lesson} />;
-    case 'season': return plan === null || season === null || building ? <p className="sheet-none">{say('paper.noSeason')}</p> : <SeasonSheet lesson={lesson} plan={plan} season={season} />;
+    case 'season': return lives ? <SeasonSheet /> : <p className="sheet-none">{say('paper.noSeason')}</p>;
   }
 }
 
@@ -53,9 +52,8 @@ function useFit(place: RefObject<HTMLElement | null>, width: number): number {
 }
 
 function Choices() {
-  const store = usePageStore();
   const { sheet, size, version } = usePage((page) => page.paper);
-  const choose = store.getState().choosePaper;
+  const choose = usePage((page) => page.choosePaper);
   return (
     <div className="paper-choices">
       <fieldset>
@@ -90,12 +88,10 @@ function pageRules(size: keyof typeof PAPER_WIDTH, foot: string): string {
 
 export function PaperScreen() {
   const store = usePageStore();
-  const { sheet, size } = usePage((page) => page.paper);
-  const lesson = usePage((page) => page.lesson);
-  const ready = usePage((page) => page.lesson !== null && (page.paper.sheet !== 'key' || page.paper.key?.lesson === page.lesson) && (page.paper.sheet !== 'season' || (page.season !== null && page.mode !== 'build')));
-  // what is on the sheet decides how it fits
-  usePage((page) => page.season);
-  usePage((page) => page.judged);
+  const { sheet, size, key } = usePage((page) => page.paper);
+  const lesson = usePage(lessonOf);
+  const lives = usePage((page) => livedOf(page) !== null);
+  const ready = lesson !== null && (sheet !== 'key' || key?.lesson === lesson) && (sheet !== 'season' || lives);
   const heading = useRef<HTMLHeadingElement>(null);
   const room = useRef<HTMLDivElement>(null);
   const fit = useFit(room, PAPER_WIDTH[size]);

@@ -1,14 +1,15 @@
 // What the learner predicted and why, beside what the season brought and which explanations its figures bear out.
 import type { Lesson, Plan, Prediction, Settled } from '../../state/common/contract';
 import { say } from '../../../words/say';
-import { usePage } from '../common/pageStore';
+import { factsOf } from '../../state/common/selectors';
+import { useLived, usePage } from '../common/pageStore';
 import { measureValue, measureWords } from '../common/measureWords';
 import { Part } from './pieces';
 
 const textOf = (list: readonly { key: string; text: string }[], key: string | null): string => list.find((one) => one.key === key)?.text ?? '–';
 
 function Row({ prediction, plan, settled, said, reason, explained }: { prediction: Prediction; plan: Plan; settled: Settled | null; said: string; reason: string; explained: string }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const holding = settled === null ? [] : prediction.explanations.filter((one) => settled.explanations.some((other) => other.key === one.key && other.holds));
   return (
     <tr>
@@ -22,8 +23,8 @@ function Row({ prediction, plan, settled, said, reason, explained }: { predictio
 
 /** @param over whether the whole season was lived: only then is what nobody answered settled */
 export function SeasonPredictions({ lesson, plan, over }: { lesson: Lesson; plan: Plan; over: boolean }) {
-  const answers = usePage((page) => page.answers);
-  const judged = usePage((page) => page.judged);
+  const answers = useLived((lived) => lived.answers);
+  const judged = useLived((lived) => lived.judged);
   return (
     <Part id="predictions" heading="paper.season.predictions">
       <table className="sheet-table predictions-table">

@@ -7,7 +7,7 @@ import type { SeasonView } from '../../state/common/state';
 import { say, sayOr } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { figure, whole } from '../../../words/units';
-import { usePage } from '../common/pageStore';
+import { useLived } from '../common/pageStore';
 import { deedLines, doserLine, ownActions, type DeedLine } from './deedWords';
 import { happenings } from './happenings';
 import { MarkTable } from './MarkTable';
@@ -54,11 +54,9 @@ function wishes(plan: Plan): TraceWish[] {
   return [...at(fish, ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'O2_mg_L', 'pH']), ...at(bed ?? fish, [bed === undefined ? 'solids' : 'rootMat_g_m2'])];
 }
 
-export function SeasonSheet({ lesson, plan, season }: { lesson: Lesson; plan: Plan; season: SeasonView }) {
-  const lived_h = usePage((page) => page.lived_h);
-  const comfort = usePage((page) => page.comfort);
-  const branch = usePage((page) => page.present);
-  const several = usePage((page) => page.branches.length > 1);
+export function SeasonSheet() {
+  const { lesson, plan, season, lived_h, comfort, present: branch, branches } = useLived((lived) => lived);
+  const several = branches.length > 1;
   const day = Math.floor(lived_h / 24 + 1e-9);
   const scores = scoresAt(season, lived_h);
   const over = lived_h >= lastHour(plan);

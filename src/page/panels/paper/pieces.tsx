@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { StageKind } from '../../state/common/contract';
 import { say, type WordKey } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
+import { catalogueOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { STAGE_PICTURES } from '../common/pictures';
 import { cautionsOf } from '../common/shortCautions';
@@ -55,7 +56,7 @@ export function LoopStrip({ stages }: { stages: readonly { id: string; kind: Sta
 
 /** The cautions of these stages, in short, and who decides in the end. */
 export function CautionBox({ kinds }: { kinds: readonly string[] }) {
-  const catalogue = usePage((page) => page.catalogue);
+  const catalogue = usePage(catalogueOf);
   return (
     <aside className="caution-box" aria-label={say('shortCaution.title')}>
       <svg className="caution-sign" viewBox="0 0 48 44" aria-hidden="true">

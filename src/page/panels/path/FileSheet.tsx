@@ -2,6 +2,7 @@
 import './sheet.css';
 import { Fragment, useEffect, useRef } from 'react';
 import type { Lesson, Played } from '../../state/common/contract';
+import { factsOf } from '../../state/common/selectors';
 import type { FileCheck } from '../../state/path/path';
 import { say } from '../../../words/say';
 import { expectedWords, foundWords, whereWords } from '../../../words/problemWords';
@@ -36,7 +37,7 @@ function Problems({ problems }: { problems: FileCheck['problems'] }) {
 }
 
 function Details({ one, lesson }: { one: Played; lesson: Lesson }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const lines = [
     ...one.shown.map((shown) => ({ passes: shown.holds, words: shownWords(shown, lesson, facts) })),
     ...one.asked.map((asked) => ({ passes: asked.passes, words: askedWords(asked, lesson, facts) })),

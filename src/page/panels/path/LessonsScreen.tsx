@@ -7,6 +7,7 @@ import { dateText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { Stamp } from '../common/marks';
 import { useMedia } from '../common/media';
+import { lessonOf } from '../../state/common/selectors';
 import { usePage, usePageStore } from '../common/pageStore';
 import { LESSONS_BUTTON } from './lessonsButton';
 import { useLeave } from './leaving';
@@ -139,7 +140,7 @@ export function LessonsScreen() {
   }, []);
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && store.getState().lesson !== null) store.getState().setScreen('loop');
+      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && lessonOf(store.getState()) !== null) store.getState().setScreen('loop');
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);

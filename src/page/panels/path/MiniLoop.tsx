@@ -72,12 +72,11 @@ export function MiniLoop({ loop }: { loop: LessonCard['loop'] }) {
   if (parts.length === 0) return null;
   const total = parts.reduce((sum, { family }) => sum + WIDTH[family], 0) + GAP * (parts.length - 1);
   const width = Math.max(240, total + 2 * SIDE);
-  let x = (width - total) / 2;
-  const stood = parts.map((part) => {
-    const at = { ...part, x, width: WIDTH[part.family] };
-    x += at.width + GAP;
-    return at;
-  });
+  const stood: { family: Family; placed: boolean; x: number; width: number }[] = [];
+  for (const part of parts) {
+    const before = stood.at(-1);
+    stood.push({ ...part, x: before === undefined ? (width - total) / 2 : before.x + before.width + GAP, width: WIDTH[part.family] });
+  }
   const first = stood[0];
   const last = stood[stood.length - 1];
   const frames: { from: number; to: number; top: number }[] = [];

@@ -1,17 +1,21 @@
 // The list to choose from: every demonstration that the lessons prepare, and any two branches of the season at hand.
 import { useEffect, useState } from 'react';
+import { livedOf } from '../../state/common/selectors';
+import type { Branch } from '../../state/common/state';
 import { branchLetter } from '../../state/run/branches';
 import { say } from '../../../words/say';
 import { usePage } from '../common/pageStore';
 import { usePresented, usePresenter } from './presenterStore';
 
+const NONE: readonly Branch[] = [];
+
 function Branches() {
   const { store } = usePresenter();
-  const branches = usePage((page) => page.branches);
-  const present = usePage((page) => page.present);
-  const ready = usePage((page) => page.built !== null && page.branches.length > 1);
+  const branches = usePage((page) => livedOf(page)?.branches ?? NONE);
+  const present = usePage((page) => livedOf(page)?.present ?? 0);
+  const ready = branches.length > 1;
   const [left, setLeft] = useState(0);
-  const [right, setRight] = useState(present === 0 ? branches.length - 1 : present);
+  const [right, setRight] = useState(present === 0 ? Math.max(0, branches.length - 1) : present);
   const sides = [{ name: say('presenter.left'), id: left, set: setLeft }, { name: say('presenter.right'), id: right, set: setRight }];
   return (
     <section className="chooser-branches" aria-label={say('presenter.branches')}>

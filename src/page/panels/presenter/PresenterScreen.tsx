@@ -3,7 +3,7 @@ import './presenter.css';
 import { useCallback, useEffect, useRef } from 'react';
 import type { Presenter } from '../../state/presenter/presenterState';
 import { say } from '../../../words/say';
-import { usePage, usePageStore } from '../common/pageStore';
+import { usePageStore } from '../common/pageStore';
 import { Chooser } from './Chooser';
 import { PairStage, type DrawPair } from './PairStage';
 import { usePresenterKeys } from './presenterKeys';
@@ -19,8 +19,6 @@ function Room({ draw }: { draw: DrawPair }) {
   const place = useRef<HTMLElement>(null);
   const leave = useCallback(() => page.getState().setScreen('loop'), [page]);
   usePresenterKeys(leave);
-  // numbers are shown anew in other units
-  usePage((state) => state.units);
   const which = shown === null ? null : `${shown.from} ${shown.demonstration.key}`;
   useEffect(() => place.current?.focus(), [which]);
   return (

@@ -1,14 +1,17 @@
 // How the panels of presenter mode reach its store, and how their clock is let through a few times a second.
-import { createContext, useContext, useEffect, useState, type ReactNode } from 'react';
+import { createContext, useContext, useState, useSyncExternalStore, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import type { Presenter, PresenterStore } from '../../state/presenter/presenterState';
+import { slowClock, type SlowClock } from '../common/slowClock';
 
 const PresenterContext = createContext<Presenter | null>(null);
+const ClockContext = createContext<SlowClock>({ subscribe: () => () => undefined, hour: () => 0 });
 /** Time between two showings of the clock and the figures, ms. */
 const EVERY_MS = 150;
 
 export function PresenterProvider({ presenter, children }: { presenter: Presenter; children: ReactNode }) {
-  return <PresenterContext.Provider value={presenter}>{children}</PresenterContext.Provider>;
+  const [clock] = useState(() => slowClock(presenter.store, ({ now_h }) => now_h, ({ toward, playing }) => (toward === null && !playing ? 0 : EVERY_MS)));
+  return <PresenterContext.Provider value={presenter}><ClockContext.Provider value={clock}>{children}</ClockContext.Provider></PresenterContext.Provider>;
 }
 
 export function usePresenter(): Presenter {
@@ -24,26 +27,6 @@ export function usePresented<T>(select: (state: PresenterStore) => T): T {
 
 /** Hours since the start that both loops show, a few times a second while they run. */
 export function usePresentedHour(): number {
-  const { store } = usePresenter();
-  const [hour, setHour] = useState(() => store.getState().now_h);
-  useEffect(() => {
-    let timer: ReturnType<typeof setTimeout> | null = null;
-    const show = (): void => {
-      timer = null;
-      setHour(store.getState().now_h);
-    };
-    show();
-    const stop = store.subscribe((state, before) => {
-      if (state.now_h === before.now_h) return;
-      const still = state.toward === null && !state.playing;
-      if (still && timer !== null) clearTimeout(timer);
-      if (still) show();
-      else timer ??= setTimeout(show, EVERY_MS);
-    });
-    return () => {
-      stop();
-      if (timer !== null) clearTimeout(timer);
-    };
-  }, [store]);
-  return hour;
+  const clock = useContext(ClockContext);
+  return useSyncExternalStore(clock.subscribe, clock.hour, clock.hour);
 }

@@ -1,6 +1,6 @@
 // The one key into presenter mode and out of it.
 import { useEffect } from 'react';
-import type { PageStore } from '../../state/common/state';
+import type { PageStore } from '../../state/common/page';
 import { usePageStore } from '../common/pageStore';
 
 /** Presents, or goes back to the loop; the season at hand pauses meanwhile. */

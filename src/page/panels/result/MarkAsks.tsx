@@ -3,6 +3,7 @@ import type { Lesson, MarkMet, ProcessFacts, Scores } from '../../state/common/c
 import { say } from '../../../words/say';
 import { figure, whole } from '../../../words/units';
 import { MarkShape } from '../common/marks';
+import { factsOf } from '../../state/common/selectors';
 import { usePage } from '../common/pageStore';
 import { limitWords, measureValue } from '../common/measureWords';
 
@@ -40,7 +41,7 @@ function Asked({ line }: { line: Line }) {
 
 /** @param whole whether the season is over, so that a mark is reached or not */
 export function MarkAsks({ lesson, marks, scores, whole: over }: { lesson: Lesson; marks: readonly MarkMet[] | null; scores: Scores | null; whole: boolean }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   return (
     <ol className="plain mark-asks">
       {lesson.scoring.marks.map((rule, index) => {

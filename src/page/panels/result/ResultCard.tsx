@@ -6,7 +6,7 @@ import { say } from '../../../words/say';
 import { figure, valueOf, whole, withUnit } from '../../../words/units';
 import { MarkAsks } from './MarkAsks';
 import { Stamp } from '../common/marks';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePageStore } from '../common/pageStore';
 import { ResultPredictions } from './ResultPredictions';
 
 function Formulas({ scores, weight }: { scores: Scores; weight: number }) {
@@ -36,14 +36,14 @@ function Beside({ scores }: { scores: Scores }) {
   return <dl className="facts" aria-label={say('result.beside')}>{lines.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}</dl>;
 }
 
-export function ResultCard({ onClose }: { onClose: () => void }) {
+export function ResultCard() {
   const store = usePageStore();
-  const lesson = usePage((page) => page.lesson);
-  const scores = usePage((page) => page.season?.days.at(-1)?.scores ?? null);
-  const judged = usePage((page) => page.judged);
+  const lesson = useLived((lived) => lived.lesson);
+  const scores = useLived((lived) => lived.season.days.at(-1)?.scores ?? null);
+  const judged = useLived((lived) => lived.judged);
   const card = useRef<HTMLElement>(null);
   useEffect(() => card.current?.focus(), []);
-  if (lesson === null || scores === null) return null;
+  if (scores === null) return null;
   const all = lesson.scoring.marks.length;
   const earned = judged?.marks.filter((mark) => mark.earned).length ?? 0;
   return (
@@ -88,7 +88,7 @@ export function ResultCard({ onClose }: { onClose: () => void }) {
       </div>
       <div className="row">
         <button type="button" className="btn go" onClick={() => store.getState().backToBuild()}>{say('result.back')}</button>
-        <button type="button" className="btn" onClick={onClose}>{say('result.look')}</button>
+        <button type="button" className="btn" onClick={() => store.getState().showResult(false)}>{say('result.look')}</button>
       </div>
     </section>
   );

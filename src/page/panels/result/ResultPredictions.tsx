@@ -3,11 +3,12 @@ import type { Lesson, Prediction } from '../../state/common/contract';
 import { canAsk } from '../../state/run/questions';
 import type { Answer } from '../../state/common/state';
 import { say } from '../../../words/say';
-import { usePage } from '../common/pageStore';
+import { factsOf } from '../../state/common/selectors';
+import { useLived, usePage } from '../common/pageStore';
 import { measureValue } from '../common/measureWords';
 
 function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const { settled, explained } = answer;
   const text = (key: string | null): string => prediction.choices.find((choice) => choice.key === key)?.text ?? '';
   const explanation = prediction.explanations.find(({ key }) => key === explained);
@@ -25,8 +26,8 @@ function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }
 }
 
 export function ResultPredictions({ lesson }: { lesson: Lesson }) {
-  const answers = usePage((page) => page.answers);
-  const plan = usePage((page) => page.plan);
+  const answers = useLived((lived) => lived.answers);
+  const plan = useLived((lived) => lived.plan);
   const made = answers.filter((answer) => answer.choice !== null);
   if (made.length === 0) return null;
   const skipped = lesson.predictions.filter((prediction) => canAsk(prediction, plan)).length - made.length;

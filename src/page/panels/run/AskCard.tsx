@@ -3,16 +3,17 @@ import { useId, useState } from 'react';
 import type { Prediction } from '../../state/common/contract';
 import { OWN_WORDS_MAX } from '../../state/run/answers';
 import { earlierOf } from '../../state/path/keptAnswers';
+import { lessonOf } from '../../state/common/selectors';
 import { canAsk } from '../../state/run/questions';
 import { say } from '../../../words/say';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useOpened, usePage, usePageStore } from '../common/pageStore';
 
 /** The reason that is none of those listed. */
 const OWN = Symbol('own words');
 
 /** What was expected the last time, and what came of it, where this device has kept it. */
 function Earlier({ prediction }: { prediction: Prediction }) {
-  const kept = usePage((page) => earlierOf(page.earlier, page.lesson?.id ?? '', prediction.key));
+  const kept = usePage((page) => earlierOf(page.earlier, lessonOf(page)?.id ?? '', prediction.key));
   const text = (key: string | null | undefined): string | undefined => prediction.choices.find((choice) => choice.key === key)?.text;
   const choice = text(kept?.choice);
   const outcome = text(kept?.outcome);
@@ -21,10 +22,9 @@ function Earlier({ prediction }: { prediction: Prediction }) {
 
 export function AskCard({ prediction }: { prediction: Prediction }) {
   const store = usePageStore();
-  const days = usePage((page) => page.plan?.days ?? 0);
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  const all = (lesson?.predictions ?? []).filter((one) => one.askDay === prediction.askDay && canAsk(one, plan));
+  const lesson = useOpened((game) => game.lesson);
+  const plan = useOpened((game) => game.plan);
+  const all = lesson.predictions.filter((one) => one.askDay === prediction.askDay && canAsk(one, plan));
   const [choice, setChoice] = useState<string | null>(null);
   const [reason, setReason] = useState<string | typeof OWN | null>(null);
   const [words, setWords] = useState('');
@@ -43,7 +43,7 @@ export function AskCard({ prediction }: { prediction: Prediction }) {
           {all.length > 1 && <span className="note">{say('ask.count', { n: all.indexOf(prediction) + 1, all: all.length })}</span>}
         </p>
         <h2 id={`${name}-question`}>{prediction.question}</h2>
-        <p className="note">{prediction.dueDay < days ? say('ask.due', { day: prediction.dueDay }) : say('ask.atEnd')}</p>
+        <p className="note">{prediction.dueDay < plan.days ? say('ask.due', { day: prediction.dueDay }) : say('ask.atEnd')}</p>
         <Earlier prediction={prediction} />
         <fieldset className="options short">
           <legend>{say('ask.choice')}</legend>

@@ -1,10 +1,12 @@
 // The branches of a season: which there are, where they split, how they score, and which one is lived on or shown as a ghost.
 import { useEffect, useRef, useState } from 'react';
-import { branchLetter, comparedBranch, withPresent } from '../../state/run/branches';
+import { dayOf } from '../../state/common/clock';
+import { scoresAt } from '../../state/common/selectors';
+import { branchLetter, comparedBranch } from '../../state/run/branches';
 import type { Branch } from '../../state/common/state';
 import { say } from '../../../words/say';
 import { momentOf, whole } from '../../../words/units';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 
 function beganWords(branch: Branch): string {
   if (branch.from === null) return say('branch.first');
@@ -13,9 +15,9 @@ function beganWords(branch: Branch): string {
 }
 
 function Row({ branch, present, ghost, onDone }: { branch: Branch; present: boolean; ghost: boolean; onDone: () => void }) {
-  const store = usePageStore();
+  const switchTo = usePage((page) => page.switchTo);
+  const compareWith = usePage((page) => page.compareWith);
   const name = say('branch.name', { branch: branchLetter(branch.id) });
-  const { switchTo, compareWith } = store.getState();
   return (
     <tr data-present={present || undefined}>
       <th scope="row"><i className="branch-line" data-ghost={ghost || undefined} data-present={present || undefined} aria-hidden="true" />{name}{present && <span className="note">{say('branch.present')}</span>}{ghost && <span className="note">{say('branch.ghost')}</span>}</th>
@@ -39,14 +41,15 @@ function Row({ branch, present, ghost, onDone }: { branch: Branch; present: bool
 }
 
 function BranchDialog({ onClose }: { onClose: () => void }) {
-  const store = usePageStore();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
-  usePage((page) => page.branches);
-  usePage((page) => page.season);
-  const present = usePage((page) => page.present);
-  const ghost = usePage(comparedBranch);
-  const branches = withPresent(store.getState(), []);
+  // a day lived more, and the scores may be others
+  const day = useLived((lived) => dayOf(lived.lived_h));
+  const known = useLived((lived) => lived.branches);
+  const season = useLived((lived) => lived.season);
+  const present = useLived((lived) => lived.present);
+  const ghost = useLived(comparedBranch);
+  const branches = known.map((branch) => (branch.id === present ? { ...branch, lived_h: 24 * day, scores: scoresAt(season, 24 * day) } : branch));
   return (
     <dialog ref={dialog} className="card ask branches" aria-labelledby="branches-title" onClose={onClose}>
       <h2 id="branches-title">{say('branch.title')}</h2>
@@ -71,9 +74,9 @@ function BranchDialog({ onClose }: { onClose: () => void }) {
 
 /** Stands beside the clock from the second branch on, with the name of the branch that is lived. */
 export function Branches() {
-  const several = usePage((page) => page.branches.length > 1);
-  const present = usePage((page) => page.present);
-  const ghost = usePage(comparedBranch);
+  const several = useLived((lived) => lived.branches.length > 1);
+  const present = useLived((lived) => lived.present);
+  const ghost = useLived(comparedBranch);
   const [open, setOpen] = useState(false);
   if (!several) return null;
   return (

@@ -1,6 +1,6 @@
 // The bar on top: the lesson and its brief, the scores as they accrue, and what is wrong right now.
 import { hasGoals } from '../../state/run/judging';
-import { scoresAt } from '../../state/common/selectors';
+import { lessonOf, scoresAt } from '../../state/common/selectors';
 import { readingAt } from '../../state/run/readings';
 import { fishTankOf } from '../../state/build/planEdits';
 import { say } from '../../../words/say';
@@ -9,7 +9,7 @@ import { GoalsButton } from './Goals';
 import { Help } from '../common/Help';
 import { useMoment } from '../common/moment';
 import { More } from '../common/More';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useBuild, useLived, usePage, usePageStore } from '../common/pageStore';
 import { LESSONS_BUTTON } from '../path/lessonsButton';
 import { FISH_PICTURE, LETTUCE_PICTURE } from '../common/pictures';
 import { ScoreMeter } from './ScoreMeter';
@@ -28,15 +28,14 @@ function LessonButtons() {
 }
 
 function Meters() {
-  const season = usePage((page) => page.season);
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
+  const season = useLived((lived) => lived.season);
+  const lesson = useLived((lived) => lived.lesson);
+  const plan = useLived((lived) => lived.plan);
   const now_h = useMoment();
-  if (lesson === null || plan === null) return null;
-  const scores = season === null ? null : scoresAt(season, now_h);
+  const scores = scoresAt(season, now_h);
   const tank = fishTankOf(plan);
   const { marks, plantsWeight } = lesson.scoring;
-  const fishDetail = season === null || tank === null ? say('brief.notYet') : say('brief.fishAlive', {
+  const fishDetail = tank === null ? say('brief.notYet') : say('brief.fishAlive', {
     n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
   });
   const harvestDetail = scores === null ? say('brief.notYet') : say(plantsWeight === 0 ? 'brief.gainOnly' : plantsWeight === 1 ? 'brief.plantsOnly' : 'brief.plantsGain', { plants: withUnit('kilograms', scores.plants_kg), gain: withUnit('kilograms', scores.gain_kg) });
@@ -49,9 +48,9 @@ function Meters() {
 }
 
 function Goals() {
-  const lesson = usePage((page) => page.lesson);
-  const plan = usePage((page) => page.plan);
-  if (lesson === null || plan === null || lesson.free) return null;
+  const lesson = useBuild((build) => build.lesson);
+  const plan = useBuild((build) => build.plan);
+  if (lesson.free) return null;
   if (hasGoals(lesson)) return <div className="goals more"><p className="label">{say('brief.goalsTitle', { n: plan.days })}</p><GoalsButton /></div>;
   return (
     <dl className="goals">
@@ -62,28 +61,31 @@ function Goals() {
   );
 }
 
-export function BriefBar({ resultHidden, onShowResult }: { resultHidden: boolean; onShowResult: () => void }) {
+export function BriefBar() {
   const store = usePageStore();
-  const lesson = usePage((page) => page.lesson);
-  const mode = usePage((page) => page.mode);
+  const lesson = usePage(lessonOf);
+  const mode = usePage((page) => page.game.mode);
+  const lived = mode === 'run' || mode === 'result';
+  const cardAway = usePage(({ game }) => game.mode === 'result' && game.card === 'away');
   const title = lesson?.title ?? say('page.title');
   return (
     <header className="brief" aria-label={say('brief.region')}>
       <div className="brief-words">
         <div className="brief-title">
           <h1>{mode === 'build' && lesson !== null ? say('brief.build', { title }) : title}</h1>
-          {mode !== 'build' && <GoalsButton />}
+          {lived && <GoalsButton />}
         </div>
         {lesson !== null && mode === 'build' && <p className="brief-lines">{lesson.brief.map((line, index) => <span key={index}>{line} </span>)}</p>}
-        {mode !== 'build' && <Troubles />}
+        {lived && <Troubles />}
       </div>
-      {mode === 'build' ? <Goals /> : <Meters />}
+      {mode === 'build' && <Goals />}
+      {lived && <Meters />}
       <div className="brief-buttons">
         <LessonButtons />
         <Help />
         <More />
-        {mode !== 'build' && <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
-        {mode === 'result' && resultHidden && <button type="button" className="btn plan" onClick={onShowResult}>{say('brief.result')}</button>}
+        {lived && <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
+        {cardAway && <button type="button" className="btn plan" onClick={() => store.getState().showResult(true)}>{say('brief.result')}</button>}
       </div>
     </header>
   );

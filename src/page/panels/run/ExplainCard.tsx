@@ -1,12 +1,12 @@
 // A prediction come due: what was expected beside what the water did, an explanation to choose, and what the figures say to each.
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Plan, Prediction, Settled, Statement } from '../../state/common/contract';
-import { kindOf } from '../../state/common/selectors';
+import { factsOf, kindOf } from '../../state/common/selectors';
 import type { Answer } from '../../state/common/state';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { MarkShape } from '../common/marks';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 import { limitWords, measureValue, measureWords } from '../common/measureWords';
 
 /** All bands the number may fall into, in their order: the one expected and the one it came to. */
@@ -32,7 +32,7 @@ function outcomeWords(prediction: Prediction, answer: Answer, settled: Settled, 
 
 /** Each explanation with the figure that bears it out or does not. */
 function Figures({ prediction, answer, settled, plan }: { prediction: Prediction; answer: Answer; settled: Settled; plan: Plan }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const stands = ({ stage }: Statement): boolean => stage === undefined || kindOf(plan, stage) !== null;
   const inOxygen = prediction.explanations.some(({ evidence: { process } }) => process !== undefined && (facts?.units[process]?.includes('COD') ?? false));
   const head = useRef<HTMLHeadingElement>(null);
@@ -65,7 +65,7 @@ function Figures({ prediction, answer, settled, plan }: { prediction: Prediction
 }
 
 function Outcome({ prediction, answer, settled, plan }: { prediction: Prediction; answer: Answer; settled: Settled; plan: Plan }) {
-  const facts = usePage((page) => page.facts);
+  const facts = usePage(factsOf);
   const value = measureValue(prediction.measure, settled.value, facts);
   return (
     <>
@@ -92,17 +92,16 @@ function Explanations({ prediction, answer, stage, chosen, onChoose }: { predict
 }
 
 export function ExplainCard({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
-  const store = usePageStore();
-  const plan = usePage((page) => page.plan);
+  const explain = usePage((page) => page.explain);
+  const goOn = usePage((page) => page.goOn);
+  const plan = useLived((lived) => lived.plan);
   const [chosen, setChosen] = useState<string | null>(null);
   const [lacking, setLacking] = useState(false);
   const name = useId();
-  if (plan === null) return null;
   const { settled } = answer;
   const stages = [...plan.loop, ...plan.side];
   const stage = stages.some(({ id }) => id === prediction.look) ? stageName(stages, prediction.look) : null;
   const explained = typeof answer.explained === 'string';
-  const { explain, goOn } = store.getState();
   return (
     <>
       <div className="question-scroll" tabIndex={0} role="group" aria-labelledby={name}>

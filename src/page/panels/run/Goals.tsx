@@ -2,20 +2,19 @@
 import './goals.css';
 import { useRef } from 'react';
 import { hasGoals } from '../../state/run/judging';
-import { scoresAt } from '../../state/common/selectors';
+import { livedOf, scoresAt, seasonOf } from '../../state/common/selectors';
 import { say } from '../../../words/say';
 import { MarkAsks } from '../result/MarkAsks';
-import { usePage } from '../common/pageStore';
+import { useOpened, usePage } from '../common/pageStore';
 
 export function GoalsButton() {
-  const lesson = usePage((page) => page.lesson);
-  const season = usePage((page) => page.season);
-  const building = usePage((page) => page.mode === 'build');
-  const soFar = usePage((page) => page.soFar);
-  const moved = usePage((page) => page.moved);
+  const lesson = useOpened((game) => game.lesson);
+  const building = useOpened((game) => game.mode === 'build');
+  const moved = useOpened((game) => game.moved);
+  const season = usePage(seasonOf);
+  const state = usePage((page) => livedOf(page)?.soFar ?? null);
   const dialog = useRef<HTMLDialogElement>(null);
-  if (lesson === null || lesson.free || !hasGoals(lesson)) return null;
-  const state = building ? null : soFar;
+  if (lesson.free || !hasGoals(lesson)) return null;
   const scores = season === null || state === null ? null : scoresAt(season, 24 * state.day);
   // the mark to reach next, or the last
   const next = state === null ? undefined : state.marks.find((mark) => !mark.earned) ?? state.marks.at(-1);

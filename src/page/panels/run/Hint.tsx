@@ -1,31 +1,40 @@
 // The next thing to do, on a blue-pencil card in the corner of the picture; the lesson's own hints unfold from it. It can be put away for good.
 import { useId, useState } from 'react';
-import { hintOf } from '../../state/common/hints';
+import { hintToBuild, hintToLive, looksFirst, type Hint } from '../../state/common/hints';
+import { buildOf, comfortOf, livedOf, planOf, seasonOf } from '../../state/common/selectors';
 import { say } from '../../../words/say';
 import { LadderList } from './Ladder';
 import { useMedia } from '../common/media';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useOpened, usePage, usePageStore } from '../common/pageStore';
 import { SignShape } from '../common/icons';
+
+/** What to do next; while a season is lived, by the moment shown. */
+function useHint(): Hint | null {
+  const build = usePage(buildOf);
+  const [plan, season, comfort] = [usePage(planOf), usePage(seasonOf), usePage(comfortOf)];
+  const over = usePage(({ game }) => game.mode === 'result');
+  const several = usePage((page) => (livedOf(page)?.branches.length ?? 0) > 1);
+  const first = usePage((page) => looksFirst(livedOf(page) ?? { lived_h: 0 }));
+  const now_h = useMoment();
+  if (build !== null) return hintToBuild(build);
+  return plan === null || season === null ? null : hintToLive({ plan, season, comfort, now_h }, { over, several, first });
+}
 
 export function HintCard() {
   const store = usePageStore();
-  const now_h = useMoment();
-  const lesson = usePage((page) => page.lesson);
-  const shown = usePage((page) => page.hints);
-  usePage((page) => page.plan);
-  usePage((page) => page.design);
-  const mode = usePage((page) => page.mode);
-  usePage((page) => page.branches);
+  const lesson = useOpened((game) => game.lesson);
+  const building = useOpened((game) => game.mode === 'build');
+  const shown = usePage((page) => page.preferences.hints);
+  const hint = useHint();
   const [open, setOpen] = useState(false);
   // On a phone's low picture a running loop is not lain over before it is asked for.
   const low = useMedia('(max-height: 520px)');
-  const folds = low && mode !== 'build';
+  const folds = low && !building;
   const [unfolded, setUnfolded] = useState(false);
   const ladder = useId();
-  const hint = hintOf(store.getState(), now_h);
-  const hints = lesson?.hints ?? [];
-  if (!shown || lesson === null || (hint === null && hints.length === 0)) return null;
+  const { hints } = lesson;
+  if (!shown || (hint === null && hints.length === 0)) return null;
   const folded = folds && !unfolded;
   return (
     <>

@@ -10,7 +10,7 @@ import { Facts } from './Facts';
 import { SignShape } from '../common/icons';
 import { LookButton } from './Look';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage, usePageStore } from '../common/pageStore';
 import { PumpFacts } from './PumpFacts';
 import { StageControls } from '../common/StageControls';
 import { WaterTable } from './WaterTable';
@@ -18,8 +18,7 @@ import { WhyHere } from './Why';
 
 function StageChooser({ shown }: { shown: string | null }) {
   const store = usePageStore();
-  const plan = usePage((page) => page.plan);
-  if (plan === null) return null;
+  const plan = useLived((lived) => lived.plan);
   const stages = selectable(plan);
   const at = stages.findIndex((stage) => stage.id === shown);
   const go = (by: number): void => store.getState().select(stages[(Math.max(0, at) + by + stages.length) % stages.length].id);
@@ -45,18 +44,17 @@ function Size({ view, stageId, volume_m3 }: { view: SeasonView; stageId: string;
 }
 
 export function Inspector() {
-  const plan = usePage((page) => page.plan);
-  const season = usePage((page) => page.season);
-  const design = usePage((page) => page.design);
-  const selected = usePage((page) => page.selected);
-  if (plan === null) return null;
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const design = useLived((lived) => lived.design);
+  const selected = usePage((page) => page.view.selected);
   const kind = selected === null ? null : kindOf(plan, selected);
   const level = design?.stages.find((stage) => stage.id === selected);
-  const holdsWater = season?.stages.some((stage) => stage.id === selected && stage.cells > 0) ?? false;
+  const holdsWater = season.stages.some((stage) => stage.id === selected && stage.cells > 0);
   return (
     <section className="inspector" aria-label={say('inspect.region')}>
       <StageChooser shown={kind === null ? null : selected} />
-      {selected === null || kind === null || season === null ? <p className="note">{say('inspect.none')}</p> : (
+      {selected === null || kind === null ? <p className="note">{say('inspect.none')}</p> : (
         <>
           <div className="where">
             <LookButton />

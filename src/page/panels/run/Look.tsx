@@ -9,7 +9,7 @@ import { usePage, usePageStore } from '../common/pageStore';
 export function LookButton() {
   const store = usePageStore();
   const close = usePage(looksClose);
-  const some = usePage((page) => page.selected !== null);
+  const some = usePage((page) => page.view.selected !== null);
   if (!some) return null;
   return <button type="button" className="btn look" aria-pressed={close} onClick={() => store.getState().lookCloser(!close)}><SignShape sign="closer" />{say('look.closer')}</button>;
 }

@@ -5,13 +5,13 @@ import { answerTo, predictionOf } from '../../state/run/questions';
 import { say } from '../../../words/say';
 import { AskCard } from './AskCard';
 import { ExplainCard } from './ExplainCard';
-import { usePage } from '../common/pageStore';
+import { useOpened } from '../common/pageStore';
 
 export function QuestionCard() {
-  const question = usePage((page) => page.question);
-  const prediction = usePage(predictionOf);
-  const plan = usePage((page) => page.plan);
-  const answer = usePage((page) => answerTo(page.answers, page.question?.key ?? ''));
+  const question = useOpened((game) => game.question);
+  const prediction = useOpened(predictionOf);
+  const plan = useOpened((game) => game.plan);
+  const answer = useOpened((game) => answerTo(game.answers, game.question?.key ?? ''));
   const card = useRef<HTMLElement>(null);
   const was = useRef(question);
   useEffect(() => {
@@ -22,8 +22,8 @@ export function QuestionCard() {
   }, [question]);
   if (question === null || prediction === null) return null;
   // the loop is drawn in its order: the card keeps away from the half where there is something to see
-  const at = question.part === 'explain' && plan !== null ? plan.loop.findIndex((stage) => stage.id === prediction.look) : -1;
-  const side = at >= 0 && plan !== null && at < plan.loop.length / 2 ? 'right' : 'left';
+  const at = question.part === 'explain' ? plan.loop.findIndex((stage) => stage.id === prediction.look) : -1;
+  const side = at >= 0 && at < plan.loop.length / 2 ? 'right' : 'left';
   return (
     <section ref={card} className="card question" tabIndex={-1} aria-label={say('ask.region')} data-part={question.part} data-side={side}>
       {question.part === 'ask' ? <AskCard key={prediction.key} prediction={prediction} /> : answer !== undefined && <ExplainCard key={prediction.key} prediction={prediction} answer={answer} />}

@@ -5,15 +5,15 @@ import { eventsUntil, lastHour } from '../../state/common/selectors';
 import { say } from '../../../words/say';
 import { momentOf } from '../../../words/units';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePageStore } from '../common/pageStore';
 import { scrubMarks } from './scrubMarks';
 
 export function Scrubber() {
   const store = usePageStore();
-  const plan = usePage((page) => page.plan);
-  const season = usePage((page) => page.season);
-  const lived = usePage((page) => Math.floor(page.lived_h));
-  const branch = usePage((page) => page.branches.find((one) => one.id === page.present && one.from !== null));
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const lived = useLived(({ lived_h }) => Math.floor(lived_h));
+  const branch = useLived(({ branches, present }) => branches.find((one) => one.id === present && one.from !== null));
   const now_h = useMoment();
   const rail = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(800);
@@ -24,9 +24,9 @@ export function Scrubber() {
     watch.observe(element);
     return () => watch.disconnect();
   }, []);
-  const last = plan === null ? 24 : lastHour(plan);
+  const last = lastHour(plan);
   const day = Math.floor(lived / 24);
-  const marks = useMemo(() => (season === null ? [] : scrubMarks(eventsUntil(season, lived), width, last)), [season, lived, width, last]);
+  const marks = useMemo(() => scrubMarks(eventsUntil(season, lived), width, last), [season, lived, width, last]);
   const share = (hour: number): string => `${(100 * hour) / last}%`;
   const { day: shownDay, clock } = momentOf(now_h);
   const weeks = Array.from({ length: Math.floor(last / 168) + 1 }, (_, n) => n * 7);

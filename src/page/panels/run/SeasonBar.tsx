@@ -9,15 +9,15 @@ import { Branches } from './BranchList';
 import { SignShape } from '../common/icons';
 import { Later } from '../common/Later';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 import { Scrubber } from './Scrubber';
 import { Traces } from './Traces';
 
 const SPEEDS: readonly Exclude<Speed, 'paused'>[] = ['hours6', 'day1', 'days5'];
 
 function Clock() {
-  const days = usePage((page) => page.plan?.days ?? 0);
-  const busy = usePage((page) => page.busy);
+  const days = useLived((lived) => lived.plan.days);
+  const busy = useLived((lived) => lived.busy);
   const now_h = useMoment();
   const { day, clock } = momentOf(now_h);
   return (
@@ -28,20 +28,18 @@ function Clock() {
   );
 }
 
-/** The speed that "Run" takes up again: the last one chosen. */
 function Transport() {
-  const store = usePageStore();
-  const speed = usePage((page) => page.speed);
-  const last = useRef<Exclude<Speed, 'paused'>>('day1');
+  const setSpeed = usePage((page) => page.setSpeed);
+  const stepDay = usePage((page) => page.stepDay);
+  const speed = useLived((lived) => lived.speed);
+  const pace = useLived((lived) => lived.pace);
   const toggle = useRef<HTMLButtonElement>(null);
   // the button that began the season is gone: keyboards go on from its clock
   useEffect(() => toggle.current?.focus({ preventScroll: true }), []);
-  if (speed !== 'paused') last.current = speed;
   const running = speed !== 'paused';
-  const { setSpeed, stepDay } = store.getState();
   return (
     <div className="transport">
-      <button ref={toggle} type="button" className="btn go square" aria-label={say(running ? 'season.pause' : 'season.run')} title={say(running ? 'season.pause' : 'season.run')} data-toggle-run onClick={() => setSpeed(running ? 'paused' : last.current)}>
+      <button ref={toggle} type="button" className="btn go square" aria-label={say(running ? 'season.pause' : 'season.run')} title={say(running ? 'season.pause' : 'season.run')} data-toggle-run onClick={() => setSpeed(running ? 'paused' : pace)}>
         <SignShape sign={running ? 'pause' : 'run'} />
       </button>
       <button type="button" className="btn square" aria-label={say('season.step')} title={say('season.step')} onClick={() => stepDay()}><SignShape sign="step" /></button>
@@ -54,11 +52,11 @@ function Transport() {
 
 /** What happened until now, in words; put together only when it is asked for. */
 function LogDialog({ onClose }: { onClose: () => void }) {
-  const store = usePageStore();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
-  const { season, plan, lived_h } = store.getState();
-  if (season === null || plan === null) return null;
+  const season = useLived((lived) => lived.season);
+  const plan = useLived((lived) => lived.plan);
+  const lived_h = useLived((lived) => Math.floor(lived.lived_h));
   const stages = selectable(plan);
   const events = eventsUntil(season, lived_h);
   return (

@@ -2,14 +2,14 @@
 import { TINTS, TINT_ORDER } from '../../state/common/tints';
 import { say } from '../../../words/say';
 import { figure, unitOf } from '../../../words/units';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage, usePageStore } from '../common/pageStore';
 import { TintIcon } from '../common/tintIcons';
 
 const BANDS = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 
 function Scale() {
-  const tintId = usePage((page) => page.tint);
-  const comfort = usePage((page) => page.comfort);
+  const tintId = usePage((page) => page.view.tint);
+  const comfort = useLived((lived) => lived.comfort);
   const tint = TINTS[tintId];
   const unit = unitOf(tint.unitKey);
   const middle = (tint.low + tint.high) / 2;
@@ -29,7 +29,7 @@ function Scale() {
 
 export function TintPicker() {
   const store = usePageStore();
-  const chosen = usePage((page) => page.tint);
+  const chosen = usePage((page) => page.view.tint);
   return (
     <section className="tint" aria-label={say('tint.title')}>
       <fieldset>

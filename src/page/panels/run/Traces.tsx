@@ -10,7 +10,7 @@ import { stageName } from '../../../words/stageNames';
 import { measured } from '../../../words/units';
 import { useMedia } from '../common/media';
 import { useMoment } from '../common/moment';
-import { usePage } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 import { heightIn, tintReading, traceOf, traceStep } from './traceData';
 
 /** Which quantities give way first when there is room for few. */
@@ -25,22 +25,22 @@ interface Shown { tint: TintId; stageId: string; stage: string; chosen: boolean 
 
 /** One quantity: its line is drawn anew only when another point of it has been lived; the number and the dot follow the moment. */
 function OneTrace({ tint, stageId, stage, chosen }: Shown) {
-  const last_h = usePage((page) => (page.plan === null ? 24 : lastHour(page.plan)));
-  const season = usePage((page) => page.season);
-  const comfort = usePage((page) => page.comfort);
-  const lived = usePage((page) => Math.floor(Math.max(page.lived_h, page.now_h) / traceStep(last_h)) * traceStep(last_h));
-  const ghost = usePage(comparedBranch);
+  const last_h = useLived((lived) => lastHour(lived.plan));
+  const season = useLived((lived) => lived.season);
+  const comfort = useLived((lived) => lived.comfort);
+  const lived = useLived(({ lived_h }) => Math.floor(lived_h / traceStep(last_h)) * traceStep(last_h));
+  const ghost = useLived(comparedBranch);
   const now_h = useMoment();
   const other = ghost?.season ?? null;
   const otherLived = ghost?.lived_h ?? 0;
   const trace = useMemo(
-    () => (season === null ? null : traceOf(season, comfort, tint, stageId, lived, last_h, other === null ? null : { season: other, lived_h: otherLived })),
+    () => traceOf(season, comfort, tint, stageId, lived, last_h, other === null ? null : { season: other, lived_h: otherLived }),
     [season, comfort, tint, stageId, lived, last_h, other, otherLived],
   );
   const line = useMemo(() => trace !== null && (
     <svg viewBox="0 0 1000 100" preserveAspectRatio="none" aria-hidden="true">{trace.ghostPath !== '' && <path className="ghost" d={trace.ghostPath} vectorEffect="non-scaling-stroke" />}<path d={trace.path} fill="none" stroke="var(--ink)" strokeWidth="2" vectorEffect="non-scaling-stroke" strokeLinejoin="round" /></svg>
   ), [trace]);
-  if (trace === null || season === null) return null;
+  if (trace === null) return null;
   const value = tintReading(season, tint, stageId, now_h);
   const show = (one: number): string => measured(one, TINTS[tint].decimals);
   const values = { what: say(`tint.${tint}`), stage, value: show(value), low: show(trace.low), high: show(trace.high) };
@@ -61,14 +61,14 @@ function OneTrace({ tint, stageId, stage, chosen }: Shown) {
 }
 
 export function Traces() {
-  const plan = usePage((page) => page.plan);
-  const season = usePage((page) => page.season);
-  const selected = usePage((page) => page.selected);
-  const chosen = usePage((page) => page.tint);
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const selected = usePage((page) => page.view.selected);
+  const chosen = usePage((page) => page.view.tint);
   const wide = useMedia('(min-width: 1600px)');
   const middling = useMedia('(min-width: 1200px)');
   const low = useMedia('(max-height: 520px)');
-  if (plan === null || season === null || low) return null;
+  if (low) return null;
   const holdsWater = season.stages.some((stage) => stage.id === selected && stage.cells > 0);
   const stageId = holdsWater && selected !== null ? selected : fishTankOf(plan);
   if (stageId === null) return null;

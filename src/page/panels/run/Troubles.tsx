@@ -5,25 +5,24 @@ import { say } from '../../../words/say';
 import { MarkShape } from '../common/marks';
 import { useMedia } from '../common/media';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 import { troubleWords } from '../common/troubleWords';
 
 export function Troubles() {
-  const store = usePageStore();
-  const page = store.getState();
-  usePage((state) => state.season);
-  usePage((state) => state.mode);
+  const select = usePage((page) => page.select);
+  const setTint = usePage((page) => page.setTint);
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const comfort = useLived((lived) => lived.comfort);
   const now_h = useMoment();
   const wide = useMedia('(min-width: 1600px)');
   const usual = useMedia('(min-width: 1200px)');
   const room = wide ? 3 : usual ? 2 : 1;
-  if (page.plan === null) return null;
-  const plan = page.plan;
-  const troubles = troublesNow({ plan, season: page.season, comfort: page.comfort, mode: page.mode, now_h });
+  const troubles = troublesNow({ plan, season, comfort, now_h });
   const show = (trouble: Trouble): void => {
-    page.select(trouble.stage);
+    select(trouble.stage);
     const tint = trouble.kind === 'band' ? TINT_ORDER.find((one) => TINTS[one].judged.includes(trouble.variable)) : undefined;
-    if (tint !== undefined) page.setTint(tint);
+    if (tint !== undefined) setTint(tint);
   };
   return (
     <div className="troubles" role="group" aria-label={say('trouble.title')}>

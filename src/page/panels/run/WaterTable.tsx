@@ -8,7 +8,7 @@ import { stageName } from '../../../words/stageNames';
 import { measured, unitOf } from '../../../words/units';
 import { MarkShape } from '../common/marks';
 import { useMoment } from '../common/moment';
-import { usePage, usePageStore } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 
 /** Decimals of a table cell: one more than the tag in the picture, so that small changes on the way can be seen. */
 const decimalsOf = (tint: TintId): number => Math.min(2, TINTS[tint].decimals + 1);
@@ -19,24 +19,23 @@ function Arrow({ change }: { change: 'rises' | 'falls' | 'same' }) {
 }
 
 function Row({ tint, stageId, chosen }: { tint: TintId; stageId: string; chosen: boolean }) {
-  const page = usePageStore().getState();
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const comfort = useLived((lived) => lived.comfort);
   const now_h = useMoment();
-  const state = { plan: page.plan, season: page.season, now_h };
   const water = { in: 0, inside: 0, out: 0 };
   let mark: Mark | null = null;
-  const kind = page.season?.stages.find((stage) => stage.id === stageId)?.kind ?? '';
+  const kind = season.stages.find((stage) => stage.id === stageId)?.kind ?? '';
   for (const variable of TINTS[tint].variables) {
-    const part = waterOf(state, stageId, variable);
+    const part = waterOf({ plan, season, now_h }, stageId, variable);
     water.in += part.in;
     water.inside += part.inside;
     water.out += part.out;
   }
-  if (page.season !== null) {
-    for (const variable of TINTS[tint].judged) {
-      if (!page.comfort.some((band) => band.variable === variable && bandApplies(band, kind))) continue;
-      const one = markAt(page.season, page.comfort, stageId, variable, now_h);
-      if (mark === null || one === 'act' || (one === 'watch' && mark === 'fine')) mark = one;
-    }
+  for (const variable of TINTS[tint].judged) {
+    if (!comfort.some((band) => band.variable === variable && bandApplies(band, kind))) continue;
+    const one = markAt(season, comfort, stageId, variable, now_h);
+    if (mark === null || one === 'act' || (one === 'watch' && mark === 'fine')) mark = one;
   }
   const decimals = decimalsOf(tint);
   const step = 10 ** -decimals;
@@ -54,10 +53,8 @@ function Row({ tint, stageId, chosen }: { tint: TintId; stageId: string; chosen:
 }
 
 export function WaterTable({ stageId }: { stageId: string }) {
-  const plan = usePage((page) => page.plan);
-  const tint = usePage((page) => page.tint);
-  usePage((page) => page.season);
-  if (plan === null) return null;
+  const plan = useLived((lived) => lived.plan);
+  const tint = usePage((page) => page.view.tint);
   return (
     <table className="water">
       <caption className="hidden">{say('inspect.water', { stage: stageName([...plan.loop, ...plan.side], stageId) })}</caption>

@@ -1,18 +1,19 @@
 // Why the water of a stage is as it is, in two or three sentences made from the sums of the last whole day.
+import { factsOf } from '../../state/common/selectors';
 import { lastWholeDay } from '../../state/run/daySums';
 import { whyAt } from '../../state/run/why';
 import { say } from '../../../words/say';
 import { useMoment } from '../common/moment';
-import { usePage } from '../common/pageStore';
+import { useLived, usePage } from '../common/pageStore';
 import { whySentence } from './whyWords';
 
 export function WhyHere({ stageId }: { stageId: string }) {
-  const plan = usePage((page) => page.plan);
-  const season = usePage((page) => page.season);
-  const facts = usePage((page) => page.facts);
-  const tint = usePage((page) => page.tint);
+  const plan = useLived((lived) => lived.plan);
+  const season = useLived((lived) => lived.season);
+  const facts = usePage(factsOf);
+  const tint = usePage((page) => page.view.tint);
   const day = lastWholeDay(useMoment());
-  if (plan === null || season === null || facts === null) return null;
+  if (facts === null) return null;
   const water_m3 = season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
   const told = day < 0 ? [] : whyAt(season, facts, plan, stageId, (day + 1) * 24, tint);
   return (

@@ -2,7 +2,8 @@
 import { createContext, useContext, type ReactNode } from 'react';
 import { branchLetter } from '../../state/run/branches';
 import { actsInPast, actingHour } from '../../state/run/inForce';
-import type { PageState } from '../../state/common/state';
+import type { PageState } from '../../state/common/page';
+import { livedOf } from '../../state/common/selectors';
 import { say } from '../../../words/say';
 import { momentOf } from '../../../words/units';
 import { useAskFirst, type Guard, type Question } from '../common/askFirst';
@@ -14,16 +15,18 @@ export function useGuard(): Guard {
   return useContext(GuardContext);
 }
 
-function question(page: PageState): Question {
-  const { day, clock } = momentOf(actingHour(page));
+function question(page: PageState): Question | null {
+  const lived = livedOf(page);
+  if (lived === null || !actsInPast(lived)) return null;
+  const { day, clock } = momentOf(actingHour(lived));
   return {
     title: say('past.title'),
-    body: say('past.body', { moment: say('season.moment', { day, hour: clock }), branch: branchLetter(page.branches.length), before: branchLetter(page.present) }),
+    body: say('past.body', { moment: say('season.moment', { day, hour: clock }), branch: branchLetter(lived.branches.length), before: branchLetter(lived.present) }),
     answers: [{ words: say('past.yes'), does: true }, { words: say('past.no'), does: false }],
   };
 }
 
 export function PastGuard({ children }: { children: ReactNode }) {
-  const { guard, dialog } = useAskFirst(actsInPast, question);
+  const { guard, dialog } = useAskFirst(question);
   return <GuardContext.Provider value={guard}>{children}{dialog}</GuardContext.Provider>;
 }

@@ -1,5 +1,7 @@
 // The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
-import type { PageState, SeasonView } from '../../state/common/state';
+import type { PageState } from '../../state/common/page';
+import { comfortOf, hourOf, planOf, seasonOf, speedOf } from '../../state/common/selectors';
+import type { SeasonView } from '../../state/common/state';
 import { TINTS, type Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
 
@@ -27,6 +29,8 @@ export class Moment {
   ease = 1;
   /** the same in whole parts of 256 */
   private easeParts = PARTS;
+  /** whether days fly by */
+  hurries = false;
   /** whether the water in pipes is seen to move: not while days fly by */
   flowing = false;
   /** whether things move at all (people may ask for less motion) */
@@ -36,21 +40,24 @@ export class Moment {
   private sinceGlance_s = PATIENCE_s;
 
   /** Takes over the page's state for this frame, which came `dt` after the last. */
-  take(state: PageState): void {
+  take(state: Pick<PageState, 'game' | 'view' | 'preferences'>): void {
     const { dt } = this;
-    this.view = state.mode === 'build' ? null : state.season;
-    this.plan = state.plan;
-    this.comfort = state.comfort;
-    this.tint = state.scale ?? TINTS[state.tint];
-    this.now_h = state.now_h;
-    this.tenths = Math.max(0, Math.floor(10 * state.now_h));
-    this.moving = !state.reducedMotion;
+    const { game } = state;
+    const speed = speedOf(state);
+    this.view = seasonOf(state);
+    this.plan = planOf(state);
+    this.comfort = comfortOf(state);
+    this.tint = game.mode === 'class' ? game.scale : TINTS[state.view.tint];
+    this.now_h = hourOf(state);
+    this.tenths = Math.max(0, Math.floor(10 * this.now_h));
+    this.moving = !state.preferences.reducedMotion;
+    this.hurries = speed === 'day1' || speed === 'days5';
     this.sinceGlance_s += dt;
     this.glance = !this.moving || this.sinceGlance_s >= PATIENCE_s;
     if (this.glance) this.sinceGlance_s = 0;
     this.ease = this.moving ? 1 - Math.exp(-dt / TWEEN_s) : 1;
     this.easeParts = Math.round(PARTS * this.ease);
-    this.flowing = this.moving && state.speed !== 'days5' && state.speed !== 'day1';
+    this.flowing = this.moving && !this.hurries;
     if (!this.moving) return;
     this.time += dt;
     if (this.flowing) this.gasTime += dt;

@@ -24,7 +24,7 @@ const CARD_px = 58;
 const BEND = 26;
 
 /** Writes the names. @param tagHalf half the width of a number in a tank, world units; 0 where there are none */
-export function showNames(studio: Studio, { layout, plan, mode, living, legible, told, viewTop }: PictureInput, tagHalf: number): void {
+export function showNames(studio: Studio, { layout, plan, building, living, legible, told, viewTop }: PictureInput, tagHalf: number): void {
   const size = Math.max(SIZE, legible.text_px / studio.cssScale);
   const line = size * LINE;
   const context = document.createElement('canvas').getContext('2d');
@@ -32,7 +32,7 @@ export function showNames(studio: Studio, { layout, plan, mode, living, legible,
   context.font = `680 ${size}px ${FONT}`;
   const measure = (text: string): number => context.measureText(text).width;
   const all = [...plan.loop, ...plan.side];
-  const reach = mode === 'build' ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropArt(crop).reach));
+  const reach = building ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropArt(crop).reach));
   const wishes: NameWish[] = layout.stages.map((box) => {
     const words = stageName(all, box.id);
     if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };

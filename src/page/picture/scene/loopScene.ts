@@ -1,6 +1,8 @@
 // The one scene: it keeps the picture in step with the design and the size, and updates it each frame.
 import { Scene } from 'phaser';
-import type { PageState } from '../../state/common/state';
+import type { DesignCheck } from '../../state/common/contract';
+import type { PageState } from '../../state/common/page';
+import { buildOf, designOf, dragOf, planOf } from '../../state/common/selectors';
 import { aeratedStages } from './aerated';
 import { INK, rgb } from '../kit/palette';
 import { FONT } from '../kit/pen';
@@ -48,7 +50,7 @@ export class LoopScene extends Scene {
   /** small pictures for a scale and its living things, kept from one picture to the next; those to be freed with the next arrival */
   private sheets: { key: string; studio: Studio; made: Sheets } | null = null;
   private readonly old: Studio[] = [];
-  private drawn: (Pick<PageState, 'design' | 'plan' | 'mode' | 'units'> & { near: string | null }) | null = null;
+  private drawn: { design: DesignCheck; plan: Plan | null; building: boolean; units: string; near: string | null } | null = null;
   /** the look is on its way */
   private glide: { from: View; to: View; t: number } | null = null;
 
@@ -94,16 +96,17 @@ export class LoopScene extends Scene {
     if (this.ready && this.stale === 0) this.keepUp(state);
     if (this.glide !== null) this.move(dt);
     if (this.picture === null) return;
-    const changed = state !== this.seen && (this.seen === null || state.tint !== this.seen.tint || state.selected !== this.seen.selected || state.drag !== this.seen.drag) || this.pulled !== this.seenPulled;
+    const drag = dragOf(state);
+    const { seen } = this;
+    const changed = seen === null || state.view !== seen.view || drag !== dragOf(seen) || this.pulled !== this.seenPulled;
     this.still_s += dt;
-    if (state.reducedMotion && !changed && this.still_s < STILL_PERIOD_s) return;
+    if (state.preferences.reducedMotion && !changed && this.still_s < STILL_PERIOD_s) return;
     this.still_s = 0;
     this.seen = state;
     this.seenPulled = this.pulled;
     this.moment.dt = dt;
     this.moment.take(state);
     this.picture.update(this.moment, state, this.pulled);
-    const { drag } = state;
     if (drag === null) this.hand?.update(null, 0, 0);
     else {
       const bounds = this.game.canvas.getBoundingClientRect();
@@ -113,11 +116,13 @@ export class LoopScene extends Scene {
 
   /** Draws the picture anew when the design, its order, the mode or the size has changed. */
   private keepUp(state: PageState): void {
-    const { design, plan, mode, units } = state;
+    const { game, view: { selected, closer }, preferences: { units, reducedMotion } } = state;
+    const [design, plan, build] = [designOf(state), planOf(state), buildOf(state)];
     const last = this.drawn;
-    const building = mode === 'build';
-    const near = state.closer ? state.selected : null;
-    const same = last !== null && last.design === design && last.units === units && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.mode === 'build') === building && (last.plan === plan || this.sameParts(plan));
+    const building = build !== null;
+    const near = closer ? selected : null;
+    const same = last !== null && last.design === design && last.units === units && last.building === building
+      && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.plan === plan || this.sameParts(plan));
     if (same && last.near === near) {
       last.plan = plan;
       return;
@@ -128,7 +133,7 @@ export class LoopScene extends Scene {
     if (width < 40 || height < 40) return;
     const layout = layOut({ design, loop: plan.loop, side: plan.side, aspect: width / height });
     if (layout === null) return;
-    this.drawn = { design, plan, mode, units, near };
+    this.drawn = { design, plan, building, units, near };
     const living = livingOf(plan);
     this.partsKey = partsKey(plan);
     const whole = wholeView(layout, width, height);
@@ -136,14 +141,17 @@ export class LoopScene extends Scene {
     const view = close ?? whole;
     const bad = new Set(design.problems.map((problem) => problem.stage));
     const { legible } = this;
-    const handles = building && state.lesson !== null ? handlesOf(layout, state.lesson.sizes, plan, design) : [];
+    const handles = build === null ? [] : handlesOf(layout, build.lesson.sizes, plan, design);
     this.giveUp();
     // the picture there is fills a view of another size until the new one is ready
     if (!same && near === null && this.layout !== null) this.lookFrom(wholeView(this.layout, width, height));
     // nearer: the look goes in while the sharper picture is drawn, which shows no more than what will be in view
-    this.glide = same && this.picture !== null && !state.reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
+    this.glide = same && this.picture !== null && !reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
     const seen = close === null ? null : frameOf(close, width, height);
-    this.begin(layout, view, seen, same && !state.reducedMotion && last.near !== null && close === null, { layout, plan, mode, aerated: aeratedStages(plan), living, bad, told: state.told, legible, handles, looked: state.selected, viewTop: Math.floor(whole.top) - 2 });
+    const told = game.mode === 'class' ? game.told : null;
+    this.begin(layout, view, seen, same && !reducedMotion && last.near !== null && close === null, {
+      layout, plan, building, aerated: aeratedStages(plan), living, bad, told, legible, handles, looked: selected, viewTop: Math.floor(whole.top) - 2,
+    });
   }
 
   /** The look goes on; a picture that has waited for it is shown when it is there. */

@@ -1,6 +1,7 @@
 // The picture of one loop at one size: everything baked and placed from back to front, and the parts that move.
 import type { GameObjects } from 'phaser';
-import type { Mode, PageState } from '../../state/common/state';
+import type { PageState } from '../../state/common/page';
+import { buildOf } from '../../state/common/selectors';
 import { ground, houseOf } from './backdrop';
 import { Dials } from '../kit/dials';
 import { airPump, hose } from '../kit/parts';
@@ -30,7 +31,7 @@ import type { Studio } from '../kit/studio';
 import { Tag, TagSheet } from '../marks/tags';
 import type { Plan } from '../kit/terms';
 
-export interface PictureInput { layout: WorldLayout; plan: Plan; mode: Mode; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
+export interface PictureInput { layout: WorldLayout; plan: Plan; building: boolean; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
 
 /** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
 const NUMBER_SIZE = 28;
@@ -65,7 +66,7 @@ export class Picture {
   *draw(): Generator<void> {
     const { studio, kit, lives } = this;
     const { layout, viewTop, legible, bad } = this.input;
-    const building = this.input.mode === 'build';
+    const { building } = this.input;
     const shape = houseOf(layout.width, layout.top, viewTop);
     showSky(studio, shape, layout.width, viewTop);
     yield;
@@ -204,16 +205,19 @@ export class Picture {
   update(moment: Moment, state: PageState, pulled: Pulled | null): void {
     this.kit.dials.take(moment);
     for (let i = 0; i < this.lives.length; i += 1) this.lives[i].update(moment);
+    const { selected, closer } = state.view;
+    const build = buildOf(state);
+    const drag = build === null ? null : build.drag;
     for (let i = 0; i < this.tints.length; i += 1) {
-      this.tints[i].tint.open = !state.closer && state.selected === this.tints[i].id;
+      this.tints[i].tint.open = !closer && selected === this.tints[i].id;
       this.tints[i].tint.update(moment);
     }
-    for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(state.selected === this.tagIds[i]);
-    this.outline(state.drag === null && !state.closer ? state.selected : null);
-    this.cover(state.drag !== null && state.drag.from === 'loop' ? state.drag.stage.id : null);
-    this.gaps?.update(state.lesson !== null && state.plan !== null && waits(state.lesson.shelf, state.plan.loop), state.drag);
-    this.heavens?.update(moment, state);
-    this.handles?.update(state.drag === null ? state.selected : null, pulled);
+    for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(selected === this.tagIds[i]);
+    this.outline(drag === null && !closer ? selected : null);
+    this.cover(drag !== null && drag.from === 'loop' ? drag.stage.id : null);
+    this.gaps?.update(build !== null && waits(build.lesson.shelf, build.plan.loop), drag);
+    this.heavens?.update(moment);
+    this.handles?.update(drag === null ? selected : null, pulled);
     this.lift(pulled !== null && pulled.handle.pull === 'stand' ? pulled.dy : 0);
   }
 

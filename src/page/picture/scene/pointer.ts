@@ -1,5 +1,6 @@
 // Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free stage or pulls a handle, and a part in the hand follows the pointer anywhere on the page.
 import { isFree } from '../../state/build/planEdits';
+import { buildOf, dragOf } from '../../state/common/selectors';
 import type { Handle } from './handles';
 import type { PageSource } from '../kit/terms';
 
@@ -31,7 +32,7 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
     eyes.pull(null, 0, 0);
   };
   const down = (event: PointerEvent): void => {
-    if (!event.isPrimary || event.button !== 0 || store.getState().drag !== null) return;
+    if (!event.isPrimary || event.button !== 0 || dragOf(store.getState()) !== null) return;
     const handle = eyes.handleAt(event.clientX, event.clientY);
     if (handle !== null) {
       held = { handle, x: event.clientX, y: event.clientY, pointer: event.pointerId };
@@ -41,8 +42,10 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
     pressed = { id: eyes.stageAt(event.clientX, event.clientY), x: event.clientX, y: event.clientY, pointer: event.pointerId };
   };
   const move = (event: PointerEvent): void => {
-    const { drag, mode, lesson, dragMove, dragStart } = store.getState();
-    if (drag !== null) {
+    const page = store.getState();
+    const { dragMove, dragStart } = page;
+    const build = buildOf(page);
+    if (build !== null && build.drag !== null) {
       dragMove(event.clientX, event.clientY, eyes.gapAt(event.clientX, event.clientY));
       return;
     }
@@ -54,13 +57,14 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
       if (event.target === canvas) canvas.style.cursor = cursorAt(eyes, event);
       return;
     }
-    if (pressed.id === null || mode !== 'build' || lesson === null || !isFree(lesson, pressed.id)) return;
+    if (pressed.id === null || build === null || !isFree(build.lesson, pressed.id)) return;
     if (Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px) return;
     dragStart(pressed.id, event.clientX, event.clientY);
     pressed = null;
   };
   const up = (event: PointerEvent): void => {
-    const { drag, dragMove, dragEnd, select, selected, closer, lookCloser } = store.getState();
+    const page = store.getState();
+    const { dragMove, dragEnd, select, lookCloser, view: { selected, closer } } = page;
     if (held !== null) {
       if (held.pointer !== event.pointerId) return;
       const { offer } = held.handle;
@@ -68,7 +72,7 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
       const changed = value !== null && value !== held.handle.value;
       letGo();
       if (changed) store.getState().setSize(offer.stage, offer.size, value);
-    } else if (drag !== null) {
+    } else if (dragOf(page) !== null) {
       const gap = eyes.gapAt(event.clientX, event.clientY);
       dragMove(event.clientX, event.clientY, gap);
       dragEnd(gap !== null || !within(canvas, event));
@@ -83,8 +87,8 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
   const cancel = (): void => {
     pressed = null;
     if (held !== null) letGo();
-    const { drag, dragEnd } = store.getState();
-    if (drag !== null) dragEnd(false);
+    const page = store.getState();
+    if (dragOf(page) !== null) page.dragEnd(false);
   };
   const key = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') cancel();

@@ -75,7 +75,8 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
 
   const handleAt = (clientX: number, clientY: number): Handle | null => {
     const point = toWorld(clientX, clientY);
-    return point === null || store.getState().mode !== 'build' ? null : handleNear(scene.handles, store.getState().selected, point.x, point.y, scene.view.scale);
+    const { game, view } = store.getState();
+    return point === null || game.mode !== 'build' ? null : handleNear(scene.handles, view.selected, point.x, point.y, scene.view.scale);
   };
   const pull = (handle: Handle | null, dx_px: number, dy_px: number): number | null => {
     const { layout, view } = scene;
@@ -136,7 +137,7 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
       if (layout.pump !== null) stages[layout.pump.id] = rect(layout.pump.x - 26, layout.pump.y - 28, 52, 52);
       for (const gap of layout.gaps) gaps[gap.gap] = rect(gap.x, gap.top, gap.w, gap.bottom - gap.top);
       const reach = REACH_px / view.scale;
-      for (const { offer, x, y } of scene.handles) if (offer.stage === store.getState().selected) handles[offer.size] = rect(x - reach, y - reach, 2 * reach, 2 * reach);
+      for (const { offer, x, y } of scene.handles) if (offer.stage === store.getState().view.selected) handles[offer.size] = rect(x - reach, y - reach, 2 * reach, 2 * reach);
       return { stages, gaps, handles };
     },
   };

@@ -1,6 +1,6 @@
 // What lies behind the loop and follows the hour and the weather: sky and greenhouse, sun and moon on their way, clouds and rain, and the one wash of light over all.
 import type { GameObjects } from 'phaser';
-import type { PageState } from '../../state/common/state';
+import type { SeasonView } from '../../state/common/state';
 import { house, moon, sky, sun, type House } from '../scene/backdrop';
 import { Clouds } from './clouds';
 import { coverOf, rainOf } from './daylight';
@@ -57,7 +57,7 @@ export class Heavens {
   private wanted = 0;
   private wet = 0;
   private midnight = -1;
-  private season: PageState['season'] = null;
+  private season: SeasonView | null = null;
   /** clouds and rain by day, worked out for a season's sky */
   private sky: Float32Array | null = null;
   private clouded = new Uint8Array(1);
@@ -78,17 +78,17 @@ export class Heavens {
   }
 
   /** Sun, moon and wash by the hour, clouds and rain by the day; the light of late morning is held while days fly by. */
-  update(moment: Moment, state: PageState): void {
+  update(moment: Moment): void {
     const midnight = moment.tenths - moment.tenths % MOMENTS;
     if (midnight !== this.midnight || moment.view !== this.season) this.lookUp(moment, midnight);
     if (moment.glance && this.wanted !== this.covered) this.cloudOver(moment);
-    const dayLength_h = state.plan === null ? USUAL_DAY_h : state.plan.climate.dayLength_h;
+    const dayLength_h = moment.plan === null ? USUAL_DAY_h : moment.plan.climate.dayLength_h;
     if (dayLength_h !== this.dayLength_h) {
       this.dayLength_h = dayLength_h;
       this.lights = lightsOf(dayLength_h);
     }
     const light = this.lights[this.covered];
-    const held = moment.view === null || state.speed === 'day1' || state.speed === 'days5';
+    const held = moment.view === null || moment.hurries;
     this.shine(light, held ? HELD : moment.tenths - midnight, moment);
     if (moment.moving) this.clouds.drift(moment.view === null ? 0 : moment.tenths);
     this.rain.update(this.wet, moment);

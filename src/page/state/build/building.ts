@@ -3,8 +3,12 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Plan, StageSpec } from '../../../season/plan';
 import { say } from '../../../words/say';
 import { kindName, stageName } from '../../../words/stageNames';
+import type { PageActions } from '../common/actions';
+import type { PageStore } from '../common/page';
+import { buildOf } from '../common/selectors';
+import type { Build } from './build';
+import type { EditDesign } from './designing';
 import { canShift, isFree, partOf, withPlaced, withoutStage, withShifted } from './planEdits';
-import type { PageActions, PageStore } from '../common/state';
 
 type BuildActions = Pick<PageActions, 'place' | 'remove' | 'shift' | 'dragStart' | 'dragMove' | 'dragEnd'>;
 
@@ -14,67 +18,70 @@ function nameBefore(plan: Plan, stageId: string): string {
   return stageName(plan.loop, plan.loop[Math.max(0, at - 1)].id);
 }
 
-/**
- * @param edit sets a new design, has it checked and keeps the step, told in words
- */
-export function createBuilding(store: StoreApi<PageStore>, edit: (plan: Plan, what: string) => void): BuildActions {
-  /** A part in hand keeps the sizes it had where it stood last. */
-  const partInHand = ({ lesson, plan }: { lesson: NonNullable<PageStore['lesson']>; plan: Plan }, stageId: string): StageSpec | null => partOf(lesson, plan, stageId, store.getState().undoable.map((step) => step.plan));
+/** A part in hand keeps the sizes it had where it stood last. */
+function partInHand({ lesson, plan, history }: Build, stageId: string): StageSpec | null {
+  return partOf(lesson, plan, stageId, history.undoable.map((step) => step.plan));
+}
 
+export function createBuilding(store: StoreApi<PageStore>, edit: EditDesign): BuildActions {
   /** The design in hand, when it is the time to build and the part may be moved. */
-  const inHand = (stageId: string): { lesson: NonNullable<PageStore['lesson']>; plan: Plan } | null => {
-    const { lesson, plan, mode } = store.getState();
-    return lesson !== null && plan !== null && mode === 'build' && isFree(lesson, stageId) ? { lesson, plan } : null;
+  const handOn = (stageId: string): Build | null => {
+    const build = buildOf(store.getState());
+    return build !== null && isFree(build.lesson, stageId) ? build : null;
   };
 
-  const place = (stageId: string, gap: number): void => {
-    const hand = inHand(stageId);
-    const part = hand === null ? null : partInHand(hand, stageId);
-    if (hand === null || part === null || !(gap >= 1) || gap > hand.plan.loop.length) return;
-    const plan = withPlaced(hand.plan, part, gap);
+  const place = (build: Build, stageId: string, gap: number): void => {
+    const part = partInHand(build, stageId);
+    if (part === null || !(gap >= 1) || gap > build.plan.loop.length) return;
+    const plan = withPlaced(build.plan, part, gap);
     const what = say('said.placed', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) });
-    edit(plan, what);
-    store.setState({ announcement: what });
+    edit(build, plan, what, { announcement: what });
   };
 
-  const remove = (stageId: string): void => {
-    const hand = inHand(stageId);
-    const part = hand?.plan.loop.find((stage) => stage.id === stageId);
-    if (hand === null || part === undefined) return;
+  const remove = (build: Build, stageId: string): void => {
+    const part = build.plan.loop.find((stage) => stage.id === stageId);
+    if (part === undefined) return;
     const what = say('said.takenOut', { part: kindName(part.kind) });
-    edit(withoutStage(hand.plan, stageId), what);
-    store.setState((state) => ({ selected: state.selected === stageId ? null : state.selected, announcement: what }));
+    const { view } = store.getState();
+    edit(build, withoutStage(build.plan, stageId), what, { announcement: what, view: { ...view, selected: view.selected === stageId ? null : view.selected } });
   };
 
   return {
-    place,
-    remove,
+    place(stageId, gap) {
+      const build = handOn(stageId);
+      if (build !== null) place(build, stageId, gap);
+    },
+    remove(stageId) {
+      const build = handOn(stageId);
+      if (build !== null) remove(build, stageId);
+    },
     shift(stageId, by) {
-      const hand = inHand(stageId);
-      if (hand === null || !canShift(hand.lesson, hand.plan, stageId, by)) return;
-      const plan = withShifted(hand.plan, stageId, by);
+      const build = handOn(stageId);
+      if (build === null || !canShift(build.lesson, build.plan, stageId, by)) return;
+      const plan = withShifted(build.plan, stageId, by);
       const what = say('said.moved', { part: stageName(plan.loop, stageId), stage: nameBefore(plan, stageId) });
-      edit(plan, what);
-      store.setState({ announcement: what });
+      edit(build, plan, what, { announcement: what });
     },
     dragStart(stageId, x, y) {
-      const hand = inHand(stageId);
-      const stage = hand === null ? null : partInHand(hand, stageId);
-      if (hand === null || stage === null) return;
-      const from = hand.plan.loop.some((one) => one.id === stageId) ? 'loop' : 'shelf';
-      store.setState({ drag: { stage, from, x, y, overGap: null } });
+      const build = handOn(stageId);
+      const stage = build === null ? null : partInHand(build, stageId);
+      if (build === null || stage === null) return;
+      const from = build.plan.loop.some((one) => one.id === stageId) ? 'loop' : 'shelf';
+      store.setState({ game: { ...build, drag: { stage, from, x, y, overGap: null } } });
     },
     dragMove(x, y, overGap) {
-      const drag = store.getState().drag;
-      if (drag !== null) store.setState({ drag: { ...drag, x, y, overGap } });
+      const build = buildOf(store.getState());
+      if (build !== null && build.drag !== null) store.setState({ game: { ...build, drag: { ...build.drag, x, y, overGap } } });
     },
     dragEnd(drop) {
-      const drag = store.getState().drag;
-      if (drag === null) return;
-      store.setState({ drag: null });
-      if (!drop) return;
-      if (drag.overGap !== null) place(drag.stage.id, drag.overGap);
-      else if (drag.from === 'loop') remove(drag.stage.id);
+      const build = buildOf(store.getState());
+      if (build === null || build.drag === null) return;
+      const { drag } = build;
+      const letGo = { ...build, drag: null };
+      if (drop && drag.overGap !== null) place(letGo, drag.stage.id, drag.overGap);
+      else if (drop && drag.from === 'loop') remove(letGo, drag.stage.id);
+      // nothing was done with it
+      if (buildOf(store.getState())?.drag === drag) store.setState({ game: letGo });
     },
   };
 }

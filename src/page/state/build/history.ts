@@ -1,37 +1,36 @@
 // What was changed in a design, step by step: every step can be taken back and done again, without limit, while building.
 import type { StoreApi } from 'zustand/vanilla';
-import type { Plan } from '../../../season/plan';
 import { say } from '../../../words/say';
-import type { PageActions, PageState, PageStore, Step } from '../common/state';
+import type { PageActions } from '../common/actions';
+import type { PageStore } from '../common/page';
+import { buildOf } from '../common/selectors';
+import type { Step } from '../common/state';
+import type { Build, History } from './build';
+import type { ShowDesign } from './designing';
 
-/** A history with nothing in it, for a lesson just opened. */
-export const NO_HISTORY: Pick<PageState, 'undoable' | 'redoable'> = { undoable: [], redoable: [] };
-
-/** The history after one more step: what could be done again is forgotten. */
-export function withStep(state: Pick<PageState, 'plan' | 'undoable'>, what: string): Pick<PageState, 'undoable' | 'redoable'> {
-  return { undoable: state.plan === null ? state.undoable : [...state.undoable, { plan: state.plan, what }], redoable: [] };
-}
-
-/**
- * @param show puts a design on the table and has it checked, without making a step of it
- */
-export function createHistory(store: StoreApi<PageStore>, show: (plan: Plan) => void): Pick<PageActions, 'undo' | 'redo'> {
-  const turn = (from: readonly Step[], said: 'said.undone' | 'said.redone', history: (kept: Step[], back: Step) => Pick<PageState, 'undoable' | 'redoable'>): void => {
-    const { plan, mode, selected } = store.getState();
-    const step = from.at(-1);
-    if (plan === null || mode !== 'build' || step === undefined) return;
-    const standing = [...step.plan.loop, ...step.plan.side].some((stage) => stage.id === selected);
-    store.setState({ ...history(from.slice(0, -1), { plan, what: step.what }), drag: null, selected: standing ? selected : null, announcement: say(said, { what: step.what }) });
-    show(step.plan);
+export function createHistory(store: StoreApi<PageStore>, show: ShowDesign): Pick<PageActions, 'undo' | 'redo'> {
+  /** @param said how it is told @param history what it leaves of the history, with the design that was in hand as a step */
+  const turn = (build: Build, step: Step, said: 'said.undone' | 'said.redone', history: (now: Step) => History): void => {
+    const { view } = store.getState();
+    const stands = [...step.plan.loop, ...step.plan.side].some((stage) => stage.id === view.selected);
+    show({ ...build, plan: step.plan, history: history({ plan: build.plan, what: step.what }), drag: null }, {
+      view: { ...view, selected: stands ? view.selected : null }, announcement: say(said, { what: step.what }),
+    });
   };
   return {
     undo() {
-      const { undoable, redoable } = store.getState();
-      turn(undoable, 'said.undone', (kept, back) => ({ undoable: kept, redoable: [...redoable, back] }));
+      const build = buildOf(store.getState());
+      const step = build?.history.undoable.at(-1);
+      if (build === null || step === undefined) return;
+      const { undoable, redoable } = build.history;
+      turn(build, step, 'said.undone', (now) => ({ undoable: undoable.slice(0, -1), redoable: [...redoable, now] }));
     },
     redo() {
-      const { undoable, redoable } = store.getState();
-      turn(redoable, 'said.redone', (kept, back) => ({ redoable: kept, undoable: [...undoable, back] }));
+      const build = buildOf(store.getState());
+      const step = build?.history.redoable.at(-1);
+      if (build === null || step === undefined) return;
+      const { undoable, redoable } = build.history;
+      turn(build, step, 'said.redone', (now) => ({ undoable: [...undoable, now], redoable: redoable.slice(0, -1) }));
     },
   };
 }

@@ -5,7 +5,10 @@ import type { Plan } from '../../../season/plan';
 import { isWord, say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { withUnit } from '../../../words/units';
-import type { PageActions, PageStore } from '../common/state';
+import type { PageActions } from '../common/actions';
+import type { PageStore } from '../common/page';
+import { buildOf } from '../common/selectors';
+import type { EditDesign } from './designing';
 
 /** How a size is shown: the quantity its units go by, its measure in that, and the parts of one that plans keep (1000: thousandths). */
 export interface SizeFormat { variable: string; factor: number; perUnit: number }
@@ -75,21 +78,19 @@ function withSize(plan: Plan, stageId: string, size: FreeSize, value: number | n
   return { ...plan, loop: plan.loop.map(set), side: plan.side.map(set) };
 }
 
-/**
- * @param edit sets a new design, has it checked and keeps the step, told in words
- */
-export function createSizing(store: StoreApi<PageStore>, edit: (plan: Plan, what: string) => void): Pick<PageActions, 'setSize'> {
+export function createSizing(store: StoreApi<PageStore>, edit: EditDesign): Pick<PageActions, 'setSize'> {
   return {
     setSize(stageId, size, value) {
-      const { lesson, plan, mode } = store.getState();
-      const offer = lesson?.sizes.find((one) => one.stage === stageId && one.size === size);
-      if (plan === null || mode !== 'build' || offer === undefined || (value === null ? size !== 'stand_m' : !Number.isFinite(value))) return;
+      const build = buildOf(store.getState());
+      const offer = build?.lesson.sizes.find((one) => one.stage === stageId && one.size === size);
+      if (build === null || offer === undefined || (value === null ? size !== 'stand_m' : !Number.isFinite(value))) return;
+      const { plan } = build;
       const stages = [...plan.loop, ...plan.side];
       const wanted = value === null ? null : fitted(offer, value);
       if (!stages.some((stage) => stage.id === stageId) || wanted === sizeNow(plan, stageId, size)) return;
       const { variable, factor } = sizeFormat(offer);
       const key = `size.${size}`;
-      edit(withSize(plan, stageId, size, wanted), say('said.setAt', {
+      edit(build, withSize(plan, stageId, size, wanted), say('said.setAt', {
         setting: isWord(key) ? say(key) : size, stage: stageName(stages, stageId), value: wanted === null ? say('size.follows') : withUnit(variable, factor * wanted),
       }));
     },

@@ -1,30 +1,35 @@
-// The page's one store: the lesson, the design in hand, the season as computed so far, the clock and the page's choices.
+// The page's one store: its slices as they begin, and every action that changes them.
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Plan } from '../../../season/plan';
 import { languageTag } from '../../../words/language';
 import { say } from '../../../words/say';
 import { showUnitsOf } from '../../../words/units';
-import { createBranches, FIRST_COURSE } from '../run/branches';
+import { builtAgain, openedLesson } from '../build/build';
 import { createBuilding } from '../build/building';
-import { createAnswers } from '../run/answers';
-import { atSpeed, scrubbed, steppedDay, ticked } from './clock';
-import { createDeeds } from '../run/deeds';
-import { fishTankOf, openingPlan } from '../build/planEdits';
-import { createHistory, NO_HISTORY, withStep } from '../build/history';
-import { createOpening, openingState, type Entrance } from '../path/opening';
-import { createJudging } from '../run/judging';
-import { watchAnswers } from '../path/keptAnswers';
-import { createPaper, FIRST_PAPER } from '../paper/paper';
-import { asking, questionBy, UNASKED } from '../run/questions';
-import { NO_PATH, NOWHERE, type Surroundings } from '../path/path';
-import { createLooking } from './looking';
-import { createSeasonRuns, messageOf } from '../run/seasonRuns';
+import { createDesigning } from '../build/designing';
+import { createHistory } from '../build/history';
+import { fishTankOf } from '../build/planEdits';
 import { createSizing } from '../build/sizing';
-import type { Client, PageActions, PageState, PageStore } from './state';
+import { createPaper } from '../paper/paper';
+import { FIRST_PAPER } from '../paper/sheets';
+import { createOpening, openingState, type Entrance } from '../path/opening';
+import { NO_PATH, NOWHERE, type Surroundings } from '../path/path';
+import { watchAnswers } from '../path/watchAnswers';
+import { createAnswers } from '../run/answers';
+import { createBranches } from '../run/branches';
+import { createDeeds } from '../run/deeds';
+import { createJudging } from '../run/judging';
+import { questionBy } from '../run/questions';
+import { createSeasonRuns, messageOf } from '../run/seasonRuns';
+import type { PageActions } from './actions';
+import { atSpeed, scrubbed, standing, steppedDay, ticked } from './clock';
+import { createLooking } from './looking';
+import type { PageState, PageStore, Preferences } from './page';
+import { buildOf, livedOf } from './selectors';
+import type { Client } from './state';
 
-const EMPTY: PageState = {
-  lesson: null, problems: [], failure: null, catalogue: [], facts: null, mode: 'build', screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, plan: null, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
-  busy: false, now_h: 0, lived_h: 0, speed: 'paused', tint: 'ammonia', scale: null, told: null, selected: null, closer: false, drag: null, announcement: '', reducedMotion: false, units: 'metric', hints: true, predicting: true, quiet: false, earlier: {}, moved: null, ...UNASKED,
+const FIRST: PageState = {
+  game: { mode: 'none' }, view: { tint: 'ammonia', selected: null, closer: false }, preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
+  screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, earlier: {}, known: null, problems: [], failure: null, announcement: '',
 };
 
 /**
@@ -33,47 +38,22 @@ const EMPTY: PageState = {
  * @param surroundings where lessons come from and results are kept
  */
 export function createPageStore(client: Client, surroundings: Surroundings = NOWHERE): StoreApi<PageStore> {
-  const page = createStore<PageStore>()((_set, _get, store) => ({ ...EMPTY, path: openingState(surroundings), ...createActions(client, store, surroundings) }));
+  const page = createStore<PageStore>()((_set, _get, store) => ({ ...FIRST, path: openingState(surroundings), ...createActions(client, store, surroundings) }));
   watchAnswers(page, surroundings.device);
   return page;
 }
 
 function createActions(client: Client, store: StoreApi<PageStore>, surroundings: Surroundings): PageActions {
   const runs = createSeasonRuns(client, store);
-  let checks = 0;
-
   const fail = (error: unknown): void => store.setState({ failure: say('failure.worker', { message: messageOf(error) }) });
-
-  /** Levels, falls and comfort bands of the design in hand; only the newest answer counts. */
-  const check = async (plan: Plan): Promise<void> => {
-    checks += 1;
-    const mine = checks;
-    try {
-      const [design, comfort] = await Promise.all([client.ask({ ask: 'checkDesign', plan }), client.ask({ ask: 'comfort', plan })]);
-      if (mine === checks) store.setState({ design, comfort });
-    } catch (error) {
-      if (mine === checks) fail(error);
-    }
-  };
-
-  const show = (plan: Plan): void => {
-    if (store.getState().busy) runs.forget();
-    store.setState({ plan });
-    void check(plan);
-  };
-
-  const edit = (plan: Plan, what: string): void => {
-    store.setState((state) => withStep(state, what));
-    show(plan);
-  };
-
+  const { edit, show, check } = createDesigning(client, store, runs.forget, fail);
   createJudging(client, store, fail);
 
   const read: Entrance['read'] = async (name, text) => {
     try {
-      if (store.getState().facts === null) {
+      if (store.getState().known === null) {
         const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
-        store.setState({ catalogue, facts });
+        store.setState({ known: { catalogue, facts } });
       }
       return await client.ask({ ask: 'openLesson', name, text, language: languageTag() });
     } catch (error) {
@@ -82,19 +62,18 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     }
   };
 
-  const enter: Entrance['enter'] = async (lesson) => {
+  const enter: Entrance['enter'] = async (lesson, beside) => {
     runs.forget();
-    const plan = openingPlan(lesson);
-    store.setState({
-      lesson, problems: [], mode: 'build', plan, built: null, acts: [], ...NO_HISTORY, ...FIRST_COURSE, design: null, comfort: [], season: null,
-      ...UNASKED, quiet: !store.getState().predicting, now_h: 0, lived_h: 0, speed: 'paused', selected: fishTankOf(plan), closer: false, drag: null, announcement: say('said.opened', { title: lesson.title }),
-    });
-    await check(plan);
+    const { preferences, view } = store.getState();
+    const game = openedLesson(lesson, preferences.predicting);
+    store.setState({ problems: [], ...beside, game, view: { ...view, selected: fishTankOf(game.plan), closer: false }, announcement: say('said.opened', { title: lesson.title }) });
+    await check(game.plan);
   };
 
   const setIf = (change: Partial<PageState> | null): void => {
     if (change !== null) store.setState(change);
   };
+  const prefer = (wish: Partial<Preferences>): void => store.setState(({ preferences }) => ({ preferences: { ...preferences, ...wish } }));
 
   return {
     async openLesson(name, text) {
@@ -111,36 +90,35 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     ...createHistory(store, show),
     ...createBranches(store, runs),
     ...createPaper(client, store),
-    select: (selected) => store.setState({ selected }),
     ...createLooking(store),
-    setTint: (tint) => store.setState({ tint, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) }),
     async run() {
-      const state = store.getState();
-      if (state.plan === null || state.mode !== 'build' || state.busy) return;
+      const build = buildOf(store.getState());
+      if (build === null || build.busy) return;
       // what is to be predicted of the whole season is asked before it begins
-      const put = questionBy(state, 0);
+      const put = questionBy(build, 0);
       if (put === null) await runs.begin();
-      else store.setState(asking(state, put.question));
+      else store.setState({ game: { ...build, question: { part: 'ask', key: put.question.key } } });
     },
     setSpeed: (speed) => setIf(atSpeed(store.getState(), speed)),
     stepDay: () => setIf(steppedDay(store.getState())),
     scrub: (hour) => setIf(scrubbed(store.getState(), hour)),
     backToBuild() {
-      const { built, mode } = store.getState();
-      if (mode === 'build' || built === null) return;
+      const { preferences, ...page } = store.getState();
+      const lived = livedOf(page);
+      if (lived === null) return;
       runs.forget();
-      store.setState({ mode: 'build', built: null, acts: [], ...FIRST_COURSE, season: null, now_h: 0, lived_h: 0, speed: 'paused', announcement: say('said.built') });
-      show(built);
+      show(builtAgain(lived, preferences.predicting), { announcement: say('said.built') });
     },
+    showResult: (shown) => store.setState(({ game }) => ({ game: game.mode === 'result' ? { ...game, card: shown ? 'shown' : 'away' } : game })),
     tick: (seconds) => setIf(ticked(store.getState(), seconds)),
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),
     setUnits(units) {
       showUnitsOf(units);
-      store.setState({ units });
+      prefer({ units });
     },
-    setScreen: (screen) => store.setState((state) => ({ screen, speed: screen === 'loop' ? state.speed : 'paused' })),
-    setHints: (hints) => store.setState({ hints }),
-    setReducedMotion: (reducedMotion) => store.setState({ reducedMotion }),
+    setScreen: (screen) => store.setState((page) => ({ screen, game: screen === 'loop' ? page.game : standing(page) })),
+    setHints: (hints) => prefer({ hints }),
+    setReducedMotion: (reducedMotion) => prefer({ reducedMotion }),
   };
 }

@@ -6,14 +6,17 @@ import type { OldFile } from '../../../lessons/oldFormats';
 import { say } from '../../../words/say';
 import { addressOfFile, addressOfNumber, askedBy, type Asked } from '../common/address';
 import { type FileCheck, firstPath, type Opened, type PathActions, type PathState, type Surroundings } from './path';
+import type { Result } from '../run/lived';
 import { keepSeason, readProgress } from './progress';
 import { messageOf } from '../run/seasonRuns';
-import type { Client, PageState, PageStore } from '../common/state';
+import type { PageState, PageStore } from '../common/page';
+import type { Client, Judged } from '../common/state';
 
 /** What the store lends: reading a lesson's text (null: the worker failed, which is told), and entering a lesson. */
 export interface Entrance {
   read(name: string, text: string): Promise<{ lesson: Lesson; old?: OldFile } | { problems: Problem[] } | null>;
-  enter(lesson: Lesson): Promise<void>;
+  /** @param beside what else changes with it, in the same assignment */
+  enter(lesson: Lesson, beside?: Partial<PageState>): Promise<void>;
 }
 
 const UNPLAYED = { played: null, playing: false, failed: null } as const;
@@ -30,10 +33,10 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
   let plays = 0;
   let side: Client | null = null;
 
-  const change = (part: Partial<PathState>): void => store.setState((state) => ({ path: { ...state.path, ...part } }));
-  const changeFile = (part: Partial<FileCheck>): void => {
+  const setFile = (file: FileCheck, beside: Partial<PageState> = {}): void => store.setState(({ path }) => ({ ...beside, path: { ...path, file } }));
+  const changeFile = (part: Partial<FileCheck>, beside?: Partial<PageState>): void => {
     const { file } = store.getState().path;
-    if (file !== null) change({ file: { ...file, ...part } });
+    if (file !== null) setFile({ ...file, ...part }, beside);
   };
   const fail = (failure: string): void => store.setState({ failure });
 
@@ -66,9 +69,7 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
   /** Enters what was read, unless something else was opened meanwhile. */
   const take = async (mine: number, { lesson, old }: { lesson: Lesson; old?: OldFile }, opened: Opened, file: FileCheck | null): Promise<void> => {
     if (mine !== openings) return;
-    store.setState({ problems: [], failure: null, screen: 'loop' });
-    change({ opened, file, old: old ?? null });
-    await enter(lesson);
+    await enter(lesson, { failure: null, screen: 'loop', path: { ...store.getState().path, opened, file, old: old ?? null } });
   };
 
   const open = async (asked: Exclude<Asked, { kind: 'other' }>): Promise<boolean> => {
@@ -132,8 +133,7 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       const { file } = store.getState().path;
       const again = file !== null && file.name === name ? file : null;
       if ('problems' in answer) {
-        change({ file: { ...UNPLAYED, name, shown: true, problems: answer.problems, lesson: null } });
-        store.setState({ announcement: say('said.fileBad', { name, n: answer.problems.length }) });
+        setFile({ ...UNPLAYED, name, shown: true, problems: answer.problems, lesson: null }, { announcement: say('said.fileBad', { name, n: answer.problems.length }) });
         return;
       }
       files.set(name, text);
@@ -152,27 +152,28 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
         side ??= surroundings.side === null ? client : surroundings.side();
         const played = await side.ask({ ask: 'play', lesson: file.lesson });
         if (mine !== plays) return;
-        changeFile({ playing: false, played });
-        store.setState({ announcement: say(played.every((one) => one.passes) ? 'said.filePasses' : 'said.fileFails') });
+        changeFile({ playing: false, played }, { announcement: say(played.every((one) => one.passes) ? 'said.filePasses' : 'said.fileFails') });
       } catch (error) {
         if (mine === plays) changeFile({ playing: false, failed: say('failure.worker', { message: messageOf(error) }) });
       }
     },
     showFile: (shown) => changeFile({ shown }),
-    dismissOld: () => change({ old: null }),
+    dismissOld: () => store.setState(({ path }) => ({ path: { ...path, old: null } })),
   };
 }
 
-const atResult = (state: PageState): boolean => state.mode === 'result' && state.judged !== null;
+/** The season at its judged result, or null. */
+const judgedResult = ({ game }: PageState): (Result & { judged: Judged }) | null => (game.mode === 'result' && game.judged !== null ? { ...game, judged: game.judged } : null);
 
 /** Books each season that comes to its result. A file of a teacher's own does not count for a lesson of the path whose id it kept. */
 function watchResults(store: StoreApi<PageStore>, { device, today }: Surroundings): void {
   store.subscribe((now, before) => {
-    const { lesson, judged, path } = now;
-    if (!atResult(now) || atResult(before) || lesson === null || judged === null || lesson.free) return;
-    if (path.opened?.from !== 'path' && path.cards.some((card) => card.id === lesson.id)) return;
+    const result = judgedResult(now);
+    if (result === null || judgedResult(before) !== null || result.lesson.free) return;
+    const { lesson, judged } = result;
+    if (now.path.opened?.from !== 'path' && now.path.cards.some((card) => card.id === lesson.id)) return;
     const marks = judged.marks.filter((mark) => mark.earned).length;
     const progress = keepSeason(device, lesson.id, marks, today());
-    store.setState((state) => ({ path: { ...state.path, progress } }));
+    store.setState(({ path }) => ({ path: { ...path, progress } }));
   });
 }

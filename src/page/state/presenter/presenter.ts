@@ -11,7 +11,8 @@ import { hourAt } from './presenterSteps';
 import { branchPair, preparedPair, stagePair, type Found } from './presenterPair';
 import type { LessonText, Presenter, PresenterStore, Shown } from './presenterState';
 import { messageOf } from '../run/seasonRuns';
-import type { Client, PageStore, Speed } from '../common/state';
+import type { PageStore } from '../common/page';
+import type { Client, Speed } from '../common/state';
 import { createPageStore } from '../common/store';
 
 /** The clock takes this long to the next prepared moment, s: long enough to watch the loops part. */
@@ -42,8 +43,12 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
 
   const store = createStore<PresenterStore>()((set, get) => {
     const clock = (now_h: number, speed: Speed): void => {
-      const { reducedMotion } = page.getState();
-      for (const side of sides) side.setState((state) => ({ now_h, lived_h: Math.max(state.lived_h, now_h), speed, reducedMotion }));
+      const { reducedMotion } = page.getState().preferences;
+      for (const side of sides) {
+        side.setState(({ game, preferences }) => ({
+          game: game.mode === 'class' ? { ...game, now_h, lived_h: Math.max(game.lived_h, now_h), speed } : game, preferences: { ...preferences, reducedMotion },
+        }));
+      }
     };
     const fail = (error: unknown): void => set({ busy: false, failure: say('failure.worker', { message: messageOf(error) }) });
 
@@ -76,7 +81,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
       const { shown, now_h } = get();
       if (shown === null) return;
       const hour = hourAt(shown.steps[step], shown.demonstration, shown.days);
-      const ahead = hour > now_h && !page.getState().reducedMotion;
+      const ahead = hour > now_h && !page.getState().preferences.reducedMotion;
       set({ step, playing: false, announcement: told(shown, step), toward: ahead ? { hour, perSecond: Math.max(LEAST_HURRY, (hour - now_h) / JOURNEY_S) } : null, ...(ahead ? {} : { now_h: hour }) });
       clock(get().now_h, ahead ? 'days5' : 'paused');
     };
@@ -154,7 +159,7 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const { demonstration, seasons, plans } = shown;
         const tint = TINT_ORDER[(TINT_ORDER.indexOf(demonstration.tint) + by + TINT_ORDER.length) % TINT_ORDER.length];
         const scale = sharedScale(tint, seasons);
-        for (const side of sides) side.setState({ tint, scale });
+        for (const side of sides) side.setState(({ game, view }) => ({ view: { ...view, tint }, game: game.mode === 'class' ? { ...game, scale } : game }));
         const { measure, look } = demonstration;
         set({ shown: { ...shown, demonstration: { ...demonstration, tint }, scale, figures: figuresOf({ measure, tint, look, plan: plans[0], seasons }) }, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) });
       },

@@ -10,7 +10,9 @@ import { figuresOf } from './pairFigures';
 import { sharedScale } from './pairScale';
 import { stepsOf } from './presenterSteps';
 import type { Shown, Told } from './presenterState';
-import type { Client, PageState, PageStore } from '../common/state';
+import type { PageState, PageStore } from '../common/page';
+import { livedOf } from '../common/selectors';
+import type { Client } from '../common/state';
 import { mergeSeason } from '../run/view';
 
 type Sides = readonly [StoreApi<PageStore>, StoreApi<PageStore>];
@@ -28,21 +30,25 @@ export async function preparedPair(client: Client, lesson: Lesson, key: string):
 
 /** Two branches of the season at hand; null when there is no such season or branch. The class is asked for the harvest. */
 export function branchPair(page: PageState, left: number, right: number): Found | null {
-  const { built, lesson, plan } = page;
-  const branches = withPresent(page, [page.present]);
+  const lived = livedOf(page);
+  if (lived === null) return null;
+  const { built, lesson, plan } = lived;
+  const branches = withPresent(lived, [lived.present]);
   const pair = [left, right].map((id) => branches.find((branch) => branch.id === id));
   const [a, b] = pair;
-  if (built === null || lesson === null || plan === null || a === undefined || b === undefined) return null;
-  const planOf = (acts: (typeof a)['acts']): Plan => ({ ...built, actions: compileActions(built.actions, acts) });
+  if (a === undefined || b === undefined) return null;
+  const planOf = (acts: (typeof a)['acts']): Plan => ({ ...built.plan, actions: compileActions(built.plan.actions, acts) });
   const [leftName, rightName] = [left, right].map((id) => say('branch.name', { branch: branchLetter(id) }));
   const split = Math.max(a.split_h, b.split_h);
-  const lived = Math.max(a.lived_h, b.lived_h);
+  const furthest = Math.max(a.lived_h, b.lived_h);
+  const { tint, selected } = page.view;
+  const stands = selected !== null && plan.loop.some((stage) => stage.id === selected && stage.kind !== 'returnPump');
   const moment = (hours: number, words: string) => ({ day: Math.floor(hours / 24), hour: Math.floor(hours % 24), say: words });
   return {
     lesson: null, from: lesson.title, plans: [planOf(a.acts), planOf(b.acts)], differ: [], plantsWeight: lesson.scoring.plantsWeight,
     demonstration: {
       key: 'branches', title: say('presenter.branchTitle', { left: leftName, right: rightName }), leftName, rightName,
-      tint: page.tint, look: page.selected !== null && plan.loop.some((stage) => stage.id === page.selected && stage.kind !== 'returnPump') ? page.selected : fishTankOf(plan) ?? plan.loop[0].id,
+      tint, look: stands ? selected : fishTankOf(plan) ?? plan.loop[0].id,
       question: say('presenter.branchQuestion', { left: leftName, right: rightName }),
       measure: { score: 'harvest', statistic: 'last', fromDay: 0 },
       choices: [
@@ -50,7 +56,7 @@ export function branchPair(page: PageState, left: number, right: number): Found 
         { key: 'same', text: say('presenter.branchSame'), atLeast: 0.95, below: 1.05 },
         { key: 'more', text: say('presenter.branchMore', { right: rightName }), atLeast: 1.05 },
       ],
-      turningPoints: [moment(split, say('presenter.branchSplit')), ...(lived > split ? [moment(lived, say('presenter.branchLived'))] : [])],
+      turningPoints: [moment(split, say('presenter.branchSplit')), ...(furthest > split ? [moment(furthest, say('presenter.branchLived'))] : [])],
     },
   };
 }
@@ -79,9 +85,10 @@ export async function stagePair(client: Client, sides: Sides, found: Found): Pro
   const scale = sharedScale(demonstration.tint, seasons);
   [left, right].forEach(({ season, design, comfort }, index) => {
     const plan = plans[index];
-    sides[index].setState({
-      plan, built: plan, season, design, comfort, mode: 'run', now_h: 0, lived_h: 0, speed: 'paused', tint: demonstration.tint, scale, told: toldStages(found, plan), selected: demonstration.look,
-    });
+    sides[index].setState(({ view }) => ({
+      game: { mode: 'class', plan, design, comfort, season, now_h: 0, lived_h: 0, speed: 'paused', scale, told: toldStages(found, plan) },
+      view: { ...view, tint: demonstration.tint, selected: demonstration.look },
+    }));
   });
   return {
     lesson: found.lesson, from: found.from, demonstration, plans, seasons, steps: stepsOf(demonstration), scale, days: plans[0].days, plantsWeight,

@@ -6,7 +6,8 @@ import type { Plan } from '../../../season/plan';
 import type { Figure } from './pairFigures';
 import type { Step } from './presenterSteps';
 import type { Tint } from '../common/tints';
-import type { TintId, PageStore, SeasonView } from '../common/state';
+import type { PageStore } from '../common/page';
+import type { SeasonView, TintId } from '../common/state';
 
 /** Where demonstrations are found: one lesson file, read when it is asked for. */
 export interface LessonText { name: string; read(): Promise<string> }

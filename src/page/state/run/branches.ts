@@ -1,24 +1,24 @@
 // Branches: seasons that share their past. Acting in the past keeps the course lived so far and opens a new one beside it.
 import type { StoreApi } from 'zustand/vanilla';
+import type { Plan } from '../../../season/plan';
 import { say } from '../../../words/say';
 import { momentOf } from '../../../words/units';
 import { compileActions } from './acts';
-import { lastHour, scoresAt } from '../common/selectors';
+import type { PageActions } from '../common/actions';
+import type { Game, PageStore } from '../common/page';
+import { lastHour, livedOf, scoresAt } from '../common/selectors';
+import type { Act, Branch, SeasonView } from '../common/state';
+import { atResult, running, withOutput, type Lived } from './lived';
 import type { SeasonRuns } from './seasonRuns';
-import type { Act, Branch, PageActions, PageState, PageStore } from '../common/state';
+import { withPutOff } from './settling';
 
 /** Whether a season is being lived in which something was done: leaving it would lose that. */
-export const underWay = ({ mode, acts, branches }: Pick<PageState, 'mode' | 'acts' | 'branches'>): boolean => mode === 'run' && (acts.length > 0 || branches.length > 1);
+export const underWay = ({ game }: { game: Game }): boolean => game.mode === 'run' && (game.acts.length > 0 || game.branches.length > 1);
 
 /** A, B … Z, AA, AB …: the name of the nth branch, counted from 0. */
 export function branchLetter(n: number): string {
   return (n >= 26 ? branchLetter(Math.floor(n / 26) - 1) : '') + String.fromCharCode(65 + (n % 26));
 }
-
-/** The one course a season begins with. */
-export const FIRST_COURSE: Pick<PageState, 'branches' | 'present' | 'compared'> = {
-  branches: [{ id: 0, from: null, split_h: 0, acts: [], lived_h: 0, scores: null, season: null }], present: 0, compared: null,
-};
 
 /** Whole days for which two courses of one design are the same: those before their first different act. */
 export function sharedDays(a: readonly Act[], b: readonly Act[]): number {
@@ -29,72 +29,90 @@ export function sharedDays(a: readonly Act[], b: readonly Act[]): number {
 }
 
 /** All courses with the present one brought up to date, and the full output of those only that are shown: the present and the compared. */
-export function withPresent(state: PageState, shown: readonly (number | null)[]): Branch[] {
-  return state.branches.map((branch) => {
-    const now = branch.id === state.present
-      ? { ...branch, acts: state.acts, lived_h: state.lived_h, scores: state.season === null ? null : scoresAt(state.season, state.lived_h), season: state.busy ? null : state.season }
-      : branch;
+export function withPresent(lived: Lived, shown: readonly (number | null)[]): Branch[] {
+  const { acts, lived_h, season, busy } = lived;
+  return lived.branches.map((branch) => {
+    const now = branch.id === lived.present ? { ...branch, acts, lived_h, scores: scoresAt(season, lived_h), season: busy ? null : season } : branch;
     return shown.includes(branch.id) ? now : { ...now, season: null };
   });
 }
 
 /** What changes when a person acts at an hour that was lived already: a new course begins there, the one before becomes the ghost beside it. */
-export function branchedAt(state: PageState, hour: number): Pick<PageState, 'branches' | 'present' | 'compared'> {
-  const id = state.branches.length;
-  const opened: Branch = { id, from: state.present, split_h: hour, acts: [], lived_h: state.now_h, scores: null, season: null };
-  return { branches: [...withPresent(state, [state.present]), opened], present: id, compared: state.present };
+export function branchedAt(lived: Lived, hour: number): Pick<Lived, 'branches' | 'present' | 'compared'> {
+  const id = lived.branches.length;
+  const opened: Branch = { id, from: lived.present, split_h: hour, acts: [], lived_h: lived.now_h, scores: null, season: null };
+  return { branches: [...withPresent(lived, [lived.present]), opened], present: id, compared: lived.present };
 }
 
 /** The course beside the present one, when its full output is at hand. */
-export function comparedBranch(state: Pick<PageState, 'branches' | 'compared'>): Branch | null {
-  return state.branches.find((branch) => branch.id === state.compared && branch.season !== null) ?? null;
+export function comparedBranch({ branches, compared }: Pick<Lived, 'branches' | 'compared'>): Branch | null {
+  return branches.find((branch) => branch.id === compared && branch.season !== null) ?? null;
 }
 
-export function createBranches(store: StoreApi<PageStore>, runs: SeasonRuns): Pick<PageActions, 'switchTo' | 'compareWith'> {
-  const planOf = (acts: readonly Act[]) => {
-    const { built } = store.getState();
-    return built === null ? null : { ...built, actions: compileActions(built.actions, acts) };
-  };
+/** The plan of a course: the design with what was done in it. */
+const planOf = ({ built }: Lived, acts: readonly Act[]): Plan => ({ ...built.plan, actions: compileActions(built.plan.actions, acts) });
 
-  /** A course with its output: what is kept, or worked out again from the days it shares with the present. */
-  const loaded = async (id: number): Promise<Branch | null> => {
-    const { branches, acts, season, busy } = store.getState();
-    const branch = branches.find((one) => one.id === id);
-    const plan = branch === undefined ? null : planOf(branch.acts);
-    if (branch === undefined || plan === null) return null;
-    if (branch.season !== null) return branch;
+type Loaded = Branch & { season: SeasonView };
+
+export function createBranches(store: StoreApi<PageStore>, runs: SeasonRuns): Pick<PageActions, 'switchTo' | 'compareWith'> {
+  /** A course with its output: what is kept, or worked out again from the days it shares with the present. busy: whether others are on their way still */
+  const loaded = async (id: number): Promise<{ branch: Loaded; busy?: boolean } | null> => {
+    const lived = livedOf(store.getState());
+    const branch = lived?.branches.find((one) => one.id === id);
+    if (lived === null || branch === undefined) return null;
+    const { acts, season, busy } = lived;
+    if (branch.season !== null) return { branch: { ...branch, season: branch.season } };
     const base = busy ? null : season;
-    const found = await runs.fetch(plan, base, base === null ? 0 : Math.min(base.days.length, sharedDays(acts, branch.acts)));
-    return found === null ? null : { ...branch, season: found };
+    const found = await runs.fetch(planOf(lived, branch.acts), base, base === null ? 0 : Math.min(base.days.length, sharedDays(acts, branch.acts)));
+    return found === null ? null : { branch: { ...branch, season: found.season }, busy: found.busy };
   };
 
   return {
     async switchTo(id) {
-      const before = store.getState();
-      if (id === before.present || before.mode === 'build') return;
-      if (before.busy) runs.forget();
-      const branch = await loaded(id);
-      const state = store.getState();
-      const plan = branch === null ? null : planOf(branch.acts);
-      if (branch === null || branch.season === null || plan === null || state.present !== before.present) return;
-      const end = branch.lived_h >= lastHour(plan);
+      const before = livedOf(store.getState());
+      if (before === null || id === before.present) return;
+      if (before.busy) {
+        runs.forget();
+        store.setState({ game: { ...before, busy: false } });
+      }
+      const found = await loaded(id);
+      const lived = livedOf(store.getState());
+      if (found === null || lived === null) return;
+      const { branch, busy = lived.busy } = found;
+      if (lived.present !== before.present) {
+        store.setState({ game: { ...lived, busy } });
+        return;
+      }
       const { day, clock } = momentOf(branch.lived_h);
-      const stale = before.busy || state.busy;
+      // an answer that was forgotten leaves the course behind without its output
+      const stale = before.busy || busy;
       if (stale) runs.forget();
+      const plan = planOf(lived, branch.acts);
+      const moved = withPutOff<Lived>({
+        ...withOutput(lived, branch.season, false), branches: withPresent({ ...lived, busy: stale }, [lived.present]), present: id, compared: lived.present,
+        acts: branch.acts, plan, lived_h: branch.lived_h, now_h: Math.min(lived.now_h, branch.lived_h),
+      });
       store.setState({
-        // an answer that was forgotten leaves the course behind without its output
-        branches: withPresent({ ...state, busy: stale }, [state.present]), present: id, compared: state.present,
-        acts: branch.acts, plan, season: branch.season, lived_h: branch.lived_h, now_h: Math.min(state.now_h, branch.lived_h), speed: 'paused', mode: end ? 'result' : 'run',
+        game: branch.lived_h >= lastHour(plan) ? atResult(moved) : running(moved, 'paused'),
         announcement: say('said.switched', { branch: branchLetter(id), day, hour: clock }),
       });
     },
     async compareWith(id) {
-      if (store.getState().mode === 'build' || id === store.getState().present) return;
-      const branch = id === null ? null : await loaded(id);
-      store.setState((state) => (id !== null && (branch === null || state.present === id) ? {} : {
-        branches: withPresent(state, [id]).map((one) => (one.id === id && branch !== null ? branch : one)), compared: id,
+      const before = livedOf(store.getState());
+      if (before === null || id === before.present) return;
+      const found = id === null ? null : await loaded(id);
+      const lived = livedOf(store.getState());
+      if (lived === null || (id !== null && found === null)) return;
+      const busy = found?.busy ?? lived.busy;
+      if (id === lived.present) {
+        store.setState({ game: { ...lived, busy } });
+        return;
+      }
+      const branches = withPresent(lived, [id]).map((one) => (found !== null && one.id === id ? found.branch : one));
+      store.setState({
+        game: { ...lived, busy, branches, compared: id },
         announcement: id === null ? say('said.comparedNone') : say('said.compared', { branch: branchLetter(id) }),
-      }));
+      });
     },
   };
 }

@@ -9,50 +9,53 @@ import { branchedAt, branchLetter } from './branches';
 import { actingHour, actsInPast } from './inForce';
 import { fishTankOf, withAir, withBase, withFirstFeed, withLamp, withSetting } from '../build/planEdits';
 import type { SeasonRuns } from './seasonRuns';
-import { lastHour } from '../common/selectors';
+import { buildOf, lastHour, livedOf, planOf } from '../common/selectors';
 import { createStocking } from '../build/stocking';
-import type { PageActions, PageStore } from '../common/state';
+import type { PageActions } from '../common/actions';
+import type { PageStore } from '../common/page';
+import { running } from './lived';
+import { withPutOff } from './settling';
+import type { EditDesign } from '../build/designing';
 
-type DeedActions = Pick<PageActions, 'setFeed' | 'setAir' | 'setBase' | 'setLamp' | 'setHeater' | 'setLight' | 'doChore' | 'setPump' | 'setRoutine' | 'stock'>;
+type SettingActions = Pick<PageActions, 'setFeed' | 'setAir' | 'setBase' | 'setLamp' | 'setHeater' | 'setLight'>;
+type DeedActions = SettingActions & Pick<PageActions, 'doChore' | 'setPump' | 'setRoutine' | 'stock'>;
 
 const quantised = (value: number, step: number, least: number): number => Math.max(least, Math.round(value / step) * step);
 /** Tenths without the dust of binary fractions. */
 const tenths = (value: number): number => Math.max(0, Math.round(value * 10) / 10);
 
-/**
- * @param edit sets a new design while building, has it checked and keeps the step, told in words
- */
-export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: (plan: Plan, what: string) => void): DeedActions {
+export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: EditDesign): DeedActions {
   const act = (deed: Deed, every_d: number | null = null): void => {
-    const state = store.getState();
-    if (state.plan === null || state.built === null || state.season === null) return;
-    const hour = actingHour(state);
-    if (hour >= lastHour(state.plan)) {
+    const lived = livedOf(store.getState());
+    if (lived === null) return;
+    const hour = actingHour(lived);
+    if (hour >= lastHour(lived.plan)) {
       store.setState({ announcement: say('said.tooLate') });
       return;
     }
-    const past = actsInPast(state);
-    const branch = past ? branchedAt(state, hour) : null;
-    const acts = withAct(state.acts, { hour, deed, every_d });
+    const branch = actsInPast(lived) ? branchedAt(lived, hour) : null;
+    const acts = withAct(lived.acts, { hour, deed, every_d });
     const { day, clock } = momentOf(hour);
+    const plan = { ...lived.plan, actions: compileActions(lived.built.plan.actions, acts) };
+    const acted = { ...running(lived, lived.speed), ...branch, acts, plan, lived_h: lived.now_h, judged: null };
     store.setState({
-      ...branch, acts, plan: { ...state.plan, actions: compileActions(state.built.actions, acts) }, mode: 'run', lived_h: state.now_h,
-      announcement: branch === null ? say('said.acted', { day, hour: clock }) : say('said.branched', { day, hour: clock, branch: branchLetter(branch.present), before: branchLetter(state.present) }),
+      game: withPutOff(acted),
+      announcement: branch === null ? say('said.acted', { day, hour: clock })
+        : say('said.branched', { day, hour: clock, branch: branchLetter(branch.present), before: branchLetter(lived.present) }),
     });
     void runs.again(Math.floor(hour / 24));
   };
 
   /** Either edits the design or acts, whichever the moment calls for. */
   const settle = (inDesign: (plan: Plan) => Plan, deed: Deed, setting: WordKey, value: string): void => {
-    const { mode, plan } = store.getState();
-    if (plan === null) return;
-    if (mode === 'build') edit(inDesign(plan), say('said.set', { setting: say(setting), value }));
+    const build = buildOf(store.getState());
+    if (build !== null) edit(build, inDesign(build.plan), say('said.set', { setting: say(setting), value }));
     else act(deed);
   };
 
   return {
     setFeed(value) {
-      const plan = store.getState().plan;
+      const plan = planOf(store.getState());
       const tank = plan === null ? null : fishTankOf(plan);
       if (tank === null || !Number.isFinite(value)) return;
       const g_d = quantised(value, 1, 0);
@@ -67,7 +70,8 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
       if (!Number.isFinite(amount) || !Number.isFinite(pH)) return;
       const g_d = tenths(amount);
       const targetPH = tenths(pH);
-      settle((design) => withBase(design, base, g_d, targetPH), { do: 'base', g_d, targetPH, base }, 'control.base', `${withUnit('dose_g_d', g_d)}, pH ${withUnit('pH', targetPH)}`);
+      const value = `${withUnit('dose_g_d', g_d)}, pH ${withUnit('pH', targetPH)}`;
+      settle((design) => withBase(design, base, g_d, targetPH), { do: 'base', g_d, targetPH, base }, 'control.base', value);
     },
     setLamp(stage, value) {
       if (!Number.isFinite(value)) return;
@@ -77,7 +81,8 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
     setHeater(power, target) {
       if (!Number.isFinite(power) || !Number.isFinite(target)) return;
       const deed: Deed = { do: 'heater', power_W: quantised(power, 10, 0), target_C: tenths(target) };
-      settle((design) => withSetting(design, deed), deed, 'control.heater', `${withUnit('power_W', deed.power_W)}, ${withUnit('T_C', deed.target_C)}`);
+      const value = `${withUnit('power_W', deed.power_W)}, ${withUnit('T_C', deed.target_C)}`;
+      settle((design) => withSetting(design, deed), deed, 'control.heater', value);
     },
     setLight(value) {
       if (!Number.isFinite(value)) return;
@@ -88,15 +93,17 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
     doChore: (stage, chore) => act(choreDeed(chore, stage)),
     setPump: (on) => act({ do: 'pump', on }),
     setRoutine(stage, chore, every_d) {
-      const { mode, plan } = store.getState();
-      if (plan === null || !(every_d >= 0)) return;
+      if (!(every_d >= 0)) return;
+      const build = buildOf(store.getState());
       const days = quantised(every_d, 1, 0);
-      if (mode !== 'build') {
+      if (build === null) {
         act(choreDeed(chore, stage), days);
         return;
       }
+      const { plan } = build;
       const value = days === 0 ? say('control.never') : say('control.everyDays', { n: days });
-      edit({ ...plan, actions: withStandingChore(plan.actions, chore, stage, days) }, say('said.setAt', { setting: say(`control.${chore}Every`), stage: stageName([...plan.loop, ...plan.side], stage), value }));
+      const what = say('said.setAt', { setting: say(`control.${chore}Every`), stage: stageName([...plan.loop, ...plan.side], stage), value });
+      edit(build, { ...plan, actions: withStandingChore(plan.actions, chore, stage, days) }, what);
     },
   };
 }

@@ -1,7 +1,7 @@
 // What is set at a moment: feed, air, base, pump and chores, read from a plan's settings and the actions up to then.
 import type { Action, BaseKind, Plan } from '../../../season/plan';
 import { doserOf } from '../build/planEdits';
-import type { Chore, PageState } from '../common/state';
+import type { Chore } from '../common/state';
 
 /** The last whole hour at or before t at which an action is done, or −1 when it has not been done by then. */
 export function lastDone_h(action: Action, t_h: number): number {
@@ -103,11 +103,11 @@ export function choreInForce(plan: Plan, chore: Chore, stageId: string, t_h: num
 }
 
 /** The hour at which a deed done now takes hold: the next whole hour while a season runs, the start while building. */
-export function actingHour(state: Pick<PageState, 'mode' | 'now_h'>): number {
-  return state.mode === 'build' ? 0 : Math.floor(state.now_h) + 1;
+export function actingHour(game: { mode: string; now_h?: number }): number {
+  return game.now_h === undefined ? 0 : Math.floor(game.now_h) + 1;
 }
 
 /** Whether a deed done now would replace hours that were lived already. */
-export function actsInPast(state: Pick<PageState, 'mode' | 'now_h' | 'lived_h'>): boolean {
-  return state.mode !== 'build' && state.now_h < state.lived_h - 0.5;
+export function actsInPast({ now_h, lived_h }: { now_h: number; lived_h: number }): boolean {
+  return now_h < lived_h - 0.5;
 }

@@ -1,12 +1,19 @@
-// Asks the worker what the season of the plan in hand earns: whole, for the result and for predictions come due; and so far, for a lesson's own goals; and the changes made while building.
+// Asks the worker what the season of the plan in hand earns: whole, for the result and for predictions come due; and so far, for a lesson's own goals;
+// and the changes made while building.
 import type { StoreApi } from 'zustand/vanilla';
 import type { Lesson } from '../../../lessons/lesson';
-import type { Client, PageStore } from '../common/state';
+import { dayOf } from '../common/clock';
+import type { PageStore } from '../common/page';
+import { livedOf, openedOf } from '../common/selectors';
+import type { Client } from '../common/state';
+import { withSettled } from './settling';
 
 /** Whether a lesson asks for more than the two scores. */
 export function hasGoals(lesson: Pick<Lesson, 'scoring'>): boolean {
   return lesson.scoring.marks.some((mark) => (mark.goals ?? []).length > 0 || mark.moves !== undefined);
 }
+
+const countsMoves = ({ scoring }: Lesson): boolean => scoring.marks.some((mark) => mark.moves !== undefined);
 
 export function createJudging(client: Client, store: StoreApi<PageStore>, fail: (error: unknown) => void): void {
   let asked = 0;
@@ -15,12 +22,12 @@ export function createJudging(client: Client, store: StoreApi<PageStore>, fail: 
   const judge = async (): Promise<void> => {
     asked += 1;
     const mine = asked;
-    const { season, plan, lesson } = store.getState();
-    store.setState({ judged: null, soFar: null });
-    if (season === null || plan === null || lesson === null) return;
+    const season = livedOf(store.getState());
+    if (season === null) return;
     try {
-      const judged = await client.ask({ ask: 'judge', plan, lesson });
-      if (mine === asked) store.setState({ judged });
+      const judged = await client.ask({ ask: 'judge', plan: season.plan, lesson: season.lesson });
+      const lived = livedOf(store.getState());
+      if (mine === asked && lived !== null) store.setState({ game: withSettled({ ...lived, judged }) });
     } catch (error) {
       if (mine === asked) fail(error);
     }
@@ -28,18 +35,15 @@ export function createJudging(client: Client, store: StoreApi<PageStore>, fail: 
 
   /** One question at a time: days that pass meanwhile are gathered into the next. */
   const look = async (): Promise<void> => {
-    const { plan, lesson, season, now_h, busy, soFar } = store.getState();
-    const day = Math.floor(now_h / 24 + 1e-9);
-    if (looking || busy || plan === null || lesson === null || season === null || soFar?.day === day || !hasGoals(lesson)) return;
-    if (day === 0) {
-      store.setState({ soFar: null });
-      return;
-    }
+    const at = livedOf(store.getState());
+    const day = at === null ? 0 : dayOf(at.now_h);
+    if (looking || at === null || at.busy || day === 0 || at.soFar?.day === day || !hasGoals(at.lesson)) return;
     looking = true;
     const mine = asked;
     try {
-      const { marks } = await client.ask({ ask: 'judge', plan, lesson, untilDay: day });
-      if (mine === asked) store.setState({ soFar: { day, marks } });
+      const { marks } = await client.ask({ ask: 'judge', plan: at.plan, lesson: at.lesson, untilDay: day });
+      const lived = livedOf(store.getState());
+      if (mine === asked && lived !== null && dayOf(lived.now_h) > 0) store.setState({ game: { ...lived, soFar: { day, marks } } });
     } catch (error) {
       if (mine === asked) fail(error);
     } finally {
@@ -49,28 +53,26 @@ export function createJudging(client: Client, store: StoreApi<PageStore>, fail: 
 
   /** Changes to the loop as given, while it is built. */
   const count = async (): Promise<void> => {
-    const { plan, lesson } = store.getState();
-    if (plan === null || lesson === null || !lesson.scoring.marks.some((mark) => mark.moves !== undefined)) {
-      if (store.getState().moved !== null) store.setState({ moved: null });
-      return;
-    }
+    const game = openedOf(store.getState());
+    if (game === null || !countsMoves(game.lesson)) return;
+    const { lesson: { given, plan }, plan: { loop } } = game;
     try {
-      const moved = await client.ask({ ask: 'moves', lesson: { given: lesson.given, plan: lesson.plan }, built: plan.loop.map((stage) => stage.id) });
-      if (plan.loop === store.getState().plan?.loop) store.setState({ moved });
+      const moved = await client.ask({ ask: 'moves', lesson: { given, plan }, built: loop.map((stage) => stage.id) });
+      const now = openedOf(store.getState());
+      if (now !== null && now.plan.loop === loop) store.setState({ game: { ...now, moved } });
     } catch (error) {
       fail(error);
     }
   };
 
   store.subscribe((now, before) => {
-    if (now.plan?.loop !== before.plan?.loop) void count();
-    const acted = now.plan !== before.plan && now.mode !== 'build' && now.season !== null;
-    const arrived = now.season !== before.season;
+    if (now.game === before.game) return;
+    const [opened, opened0, lived, lived0] = [openedOf(now), openedOf(before), livedOf(now), livedOf(before)];
+    if (opened?.plan.loop !== opened0?.plan.loop) void count();
+    const arrived = lived?.season !== lived0?.season;
     if (arrived) void judge();
-    else if (acted) {
-      asked += 1;
-      store.setState({ judged: null });
-    }
-    if (arrived || Math.floor(now.now_h / 24 + 1e-9) !== Math.floor(before.now_h / 24 + 1e-9)) void look();
+    // what was judged of the plan before counts no more
+    else if (lived?.plan !== lived0?.plan) asked += 1;
+    if (arrived || lived?.now_h !== lived0?.now_h) void look();
   });
 }

@@ -3,35 +3,35 @@ import type { Prediction } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
 import { TINT_ORDER, TINTS } from '../common/tints';
 import { kindOf } from '../common/selectors';
-import type { Answer, PageState, Question } from '../common/state';
+import type { Opened, View } from '../common/page';
+import type { Answer, Question, Speed } from '../common/state';
+import type { Lived } from './lived';
 
-export type Asking = Pick<PageState, 'lesson' | 'plan' | 'answers' | 'quiet'>;
+type Asking = Pick<Opened, 'lesson' | 'plan' | 'answers' | 'quiet'>;
 /** A question and the hour of the season at which it is put. */
 export interface Put { question: Pick<Question, 'key' | 'part'>; hour: number }
-
-/** No question asked, nothing answered: where every season begins. */
-export const UNASKED: Pick<PageState, 'answers' | 'question' | 'judged' | 'soFar'> = { answers: [], question: null, judged: null, soFar: null };
 
 export function answerTo(answers: readonly Answer[], key: string): Answer | undefined {
   return answers.find((answer) => answer.key === key);
 }
 
 /** The prediction an open question is about. */
-export function predictionOf({ lesson, question }: Pick<PageState, 'lesson' | 'question'>): Prediction | null {
-  return question === null ? null : lesson?.predictions.find(({ key }) => key === question.key) ?? null;
+export function predictionOf({ lesson, question }: Pick<Opened, 'lesson' | 'question'>): Prediction | null {
+  return question === null ? null : lesson.predictions.find(({ key }) => key === question.key) ?? null;
 }
 
 /** Whether a prediction can be settled in this loop: the stage it is about stands in it. */
-export function canAsk({ measure }: Pick<Prediction, 'measure'>, plan: Plan | null): boolean {
-  return plan === null || measure.stage === undefined || kindOf(plan, measure.stage) !== null;
+export function canAsk({ measure }: Pick<Prediction, 'measure'>, plan: Plan): boolean {
+  return measure.stage === undefined || kindOf(plan, measure.stage) !== null;
 }
 
 /** The first question that comes up by an hour and has not been dealt with; what is due goes before what is asked anew. */
 export function questionBy({ lesson, plan, answers, quiet }: Asking, hour: number): Put | null {
-  if (lesson === null || quiet || lesson.predictions.length === 0) return null;
+  if (quiet || lesson.predictions.length === 0) return null;
   let first: Put | null = null;
   const consider = (key: string, part: Question['part'], at: number): void => {
-    if (at <= hour && (first === null || at < first.hour || (at === first.hour && part === 'explain' && first.question.part === 'ask'))) first = { question: { key, part }, hour: at };
+    const before = first === null || at < first.hour || (at === first.hour && part === 'explain' && first.question.part === 'ask');
+    if (at <= hour && before) first = { question: { key, part }, hour: at };
   };
   for (const prediction of lesson.predictions) {
     const { key, askDay, dueDay } = prediction;
@@ -43,10 +43,16 @@ export function questionBy({ lesson, plan, answers, quiet }: Asking, hour: numbe
   return first;
 }
 
-/** The page with a question open: the clock stands; once there is something to see, its stage is selected and its quantity colours the water. */
-export function asking(state: Pick<PageState, 'lesson' | 'plan' | 'speed' | 'selected' | 'tint'>, { key, part }: Put['question']): Pick<PageState, 'question' | 'speed' | 'selected' | 'tint'> {
-  const prediction = part === 'ask' ? undefined : state.lesson?.predictions.find((one) => one.key === key);
-  const look = prediction?.look;
-  const tint = TINT_ORDER.find((one) => prediction?.measure.variable !== undefined && TINTS[one].variables.includes(prediction.measure.variable)) ?? state.tint;
-  return { question: { key, part, resume: state.speed }, speed: 'paused', tint, selected: look !== undefined && state.plan !== null && kindOf(state.plan, look) !== null ? look : state.selected };
+/** The look at what a question is about: once there is something to see, its stage is selected and its quantity colours the water. */
+export function lookFor({ key, part }: Put['question'], { lesson, plan }: Pick<Opened, 'lesson' | 'plan'>, view: View): View {
+  const prediction = part === 'ask' ? undefined : lesson.predictions.find((one) => one.key === key);
+  if (prediction === undefined) return view;
+  const { look, measure: { variable } } = prediction;
+  const tint = TINT_ORDER.find((one) => variable !== undefined && TINTS[one].variables.includes(variable)) ?? view.tint;
+  return { ...view, tint, selected: kindOf(plan, look) !== null ? look : view.selected };
+}
+
+/** A season with a question open: its clock stands. @param resume the speed to go on at */
+export function asking<L extends Lived>(lived: L, { key, part }: Put['question'], resume: Speed): L {
+  return { ...lived, question: { key, part, resume }, speed: 'paused' };
 }

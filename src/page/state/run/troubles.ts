@@ -5,7 +5,8 @@ import type { EventKind } from '../../../season/trajectory';
 import { pumpInForce } from './inForce';
 import { readingAt } from './readings';
 import { eventsUntil } from '../common/selectors';
-import type { Mark, PageState, SeasonView } from '../common/state';
+import type { Plan } from '../../../season/plan';
+import type { Mark, SeasonView } from '../common/state';
 
 export interface BandTrouble { kind: 'band'; mark: 'watch' | 'act'; stage: string; applies: ComfortBand['applies']; variable: string; value: number; limit: number; side: 'below' | 'above' }
 export interface EventTrouble { kind: 'event'; mark: 'watch' | 'act'; stage: string; event: EventKind; amount: number }
@@ -58,33 +59,40 @@ function excess(trouble: Trouble): number {
 /** Events that are troubles for a day, or as long as they last. */
 export const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch', spilled: 'act', pumpDry: 'act' };
 
-function eventTroubles(state: Pick<PageState, 'plan' | 'now_h'>, view: SeasonView): EventTrouble[] {
+/** A season at a moment. */
+export interface SeasonAt { plan: Plan; season: SeasonView; comfort: readonly ComfortBand[]; now_h: number }
+
+function eventTroubles({ plan, season, now_h }: SeasonAt): EventTrouble[] {
   const found = new Map<string, EventTrouble>();
-  for (const event of eventsUntil(view, state.now_h)) {
+  for (const event of eventsUntil(season, now_h)) {
     const mark = EVENT_MARKS[event.kind];
     if (event.kind === 'powerOn') found.delete('powerOff');
-    if (mark === undefined || (event.kind !== 'powerOff' && event.hour < state.now_h - 24)) continue;
+    if (mark === undefined || (event.kind !== 'powerOff' && event.hour < now_h - 24)) continue;
     const key = event.kind === 'powerOff' ? 'powerOff' : `${event.kind} ${event.stage}`;
     const amount = event.amount + (event.kind === 'fishDied' ? found.get(key)?.amount ?? 0 : 0);
     found.set(key, { kind: 'event', mark, stage: event.stage, event: event.kind, amount });
   }
-  const pump = state.plan?.loop.find((stage) => stage.kind === 'returnPump');
-  if (state.plan !== null && pump !== undefined && !pumpInForce(state.plan, state.now_h)) found.set('pumpOff', { kind: 'event', mark: 'act', stage: pump.id, event: 'pumpOff', amount: 0 });
+  const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  if (pump !== undefined && !pumpInForce(plan, now_h)) found.set('pumpOff', { kind: 'event', mark: 'act', stage: pump.id, event: 'pumpOff', amount: 0 });
   return [...found.values()];
 }
 
-/** Everything wrong at the moment shown, worst first. Empty while building. */
-export function troublesNow(state: Pick<PageState, 'plan' | 'season' | 'comfort' | 'mode' | 'now_h'>): Trouble[] {
-  const view = state.season;
-  if (view === null || state.mode === 'build') return [];
-  const troubles: Trouble[] = eventTroubles(state, view);
-  for (const stage of view.stages) {
-    for (const band of state.comfort) {
+/** The worst first; of like ones what happened before what is measured, then what is furthest past its limit. */
+function worstFirst(a: Trouble, b: Trouble): number {
+  return Number(b.mark === 'act') - Number(a.mark === 'act') || Number(b.kind === 'event') - Number(a.kind === 'event') || excess(b) - excess(a);
+}
+
+/** Everything wrong at a moment of a season, worst first. */
+export function troublesNow(at: SeasonAt): Trouble[] {
+  const { season, comfort, now_h } = at;
+  const troubles: Trouble[] = eventTroubles(at);
+  for (const stage of season.stages) {
+    for (const band of comfort) {
       if (stage.cells === 0 || !bandApplies(band, stage.kind)) continue;
-      const value = readingAt(view, stage.id, band.variable, state.now_h, 'inside');
+      const value = readingAt(season, stage.id, band.variable, now_h, 'inside');
       const { mark, limit, side } = verdictOf(band, value);
       if (mark !== 'fine') troubles.push({ kind: 'band', mark, stage: stage.id, applies: band.applies, variable: band.variable, value, limit, side });
     }
   }
-  return troubles.sort((a, b) => Number(b.mark === 'act') - Number(a.mark === 'act') || Number(b.kind === 'event') - Number(a.kind === 'event') || excess(b) - excess(a));
+  return troubles.sort(worstFirst);
 }

@@ -16,12 +16,15 @@ import { PageStoreProvider } from '../../../../src/page/panels/common/pageStore'
 import { sideWords } from '../../../../src/page/panels/paper/SideBranches';
 import { readLesson } from '../../../../src/lessons/readLesson';
 import { runSeason } from '../../../../src/season/season';
-import type { LessonKey } from '../../../../src/page/state/paper/paper';
+import type { LessonKey } from '../../../../src/page/state/paper/sheets';
 import { createPageStore } from '../../../../src/page/state/common/store';
 import { whole } from '../../../../src/words/units';
 import { processFacts } from '../../../../src/worker/processFacts';
 import { firstLesson, referencePlan } from '../../../season/plans';
+import { openedLesson } from '../../../../src/page/state/build/build';
+import { atResult, begun, running } from '../../../../src/page/state/run/lived';
 import { fakeClient } from '../../state/fakeClient';
+import { livedIn } from '../../state/seen';
 
 /** The first lesson with two of its mistakes, so that little is played. */
 const first = firstLesson();
@@ -40,12 +43,12 @@ const plain = (words: string): string => words.replaceAll('\u00a0', ' ');
 beforeAll(async () => {
   found = { lesson, plan, season: view, played: playLesson(lesson, (one) => runSeason(one)) };
   const catalogue = catalogueEntries();
-  store.setState({
-    lesson, plan, season: view, facts, catalogue, mode: 'result', lived_h: plan.days * 24, now_h: plan.days * 24,
-  });
+  const end = plan.days * 24;
+  store.setState({ known: { facts, catalogue }, game: atResult({ ...begun({ ...openedLesson(lesson, true), plan }, view, 'paused'), lived_h: end, now_h: end }) });
   // the store has asked the stand-in for a verdict by now; the model's own replaces it
   await new Promise((done) => setTimeout(done, 0));
-  store.setState({ judged: { marks: marksMet(season.summary.scores, season, plan.loop.map((stage) => stage.id), lesson), predictions: lesson.predictions.map((prediction) => settle(season, prediction)) } });
+  const judged = { marks: marksMet(season.summary.scores, season, plan.loop.map((stage) => stage.id), lesson), predictions: lesson.predictions.map((one) => settle(season, one)) };
+  store.setState({ game: { ...livedIn(store), judged } });
 }, 120_000);
 
 /** Nothing unfilled, no number that is none. */
@@ -118,7 +121,7 @@ describe('the lesson plan', () => {
 
 describe('the summary of a season', () => {
   it('gives scores, marks, what was done and what the figures bear out', () => {
-    const words = text(<SeasonSheet lesson={lesson} plan={plan} season={view} />);
+    const words = text(<SeasonSheet />);
     sound(words);
     expect(words).toContain(`Fish health ${whole(season.summary.scores.fishHealth)} Harvest ${whole(season.summary.scores.harvest)}`);
     expect(words).toContain('Every day from day 1 drain Radial-flow settler');
@@ -127,9 +130,10 @@ describe('the summary of a season', () => {
   });
 
   it('tells nothing of the days that were not lived', () => {
-    store.setState({ lived_h: 72, mode: 'run' });
-    const words = text(<SeasonSheet lesson={lesson} plan={plan} season={view} />);
-    store.setState({ lived_h: plan.days * 24, mode: 'result' });
+    const result = livedIn(store);
+    store.setState({ game: { ...running(result, 'paused'), lived_h: 72 } });
+    const words = text(<SeasonSheet />);
+    store.setState({ game: result });
     expect(words).toContain('The season is not over');
     expect(words).not.toMatch(/reached/);
     expect(words).not.toContain('Day 20,');
