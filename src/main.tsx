@@ -88,6 +88,8 @@ function drawPair(left: HTMLElement, right: HTMLElement): () => void {
   };
 }
 
+const importFrom = (address: string): Promise<unknown> => import(/* @vite-ignore */ address);
+
 async function fetchText(url: string): Promise<string> {
   const answer = await fetch(url, { credentials: 'omit', cache: 'no-cache' });
   if (!answer.ok) throw new Error(say('failure.status', { status: answer.status }));
@@ -130,7 +132,7 @@ function runClock(): void {
 
 const root = document.getElementById('panels');
 if (root === null) throw new Error('The page has no element for its panels.');
-createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} />);
+createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} importFrom={importFrom} />);
 followMotionWish();
 runClock();
 followAddress();

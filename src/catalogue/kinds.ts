@@ -7,7 +7,9 @@ import type { StageType } from '../model/stages/stageType';
 import { science as basil } from './crops/basil/science';
 import { science as chard } from './crops/chard/science';
 import { science as lettuce } from './crops/lettuce/science';
+import { science as pakChoi } from './crops/pakChoi/science';
 import { science as tomato } from './crops/tomato/science';
+import { science as arcticChar } from './species/arcticChar/science';
 import { science as channelCatfish } from './species/channelCatfish/science';
 import { science as commonCarp } from './species/commonCarp/science';
 import { science as rainbowTrout } from './species/rainbowTrout/science';
@@ -28,6 +30,9 @@ import { kind as fineFilterKind } from './stages/fineFilter/kind';
 import { science as fineFilter } from './stages/fineFilter/science';
 import { kind as fishTankKind } from './stages/fishTank/kind';
 import { science as fishTank } from './stages/fishTank/science';
+import { constants as fluidisedSandBiofilterConstants } from './stages/fluidisedSandBiofilter/constants';
+import { kind as fluidisedSandBiofilterKind } from './stages/fluidisedSandBiofilter/kind';
+import { science as fluidisedSandBiofilter } from './stages/fluidisedSandBiofilter/science';
 import { kind as mediaBedKind } from './stages/mediaBed/kind';
 import { science as mediaBed } from './stages/mediaBed/science';
 import { kind as mineralisationTankKind } from './stages/mineralisationTank/kind';
@@ -57,8 +62,9 @@ import { science as uvUnit } from './stages/uvUnit/science';
 
 export type StageKind =
   'baseDosing' | 'beadFilter' | 'cartridgeFilter' | 'conicalClarifier' | 'degassingTank' | 'drumFilter' | 'fineFilter' |
-  'fishTank' | 'mediaBed' | 'mineralisationTank' | 'movingBedBiofilter' | 'nftChannel' | 'radialFlowSettler' | 'raftBed' |
-  'returnPump' | 'sandFilter' | 'sump' | 'swirlSeparator' | 'tower' | 'tricklingFilter' | 'uvUnit';
+  'fishTank' | 'fluidisedSandBiofilter' | 'mediaBed' | 'mineralisationTank' | 'movingBedBiofilter' | 'nftChannel' |
+  'radialFlowSettler' | 'raftBed' | 'returnPump' | 'sandFilter' | 'sump' | 'swirlSeparator' | 'tower' | 'tricklingFilter' |
+  'uvUnit';
 
 export const STAGES: readonly (StageType & { kind: StageKind })[] = [
   stageOf('baseDosing', baseDosingKind, baseDosing),
@@ -69,6 +75,7 @@ export const STAGES: readonly (StageType & { kind: StageKind })[] = [
   stageOf('drumFilter', drumFilterKind, drumFilter),
   stageOf('fineFilter', fineFilterKind, fineFilter),
   stageOf('fishTank', fishTankKind, fishTank),
+  stageOf('fluidisedSandBiofilter', fluidisedSandBiofilterKind, fluidisedSandBiofilter),
   stageOf('mediaBed', mediaBedKind, mediaBed),
   stageOf('mineralisationTank', mineralisationTankKind, mineralisationTank),
   stageOf('movingBedBiofilter', movingBedBiofilterKind, movingBedBiofilter),
@@ -85,18 +92,20 @@ export const STAGES: readonly (StageType & { kind: StageKind })[] = [
 ];
 
 /** Numbers that a kind of stage has for itself. */
-export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {};
+export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {
+  fluidisedSandBiofilter: fluidisedSandBiofilterConstants,
+};
 
 export type CropName =
-  'basil' | 'chard' | 'lettuce' | 'tomato';
+  'basil' | 'chard' | 'lettuce' | 'pakChoi' | 'tomato';
 
 export const CROPS: Readonly<Record<CropName, CropParameters>> = {
-  basil, chard, lettuce, tomato,
+  basil, chard, lettuce, pakChoi, tomato,
 };
 
 export type SpeciesName =
-  'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
+  'arcticChar' | 'channelCatfish' | 'commonCarp' | 'rainbowTrout' | 'tilapia';
 
 export const SPECIES: Readonly<Record<SpeciesName, FishParameters>> = {
-  channelCatfish, commonCarp, rainbowTrout, tilapia,
+  arcticChar, channelCatfish, commonCarp, rainbowTrout, tilapia,
 };

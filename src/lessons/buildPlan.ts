@@ -1,4 +1,5 @@
 // A lesson and a way to fill its loop make a plan.
+import { takesSolids } from '../season/plan';
 import type { Plan, SideSpec, StageSpec } from '../season/plan';
 import type { Build, Lesson, Resized } from './lesson';
 import { quantiseStage } from './quantise';
@@ -21,7 +22,7 @@ export function buildPlan(lesson: Pick<Lesson, 'plan' | 'shelf'>, build: Build):
     return stage === undefined ? [] : [quantiseStage(resized(stage, sizes))];
   });
   const placed = new Set(loop.map((stage) => stage.id));
-  const linked = (side: SideSpec): SideSpec => (side.kind === 'mineralisationTank' ? { ...side, takes: side.takes.filter((id) => placed.has(id)) } : side);
+  const linked = (side: SideSpec): SideSpec => (takesSolids(side) ? { ...side, takes: side.takes.filter((id) => placed.has(id)) } : side);
   return {
     ...lesson.plan,
     start: build.biofilm === undefined ? lesson.plan.start : { ...lesson.plan.start, biofilm: build.biofilm },

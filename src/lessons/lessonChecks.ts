@@ -1,4 +1,5 @@
 // What ties a lesson's parts together: builds that keep the fixed stages in order, marks that ascend, plans that can be run.
+import { can } from '../catalogue/can';
 import { buildPlan, idleBuild } from './buildPlan';
 import type { Build, Lesson, MarkRule } from './lesson';
 import { checkConsequence, checkMeasures } from './measureChecks';
@@ -55,7 +56,7 @@ function checkOffers(lesson: Lesson, report: Report): void {
     if (to <= from) report(`sizes[${index}].to`, to, { code: 'above', value: from });
   });
   lesson.stocks.forEach(({ tank }, index) => {
-    if (!lesson.plan.loop.some((stage) => stage.id === tank && stage.kind === 'fishTank')) report(`stocks[${index}].tank`, tank, { code: 'fishTankOfLoop' });
+    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish'))) report(`stocks[${index}].tank`, tank, { code: 'fishTankOfLoop' });
   });
 }
 

@@ -1,7 +1,9 @@
 // What ties a plan's parts together: names that must be unique or must exist, and stages that can do what is asked of them.
+import { can } from '../catalogue/can';
 import { STAGES } from '../catalogue/kinds';
 import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
+import { doses, takesSolids } from '../season/plan';
 import type { Action, Plan, SideSpec, StageSpec } from '../season/plan';
 import { RECORDED } from '../catalogue/values';
 import type { Expected, Problem } from './problem';
@@ -21,12 +23,13 @@ const kindsThat = (does: (type: StageType) => boolean): readonly string[] => STA
 /** Sludge can be let out of these. */
 const DRAINED = kindsThat((type) => type.drains === true);
 /** What these let out can go on to mineralisation. */
-const GIVES_SLUDGE = kindsThat((type) => type.kind !== 'mineralisationTank' && (type.drains === true || type.cleanedBy !== undefined));
+const GIVES_SLUDGE = kindsThat((type) => !type.takesSolids && (type.drains === true || type.cleanedBy !== undefined));
 const RINSED = kindsThat((type) => type.cleanedBy?.deed === 'rinse');
 const BACKWASHED = kindsThat((type) => type.cleanedBy?.deed === 'backwash');
 const LIT = kindsThat((type) => type.controls.includes('lamp'));
 const GROWS = kindsThat((type) => type.grows === true);
-const HOLDS_NO_WATER = ['baseDosing', ...kindsThat((type) => type.cells === 0)];
+const HOLDS_NO_WATER = kindsThat((type) => type.cells === 0);
+/** Names of the kinds that messages speak of: where a loop begins, what lifts its water, what stands at its side. */
 // A litre: below it, a vessel belongs on a bench.
 const SMALLEST_m3 = 0.001;
 
@@ -44,7 +47,7 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Problem[] {
   checkLoop(plan, shelf.length > 0, report);
   checkSides(plan.side, parts, report);
   plan.fish.forEach((stocking, index) => {
-    needs(parts, `fish[${index}].tank`, stocking.tank, { code: 'fishTankOfLoop' }, (part) => part.kind === 'fishTank', report);
+    needs(parts, `fish[${index}].tank`, stocking.tank, { code: 'fishTankOfLoop' }, (part) => can(part.kind, 'keepsFish'), report);
   });
   plan.actions.forEach((action, index) => {
     checkWhen(action, `actions[${index}]`, report);
@@ -78,14 +81,15 @@ function checkLoop(plan: Plan, open: boolean, report: Report): void {
     return;
   }
   plan.loop.forEach((stage, index) => {
-    if (stage.kind === 'mineralisationTank') report(`loop[${index}].kind`, stage.kind, { code: 'wholeFlow' });
+    if (can(stage.kind, 'takesSolids')) report(`loop[${index}].kind`, stage.kind, { code: 'wholeFlow' });
   });
-  if (plan.loop[0]?.kind !== 'fishTank') report('loop[0].kind', plan.loop[0]?.kind, { code: 'beginsAtFishTank' });
+  const keepsFish = plan.loop.map((stage) => can(stage.kind, 'keepsFish'));
+  if (!keepsFish[0]) report('loop[0].kind', plan.loop[0]?.kind, { code: 'beginsAtFishTank' });
   plan.loop.forEach((stage, index) => {
-    if (stage.kind === 'fishTank' && index > 0 && plan.loop[0]?.kind === 'fishTank') report(`loop[${index}].kind`, stage.kind, { code: 'oneFishTank' });
+    if (keepsFish[index] && index > 0 && keepsFish[0]) report(`loop[${index}].kind`, stage.kind, { code: 'oneFishTank' });
   });
-  const pumps = plan.loop.flatMap((stage, index) => (stage.kind === 'returnPump' ? [index] : []));
-  pumps.slice(1).forEach((index) => report(`loop[${index}].kind`, 'returnPump', { code: 'onePump' }));
+  const pumps = plan.loop.flatMap((stage, index) => (can(stage.kind, 'pumps') ? [index] : []));
+  pumps.slice(1).forEach((index) => report(`loop[${index}].kind`, plan.loop[index]?.kind, { code: 'onePump' }));
   if (pumps.length === 0) report('loop', plan.loop, { code: open ? 'pumpFixed' : 'pump' });
 }
 
@@ -97,15 +101,17 @@ function needs(parts: Map<string, Part>, path: string, id: string, wanted: Expec
 }
 
 function checkSides(sides: readonly SideSpec[], parts: Map<string, Part>, report: Report): void {
-  const inLoop = (part: Part): boolean => !HOLDS_NO_WATER.includes(part.kind) && part.kind !== 'mineralisationTank';
+  const inLoop = (part: Part): boolean => !HOLDS_NO_WATER.includes(part.kind) && !can(part.kind, 'takesSolids');
   sides.forEach((side, index) => {
-    if (side.kind === 'baseDosing') {
+    if (doses(side)) {
       needs(parts, `side[${index}].into`, side.into, { code: 'tankOfLoop' }, inLoop, report);
-      if (sides.findIndex((other) => other.kind === 'baseDosing') < index) report(`side[${index}].kind`, side.kind, { code: 'oneDosing' });
+      if (sides.findIndex(doses) < index) report(`side[${index}].kind`, side.kind, { code: 'oneDosing' });
       return;
     }
-    if (sides.findIndex((other) => other.kind === 'mineralisationTank') < index) report(`side[${index}].kind`, side.kind, { code: 'oneMineralisation' });
-    side.takes.forEach((id, at) => needs(parts, `side[${index}].takes[${at}]`, id, { code: 'givesSludge', kinds: GIVES_SLUDGE }, (part) => GIVES_SLUDGE.includes(part.kind), report));
+    if (sides.findIndex(takesSolids) < index) report(`side[${index}].kind`, side.kind, { code: 'oneMineralisation' });
+    side.takes.forEach((id, at) => {
+      needs(parts, `side[${index}].takes[${at}]`, id, { code: 'givesSludge', kinds: GIVES_SLUDGE }, (part) => GIVES_SLUDGE.includes(part.kind), report);
+    });
     needs(parts, `side[${index}].returnsTo`, side.returnsTo, { code: 'tankOfLoop' }, inLoop, report);
   });
 }
@@ -125,7 +131,7 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
   const stage = (id: string, wanted: Expected, able: (part: Part) => boolean): void => needs(parts, `${path}.stage`, id, wanted, able, report);
   switch (action.do) {
     case 'feed': case 'stock': case 'takeFish':
-      needs(parts, `${path}.tank`, action.tank, { code: 'fishTankOfLoop' }, (part) => part.kind === 'fishTank', report);
+      needs(parts, `${path}.tank`, action.tank, { code: 'fishTankOfLoop' }, (part) => can(part.kind, 'keepsFish'), report);
       break;
     case 'drain':
       stage(action.stage, { code: 'drained', kinds: DRAINED }, (part) => DRAINED.includes(part.kind));
@@ -146,12 +152,18 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
       stage(action.stage, { code: 'holdsWater' }, (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
     case 'pump': case 'flow':
-      if (!plan.loop.some((part) => part.kind === 'returnPump')) report(`${path}.do`, action.do, { code: 'pumpToActOn' });
+      if (!plan.loop.some((part) => can(part.kind, 'pumps'))) report(`${path}.do`, action.do, { code: 'pumpToActOn' });
       break;
     case 'base':
-      if (!plan.side.some((part) => part.kind === 'baseDosing')) report(`${path}.do`, action.do, { code: 'dosingToActOn' });
+      if (!plan.side.some(doses)) report(`${path}.do`, action.do, { code: 'dosingToActOn' });
       break;
-    case 'power': case 'heater': case 'light':
+    case 'heater':
+      if (action.stage !== undefined) stage(action.stage, { code: 'holdsWater' }, (part) => !HOLDS_NO_WATER.includes(part.kind));
+      break;
+    case 'light':
+      if (action.stage !== undefined) stage(action.stage, { code: 'bed', kinds: GROWS }, (part) => GROWS.includes(part.kind));
+      break;
+    case 'power':
       break;
   }
 }

@@ -1,4 +1,5 @@
 // The steps in which a plan's sizes and settings are kept, so that a plan written out reads back as itself.
+import { takesSolids } from '../season/plan';
 import type { Action, Plan, StageSpec } from '../season/plan';
 
 const toStep = (value: number, perUnit: number): number => Math.round(value * perUnit) / perUnit;
@@ -47,7 +48,7 @@ export function quantise(plan: Plan): Plan {
   return {
     ...plan,
     loop: plan.loop.map(quantiseStage),
-    side: plan.side.map((side) => (side.kind === 'mineralisationTank' ? { ...side, volume_m3: litre(side.volume_m3), air_L_min: airStep(side.air_L_min) } : side)),
+    side: plan.side.map((side) => (takesSolids(side) ? { ...side, volume_m3: litre(side.volume_m3), air_L_min: airStep(side.air_L_min) } : side)),
     actions: plan.actions.map(quantiseAction),
   };
 }

@@ -1,28 +1,19 @@
-// What a stage of the loop or at its side may hold when it comes from outside, kind by kind.
-// Sizes left out take those of the stage's file in model/stages; air left out is no air.
+// What a stage of the loop or at its side may hold when it comes from outside, kind by kind, from what each kind's folder says.
+// Sizes left out take those of the kind; air left out is no air.
 import { z } from 'zod';
-import { CROPS } from '../catalogue/kinds';
+import { CROPS, STAGES } from '../catalogue/kinds';
+import type { StageKind } from '../catalogue/kinds';
 import { BASES } from '../model/processes/dosing';
-import { STAGES } from '../catalogue/kinds';
-import { stageType } from '../catalogue/stageTypes';
-import type { StageSizes } from '../model/stages/stageScience';
+import type { SizeRange } from '../model/stages/stageKind';
+import type { StageType } from '../model/stages/stageType';
+import type { SideSpec, StageSpec } from '../season/plan';
 import { choiceError, exactly, idField, listOf, namesOf, numberFrom, oneOf, strict, wholeFrom, yesNo } from './fields';
 
-type Measure = Exclude<keyof StageSizes, 'outlet'>;
-
-const usual = (kind: string, size: Measure, otherwise: number): number => stageType(kind).defaults[size] ?? otherwise;
-
-// 10 mL, a bench vessel, to a thousand cubic metres, a large hall.
-const volume = (kind: string) => numberFrom(0.00001, 1000, 'm³').default(usual(kind, 'volume_m3', 1));
-const media = (usually: number) => numberFrom(0, 1000, 'm³').default(usually);
-const area = (kind: string) => numberFrom(0.001, 10000, 'm²').default(usual(kind, 'area_m2', 1));
-const height = (kind: string) => numberFrom(0.05, 10, 'm').default(usual(kind, 'height_m', 1));
-const air = () => numberFrom(0, 10000, 'L/min').default(0);
 /** What any stage may say of where it stands and what it empties through. */
-const common = { count: wholeFrom(1, 64, 'units').default(1), pipe_mm: numberFrom(4, 1000, 'mm').optional(), stand_m: numberFrom(-5, 10, 'm').optional() };
-const units = { count: common.count };
+const count = wholeFrom(1, 64, 'units').default(1);
+const pipe = numberFrom(4, 1000, 'mm').optional();
+const stand = numberFrom(-5, 10, 'm').optional();
 const pumpCurve = strict({ maxHead_m: numberFrom(0.1, 100, 'm'), maxFlow_m3_h: numberFrom(0.001, 1000, 'm³/h') });
-const tank = { air_L_min: air(), media_m3: media(0) };
 
 export const cropSchema = strict({
   kind: oneOf(namesOf(CROPS)),
@@ -31,51 +22,45 @@ export const cropSchema = strict({
   replant: yesNo().default(true),
 });
 
-/** An open tank: it may be given air stones and media. */
-const openTank = <const K extends string>(kind: K) => strict({ id: idField(), kind: exactly(kind), volume_m3: volume(kind), ...tank, ...common });
-/** A closed hull or housing. */
-const hull = <const K extends string>(kind: K) => strict({ id: idField(), kind: exactly(kind), volume_m3: volume(kind), ...common });
-/** A bed over whose floor water stands or runs. */
-const bed = <const K extends string>(kind: K, shallowest_m: number, deepest_m: number) => ({
-  id: idField(), kind: exactly(kind), area_m2: area(kind), depth_m: numberFrom(shallowest_m, deepest_m, 'm').default(usual(kind, 'depth_m', 0.3)), crop: cropSchema.optional(),
-});
+const sizeField = (size: SizeRange | readonly string[]): z.ZodType => {
+  if ('from' in size) return numberFrom(size.from, size.to, size.unit).default(size.leftOut ?? size.usual);
+  const [usual, ...others] = size;
+  return oneOf([usual, ...others]).default(usual);
+};
+const sizesOf = ({ sizes }: StageType): z.ZodRawShape => Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, sizeField(size)]));
 
-const mineralisation = { id: idField(), kind: exactly('mineralisationTank'), volume_m3: volume('mineralisationTank'), air_L_min: air() };
-/** On a bench (a rig) a mineralisation tank may stand in the flow; planChecks.ts keeps it out of a loop. */
-const benchMineralisation = strict({ ...mineralisation, ...units });
+/** What is written after the sizes, by what the kind can do. */
+function further(type: StageType): z.ZodRawShape {
+  if (type.pumps) return { curve: pumpCurve.optional(), floatValve: yesNo().optional(), pipe_mm: pipe, count };
+  // at the side there is one, filled by hand; on a bench (a rig) it may stand in the flow, and planChecks.ts keeps it out of a loop
+  if (type.takesSolids) return { count };
+  return { ...(type.grows ? { crop: cropSchema.optional() } : {}), count, pipe_mm: pipe, stand_m: stand };
+}
 
-const LOOP_KINDS = STAGES.map(({ kind }) => kind).filter((kind) => kind !== 'mineralisationTank');
-const SIDE_KINDS = ['mineralisationTank', 'baseDosing'] as const;
+const sideFields = (type: StageType): z.ZodRawShape => (type.takesSolids
+  ? { takes: listOf(idField(), 0, 24, 'stageIds').default([]), returnsTo: idField() }
+  : { into: idField(), base: oneOf(BASES).default('KHCO3'), g_d: numberFrom(0, 100000, 'g/d').default(0), targetPH: numberFrom(4, 10, '').default(7) });
 
-export const stageSchema = z.discriminatedUnion('kind', [
-  strict({ id: idField(), kind: exactly('fishTank'), volume_m3: volume('fishTank'), outlet: oneOf(['bottomLift', 'surface']).default('bottomLift'), ...tank, ...common }),
-  openTank('conicalClarifier'), openTank('swirlSeparator'), openTank('radialFlowSettler'), openTank('fineFilter'), openTank('degassingTank'), openTank('sump'),
-  strict({ id: idField(), kind: exactly('drumFilter'), volume_m3: volume('drumFilter'), mesh_um: numberFrom(10, 1000, 'µm').default(usual('drumFilter', 'mesh_um', 60)), ...common }),
-  hull('beadFilter'), hull('sandFilter'), hull('cartridgeFilter'),
-  strict({ id: idField(), kind: exactly('movingBedBiofilter'), volume_m3: volume('movingBedBiofilter'), air_L_min: air(), media_m3: media(usual('movingBedBiofilter', 'media_m3', 0)), ...common }),
-  strict({ id: idField(), kind: exactly('tricklingFilter'), media_m3: numberFrom(0.001, 1000, 'm³').default(usual('tricklingFilter', 'media_m3', 0.2)), height_m: height('tricklingFilter'), ...common }),
-  strict({ ...bed('raftBed', 0.01, 2), ...tank, ...common }),
-  strict({ ...bed('nftChannel', 0.002, 0.1), ...common }),
-  strict({ ...bed('mediaBed', 0.05, 2), ...common }),
-  strict({ id: idField(), kind: exactly('tower'), area_m2: area('tower'), height_m: height('tower'), crop: cropSchema.optional(), ...common }),
-  strict({
-    id: idField(), kind: exactly('returnPump'), flow_m3_h: numberFrom(0, 1000, 'm³/h').default(1),
-    curve: pumpCurve.optional(), floatValve: yesNo().optional(), pipe_mm: common.pipe_mm, ...units,
-  }),
-  strict({ id: idField(), kind: exactly('uvUnit'), volume_m3: volume('uvUnit'), lamp_W: numberFrom(0, 10000, 'W').default(usual('uvUnit', 'lamp_W', 40)), ...common }),
-  benchMineralisation,
-], { error: choiceError('kind', LOOP_KINDS) });
+type Member = ReturnType<typeof exactly>;
+const member = (type: StageType, fields: z.ZodRawShape): z.ZodObject<{ kind: Member }> =>
+  strict({ id: idField(), kind: exactly(type.kind), ...sizesOf(type), ...fields }) as unknown as z.ZodObject<{ kind: Member }>;
 
-const mineralisationTank = strict({
-  ...mineralisation,
-  takes: listOf(idField(), 0, 24, 'stageIds').default([]),
-  returnsTo: idField(),
-});
-const baseDosing = strict({
-  id: idField(), kind: exactly('baseDosing'), into: idField(),
-  base: oneOf(BASES).default('KHCO3'),
-  g_d: numberFrom(0, 100000, 'g/d').default(0),
-  targetPH: numberFrom(4, 10, '').default(7),
-});
+/** A choice among kinds; at least one of each sort is in the catalogue. */
+function choiceOf(types: readonly StageType[], fieldsOf: (type: StageType) => z.ZodRawShape, named: readonly string[]): z.ZodType {
+  const [first, ...others] = types.map((type) => member(type, fieldsOf(type)));
+  return z.discriminatedUnion('kind', [first, ...others], { error: choiceError('kind', named) });
+}
 
-export const sideSchema = z.discriminatedUnion('kind', [mineralisationTank, baseDosing], { error: choiceError('kind', SIDE_KINDS) });
+/** A part as a person may write it: sizes may be left out. */
+export type StageInput = { id: string; kind: StageKind } & { [Key in Exclude<keyof StageSpec, 'id' | 'kind' | 'crop'>]?: StageSpec[Key] } & { crop?: z.input<typeof cropSchema> };
+export type SideInput = { id: string; kind: StageKind } & (
+  { volume_m3?: number; air_L_min?: number; takes?: string[]; returnsTo: string } |
+  { into: string; base?: (typeof BASES)[number]; g_d?: number; targetPH?: number });
+
+const inFlow = STAGES.filter((type) => !type.doses);
+const atSide = STAGES.filter((type) => type.doses || type.takesSolids);
+const names = (types: readonly StageType[]): string[] => types.map(({ kind }) => kind);
+
+// Which sizes a kind takes is not known to the compiler: the ranges are the kinds' own, and their names are keys of StageSpec.
+export const stageSchema = choiceOf(inFlow, further, names(inFlow.filter((type) => !type.takesSolids))) as z.ZodType<StageSpec, StageInput>;
+export const sideSchema = choiceOf(atSide, sideFields, names(atSide)) as z.ZodType<SideSpec, SideInput>;

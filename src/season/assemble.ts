@@ -1,9 +1,11 @@
 // From a plan to cells and links: which water runs where, what each cell is, which beds and tanks there are.
+import { pumpAt } from '../catalogue/can';
 import { stageType } from '../catalogue/stageTypes';
 import type { StageType } from '../model/stages/stageType';
 import type { Values } from '../model/parameters/values';
 import { makeCell } from '../model/cell';
 import type { Cell } from '../model/cell';
+import { doses, takesSolids } from './plan';
 import type { BaseDosingSide, MineralisationSide, Plan, StageSpec } from './plan';
 
 export interface StageEntry { id: string; kind: string; type: StageType; sizes: StageSpec | MineralisationSide; first: number; cells: number; side: boolean; count: number }
@@ -48,15 +50,15 @@ export function assemble(plan: Plan, values: Values): Assembly {
     const stage = stages[(begin + i) % stages.length];
     return Array.from({ length: stage.cells }, (__, c) => stage.first + c);
   });
-  const mineral = plan.side.find((side): side is MineralisationSide => side.kind === 'mineralisationTank') ?? null;
-  if (mineral) addStage(cells, stages, mineral, stageType('mineralisationTank'), true, values);
+  const mineral = plan.side.find(takesSolids) ?? null;
+  if (mineral) addStage(cells, stages, mineral, stageType(mineral.kind), true, values);
   const steps = plan.rig ? rigSteps(order) : loopSteps(plan, stages, order);
   const falls = new Float64Array(cells.length);
   for (const { to, fall } of steps) if (to >= 0) falls[to] = fall;
   return {
     cells, stages, order, steps, falls,
-    sump: pumpTank(plan, stages) ?? stages.find((stage) => stage.kind === 'sump')?.first ?? -1,
-    mineral, dosing: plan.side.find((side): side is BaseDosingSide => side.kind === 'baseDosing') ?? null,
+    sump: pumpTank(plan, stages) ?? stages.find((stage) => stage.type.lowest)?.first ?? -1,
+    mineral, dosing: plan.side.find(doses) ?? null,
   };
 }
 
@@ -76,7 +78,7 @@ function rigSteps(order: number[]): Step[] {
 
 /** Steps round the loop; the pump stands in the list of stages between two of them. */
 function loopSteps(plan: Plan, stages: StageEntry[], order: number[]): Step[] {
-  const pump = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = pumpAt(plan.loop);
   const before = pump < 0 ? -1 : lastWet(plan, pump);
   const cellOf = (id: string): StageEntry => {
     const found = stages.find((stage) => stage.id === id);
@@ -84,7 +86,7 @@ function loopSteps(plan: Plan, stages: StageEntry[], order: number[]): Step[] {
     return found;
   };
   const pumped = before < 0 ? -1 : cellOf(plan.loop[before].id).first + cellOf(plan.loop[before].id).cells - 1;
-  const sumpCell = stages.find((stage) => stage.kind === 'sump')?.first ?? -1;
+  const sumpCell = stages.find((stage) => stage.type.lowest)?.first ?? -1;
   return order.map((from, i): Step => {
     const to = order[(i + 1) % order.length];
     const lifted = from === pumped;
@@ -95,7 +97,7 @@ function loopSteps(plan: Plan, stages: StageEntry[], order: number[]): Step[] {
 
 /** First cell of the tank that the pump stands in: a sump, or a bed that serves as one. */
 function pumpTank(plan: Plan, stages: readonly StageEntry[]): number | undefined {
-  const pump = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = pumpAt(plan.loop);
   if (pump < 0 || plan.rig) return undefined;
   const at = lastWet(plan, pump);
   return stages.find((stage) => at >= 0 && stage.id === plan.loop[at].id)?.first;

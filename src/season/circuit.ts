@@ -1,5 +1,6 @@
 // The loop as a circuit: what the pump delivers against lift and losses, how high water stands in each tank, what spills over a rim.
 // Worked out at cuts; only the pump's tank gains or loses water, the others stand at their lips and what flows over them.
+import { pumpAt } from '../catalogue/can';
 import { runningLevels } from '../model/hydraulics/levels';
 import type { LevelStage } from '../model/hydraulics/levels';
 import { lossOf, usualLink } from '../model/hydraulics/pipe';
@@ -36,7 +37,7 @@ const wide = (flow_m3_d: number, speed_m_s: number): number => Math.sqrt(flow_m3
 /** The circuit of a plan, or null where there is none (a rig, or no pump). */
 export function circuitOf(plan: Plan, assembly: Assembly, design: Design, values: Values): Circuit | null {
   const h = values.hydraulics;
-  const at = plan.loop.findIndex((stage) => stage.kind === 'returnPump');
+  const at = pumpAt(plan.loop);
   if (plan.rig || at < 0) return null;
   const pump = plan.loop[at];
   const flow = 24 * (pump.curve ? 0.6 * pump.curve.maxFlow_m3_h : pump.flow_m3_h ?? 1);
@@ -77,7 +78,7 @@ export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: numb
   const h = values.hydraulics;
   const tank = stages[stages.length - 1];
   // Between pump and fish tank a pressure filter's loss is the pump's; in gravity flow it raises the water before it.
-  const lifted = stages.findIndex((stage) => stage.entry.kind === 'fishTank');
+  const lifted = stages.findIndex((stage) => stage.entry.type.keepsFish);
   const pressed = (i: number): boolean => i < lifted && (stages[i].entry.type.pressurised ?? false);
   const own = (i: number, flow: number): number => stages[i].entry.type.loss?.(stages[i].entry.sizes, flow, clog[i], values) ?? 0;
   const inPressure = stages.map((_, i) => i).filter(pressed);
@@ -106,7 +107,7 @@ function chooseCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   const tank = circuit.stages[circuit.stages.length - 1];
   if (!(setting_m3_d > 0)) return NO_PUMP;
   const { stages, riser, top_m, values } = circuit;
-  const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.kind === 'fishTank')).filter((stage) => stage.entry.type.pressurised);
+  const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.type.keepsFish)).filter((stage) => stage.entry.type.pressurised);
   const rise = lossOf(riser, USUAL_T_C, values.hydraulics);
   const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0, values) ?? 0), rise(flow));
   return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss, values.hydraulics);

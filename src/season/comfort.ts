@@ -3,6 +3,7 @@ import { nitriteLC50 } from '../model/organisms/fish/comfort';
 import { plateau } from '../model/organisms/plants/growth';
 import { valuesWith } from '../catalogue/values';
 import type { Plan } from './plan';
+import { EMPTY_BED, EMPTY_TANK } from '../catalogue/standIn';
 
 export interface Band { applies: 'fish' | 'roots'; variable: string; watchBelow?: number; actBelow?: number; watchAbove?: number; actAbove?: number }
 
@@ -12,7 +13,7 @@ const ACT = 0.33;
 /** Comfort bands of a plan's fish and roots. Variables are those of the trajectory. */
 export function comfortOf(plan: Plan): Band[] {
   const values = valuesWith();
-  const species = plan.fish[0]?.species ?? plan.actions.find((action) => action.do === 'stock')?.species ?? 'tilapia';
+  const species = plan.fish[0]?.species ?? plan.actions.find((action) => action.do === 'stock')?.species ?? EMPTY_TANK;
   const f = values.fish[species];
   const between = (safe: number, harm: number): number => safe + ACT * (harm - safe);
   const no2 = nitriteLC50(f, plan.source.Cl_mg_L ?? 0);
@@ -35,7 +36,7 @@ export function comfortOf(plan: Plan): Band[] {
     { applies: 'roots', variable: 'rootHealth', watchBelow: 0.8, actBelow: 0.6 },
   );
   const T = plan.climate.water_C ?? plan.climate.air_C.mean;
-  const c = values.crops[plan.loop.find((stage) => stage.crop)?.crop?.kind ?? 'lettuce'];
+  const c = values.crops[plan.loop.find((stage) => stage.crop)?.crop?.kind ?? EMPTY_BED];
   // A pH that is fine for bacteria and fish costs leaves a little; it is marked only where it costs them much.
   bands.push({ applies: 'roots', variable: 'pH', watchBelow: 5.2, actBelow: 4.6, watchAbove: plateau(T, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop) > 0 ? 7.8 : 7.6, actAbove: 8.3 });
   return bands;

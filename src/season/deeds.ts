@@ -79,11 +79,12 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       return tell('toppedUp', deed.stage, deed.L);
     }
     case 'heater':
-      state.heater = { power_W: deed.power_W, target_C: deed.target_C };
-      return tell('heaterSet', '', deed.power_W);
+      state.heaters[deed.stage ?? ''] = { power_W: deed.power_W, target_C: deed.target_C };
+      return tell('heaterSet', deed.stage ?? '', deed.power_W);
     case 'light':
-      state.light = deed.mol_m2_d;
-      return tell('lightSet', '', deed.mol_m2_d);
+      if (deed.stage === undefined) state.light = deed.mol_m2_d;
+      else state.lights[deed.stage] = deed.mol_m2_d;
+      return tell('lightSet', deed.stage ?? '', deed.mol_m2_d);
     case 'setting':
       state.lamps[deed.stage] = deed.lamp_W;
       return tell('lampSet', deed.stage, deed.lamp_W);

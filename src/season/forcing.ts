@@ -23,6 +23,7 @@ import { settleAcidity } from './reading';
 import type { FishState, RunState } from './runState';
 import { offsetOf, warmTo } from './runtime';
 import type { Runtime } from './runtime';
+import { EMPTY_BED, EMPTY_TANK } from '../catalogue/standIn';
 
 /** Sets all forcing for what follows: temperature, flow, gas, solids, light, dosing, activities. */
 export function refreshForcing(runtime: Runtime, state: RunState, day: number, hour: number): void {
@@ -46,9 +47,9 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
       if (cell.bed) {
         const pH = 3 - log10(data.h[c]);
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
-        const crop = values.crops[bed?.crop ?? 'lettuce'];
+        const crop = values.crops[bed?.crop ?? EMPTY_BED];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
-        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
+        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, state.lights[stage.id] ?? light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
         cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
       }
       if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
@@ -65,10 +66,10 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
 function mostOf(state: RunState, cell: number): SpeciesKind {
   let most: FishState | undefined;
   for (const fish of state.fish) if (fish.cell === cell && fish.mass > (most?.mass ?? -1)) most = fish;
-  return most?.species ?? 'tilapia';
+  return most?.species ?? EMPTY_TANK;
 }
 
-/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set; none where the day has no length. */
+/** Daily light integral of a day, mol/m²/d: the climate's, or what a person set for all beds; none where the day has no length. */
 export const lightOf = (runtime: Runtime, state: RunState, day: number): number =>
   (state.light >= 0 && runtime.plan.climate.dayLength_h > 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
 

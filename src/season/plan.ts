@@ -2,19 +2,13 @@
 // Units stand in the names. Same plan, same bits.
 
 import type { PumpCurve } from '../model/hydraulics/pump';
-import type { CropName } from '../catalogue/kinds';
-import type { SpeciesName } from '../catalogue/kinds';
+import type { CropName, SpeciesName, StageKind } from '../catalogue/kinds';
 import type { Base } from '../model/processes/dosing';
 
 export const PLAN_FORMAT = 'loopwright.plan/2';
 export const MODEL_REVISION = '1.0';
 
-export type StageKind =
-  | 'fishTank' | 'radialFlowSettler' | 'fineFilter' | 'degassingTank' | 'raftBed' | 'sump' | 'returnPump'
-  | 'mineralisationTank' | 'baseDosing'
-  | 'conicalClarifier' | 'swirlSeparator' | 'drumFilter' | 'beadFilter' | 'sandFilter' | 'cartridgeFilter'
-  | 'movingBedBiofilter' | 'tricklingFilter' | 'nftChannel' | 'mediaBed' | 'tower' | 'uvUnit';
-
+export type { StageKind };
 export type BaseKind = Base;
 export type SpeciesKind = SpeciesName;
 export type CropKind = CropName;
@@ -46,7 +40,7 @@ export interface Composition {
 
 export interface CropPlan { kind: CropKind; plants_m2: number; plantedDay: number; replant: boolean }
 
-/** One stage of the loop. Which sizes a kind takes stands in its file in model/stages. */
+/** One stage of the loop. Which sizes a kind takes stands in its folder of the catalogue. */
 export interface StageSpec {
   id: string;
   kind: StageKind;
@@ -73,9 +67,13 @@ export interface StageSpec {
   crop?: CropPlan;
 }
 
-export interface MineralisationSide { id: string; kind: 'mineralisationTank'; volume_m3: number; air_L_min: number; takes: string[]; returnsTo: string }
-export interface BaseDosingSide { id: string; kind: 'baseDosing'; into: string; base: BaseKind; g_d: number; targetPH: number }
+export interface MineralisationSide { id: string; kind: StageKind; volume_m3: number; air_L_min: number; takes: string[]; returnsTo: string }
+export interface BaseDosingSide { id: string; kind: StageKind; into: string; base: BaseKind; g_d: number; targetPH: number }
 export type SideSpec = MineralisationSide | BaseDosingSide;
+
+/** What stands at the side either takes what others let out, or drips base into a tank. */
+export const takesSolids = (side: SideSpec): side is MineralisationSide => 'takes' in side;
+export const doses = (side: SideSpec): side is BaseDosingSide => 'into' in side;
 
 export interface Stocking { tank: string; species: SpeciesKind; number: number; mass_g: number; day: number; unit?: number }
 
@@ -97,8 +95,10 @@ export type Deed =
   | { do: 'iron'; stage: string; g: number }
   | { do: 'exchange'; stage: string; fraction: number }
   | { do: 'topUp'; stage: string; L: number }
-  | { do: 'heater'; power_W: number; target_C: number }
-  | { do: 'light'; mol_m2_d: number }
+  /** of the stage that it hangs in; left out: the pump's tank. Each stage's heater counts by itself */
+  | { do: 'heater'; stage?: string; power_W: number; target_C: number }
+  /** on the bed that has lamps; left out: on all beds that have none of their own */
+  | { do: 'light'; stage?: string; mol_m2_d: number }
   | { do: 'setting'; stage: string; lamp_W: number }
   | { do: 'stock'; tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number }
   | { do: 'takeFish'; tank: string; number: number; unit?: number }

@@ -46,9 +46,11 @@ export interface RunState {
   /** what the circuit last settled for */
   settledFor: string;
   run: { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; power_W: number };
-  heater: { power_W: number; target_C: number };
-  /** daily light that a person set in place of the climate's, mol/m²/d; below 0: the climate's */
+  /** heaters by the stage that each hangs in; '' for the one of the pump's tank */
+  heaters: Record<string, { power_W: number; target_C: number }>;
+  /** daily light that a person set in place of the climate's, mol/m²/d, on all beds; below 0: the climate's; and by the bed that has lamps of its own */
   light: number;
+  lights: Record<string, number>;
   /** kg of water that went as vapour since midnight */
   evaporated: number;
   feeds: FeedState[];

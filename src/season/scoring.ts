@@ -39,8 +39,9 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
   for (const bed of state.beds) {
     const area = assembly.cells[bed.first].floor * bed.cells;
     const crop = values.crops[bed.crop];
+    const falls = state.lights[bed.stage] ?? light;
     // In six steps, since a young crop doubles in days.
-    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, light, state.T_C, values.heat.photonsPerJoule) * area) / 6;
+    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, falls, state.T_C, values.heat.photonsPerJoule) * area) / 6;
     const ripe = bed.plants * crop.ripe;
     if (bed.ideal < ripe) continue;
     if (!bed.replant) bed.ideal = ripe;

@@ -1,4 +1,5 @@
 // The state a season begins with: water everywhere, films bare, seeded or mature, books empty.
+import { pumpAt } from '../catalogue/can';
 import { ALL, BA, BH, BN, FLOWING, O2, ROOT, STATES } from '../model/components';
 import { PROCESSES } from '../model/processes/catalogue';
 import type { StageSizes } from '../model/stages/stageScience';
@@ -34,7 +35,7 @@ export function startState(runtime: Runtime): RunState {
   const lamps: Record<string, number> = {};
   for (const stage of assembly.stages) air[stage.id] = ('air_L_min' in stage.sizes ? stage.sizes.air_L_min : 0) ?? 0;
   for (const stage of assembly.stages) lamps[stage.id] = (stage.sizes as StageSizes).lamp_W ?? 0;
-  const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  const pump = plan.loop[pumpAt(plan.loop)];
   const flow = plan.rig ? plan.rig.flow_m3_d : pump ? (pump.flow_m3_h ?? 1) * 24 : 0;
   const { circuit } = runtime;
   // Tanks are filled to where they stand when the loop runs as built, as far as no link spills.
@@ -45,7 +46,7 @@ export function startState(runtime: Runtime): RunState {
     air, lamps, pumpOn: true, powerOn: true, powerOffAt: -1, flow_m3_d: flow,
     volumes: Float64Array.from(cells, (cell) => cell.volume), floatValve: lastWater?.floatValve ?? pump?.floatValve ?? true, dry: false, drewAir: false, settledFor: '',
     run: usual ? { flow_m3_d: usual.flow_m3_d, level_m: usual.level_m, arriving_m3_d: usual.arriving_m3_d, spill_m3_d: usual.spill_m3_d.map(() => 0), power_W: usual.power_W } : { flow_m3_d: flow, level_m: [], arriving_m3_d: [], spill_m3_d: [], power_W: 0 },
-    heater: { power_W: 0, target_C: 0 }, light: -1, evaporated: 0,
+    heaters: {}, light: -1, lights: {}, evaporated: 0,
     feeds: [], base: { kind: assembly.dosing?.base ?? 'KHCO3', g_d: assembly.dosing?.g_d ?? 0, targetPH: assembly.dosing?.targetPH ?? 7, level: 0, at: 0 },
     fish: [], beds: [], gas: new Float64Array(cells.length), extents: new Float64Array(PROCESSES),
     put: new Float64Array(ALL), taken: new Float64Array(ALL), held: 0, clipped: new Float64Array(STATES), water: { put: 0, taken: 0 },

@@ -22,7 +22,8 @@ export function liveWarmth(runtime: Runtime, state: RunState, day: number, from:
   const { T_C, heater_Wh, evaporated_kg } = warmthAfter(state.T_C, air, hours, {
     volume_m3: runtime.assembly.cells.reduce((sum, cell) => sum + cell.volume, 0), open_m2: open, wall_m2: runtime.wall_m2,
     shortwave_W_m2: shortwave_W_m2(lightOf(runtime, state, day), values.heat) * lightNow(plan.climate, middle),
-    ...(state.heater.power_W > 0 && state.powerOn ? { heater: { target_C: state.heater.target_C, max_W: state.heater.power_W } } : {}), pump_W: state.run.power_W,
+    heaters: state.powerOn ? Object.values(state.heaters).filter(({ power_W }) => power_W > 0).map(({ power_W, target_C }) => ({ target_C, max_W: power_W })) : [],
+    pump_W: state.run.power_W,
   }, values.heat);
   state.T_C = Math.min(42, Math.max(0.5, T_C));
   state.energy_kWh += heater_Wh / 1000;

@@ -1,5 +1,5 @@
 // The table a season prints: a column `day`, the columns of each stage, scores and ledger; one row a day or an hour.
-import { STAGES } from '../catalogue/kinds';
+import { can } from '../catalogue/can';
 import type { DayChunk, LedgerLine, Scores, StageCells, Trajectory, Variable } from '../season/trajectory';
 import type { Plan } from '../season/plan';
 import { stageReading } from '../season/stageReading';
@@ -31,7 +31,7 @@ export function seasonTable(trajectory: Trajectory, every: Every, plan: Layout):
   const moments = momentsOf(trajectory, every);
   const columns: Column[] = [{ name: 'day', values: moments.map((moment) => moment.day) }];
   [...plan.loop, ...plan.side].forEach((part, index) => {
-    const isPump = part.kind === 'returnPump';
+    const isPump = can(part.kind, 'pumps');
     const water = isPump ? liftedBy(trajectory.stages, plan.loop, index) : wet(trajectory.stages, part.id);
     if (water === undefined) return;
     for (const variable of variablesOf(part.kind)) {
@@ -49,8 +49,8 @@ export function seasonTable(trajectory: Trajectory, every: Every, plan: Layout):
 }
 
 function variablesOf(kind: string): readonly Variable[] {
-  if (kind === 'fishTank') return [...WATER, ...FISH];
-  return STAGES.some((stage) => stage.kind === kind && stage.grows) ? [...WATER, ...BED] : WATER;
+  if (can(kind, 'keepsFish')) return [...WATER, ...FISH];
+  return can(kind, 'grows') ? [...WATER, ...BED] : WATER;
 }
 
 function wet(stages: readonly StageCells[], id: string): StageCells | undefined {

@@ -1,5 +1,6 @@
 // Every word a person reads, in English. Keys are typed; {names} in braces are filled in by say().
 // A language is one catalogue like this with the same keys.
+import { english as kindWords } from '../catalogue/words';
 import { askingWords } from './english/asking';
 import { commandWords } from './english/commands';
 import { fileWords } from './english/files';
@@ -14,5 +15,6 @@ import { presenterWords } from './english/presenter';
 import { whyWords } from './english/why';
 
 export const english = {
-  ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords, ...presenterWords, ...fileWords, ...commandWords,
+  ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords,
+  ...presenterWords, ...fileWords, ...commandWords,
 } as const;

@@ -22,7 +22,7 @@ function handedOver(season: SeasonAnswer, transfer: ArrayBuffer[]): SeasonAnswer
   };
 }
 
-/** @param answer answers a request; what it throws is told with its message */
+/** @param answer answers a request; what it throws is told with its message, and a season that cannot be lived further with its place */
 export function replyTo({ id, request }: ToWorker, answer: (request: Request) => Answer): Reply {
   try {
     const found = answer(request);

@@ -28,7 +28,10 @@ describe('assets', () => {
   }
 
   const credits = (): Credit[] => creditsIn(JSON.parse(textOf('assets/credits.json')));
-  const files = filesBelow('assets').map((path) => path.slice('assets/'.length)).filter((path) => path !== 'credits.json');
+  const files = [
+    ...filesBelow('assets').map((path) => path.slice('assets/'.length)).filter((path) => path !== 'credits.json'),
+    ...filesBelow('src/catalogue').filter((path) => path.endsWith('.svg')),
+  ];
   const covers = (credit: Credit, file: string): boolean => credit.file === file || (credit.file.endsWith('/') && file.startsWith(credit.file));
 
   it('are each credited to an author, with a licence', () => {

@@ -9,7 +9,7 @@ describe('the import graph', () => {
   it('covers the engine and the page', () => {
     expect(files.length).toBeGreaterThan(20);
     const parts = new Set(files.map(partOf));
-    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
+    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture/kit', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
       expect(parts).toContain(part);
     }
   });
@@ -33,6 +33,14 @@ describe('the reading of imports', () => {
 
   it.each([
     ['src/page/picture/life/fish.ts', "import { Shelf } from '../../panels/build/Shelf';"],
+    ['src/catalogue/stages/tower/drawing.ts', "import { School } from '../../../page/picture/life/school';"],
+    ['src/catalogue/stages/tower/drawing.ts', "import { drewAir } from '../../../page/state/run/pump';"],
+    ['src/catalogue/stages/tower/drawing.ts', "import type { GameObjects } from 'phaser';"],
+    ['src/catalogue/stages/tower/drawing.ts', "import { sprayBar } from '../tricklingFilter/drawing';"],
+    ['src/catalogue/stages/tower/words.ts', "import { say } from '../../../words/say';"],
+    ['src/page/panels/build/Shelf.tsx', "import { stageDrawings } from '../../../catalogue/drawings';"],
+    ['src/page/picture/kit/solids.ts', "import { School } from '../life/school';"],
+    ['src/page/picture/kit/dials.ts', "import { addsUp } from '../../state/run/readings';"],
     ['src/page/panels/build/Shelf.tsx', "import type { Fish } from '../../picture/life/fish';"],
     ['src/page/panels/build/Shelf.tsx', "import { tilapia } from '../../../model/organisms/tilapia';"],
     ['src/page/state/common/store.ts', "import { season } from '../../../season/season';"],
@@ -50,6 +58,8 @@ describe('the reading of imports', () => {
 
   it.each([
     ['src/page/panels/build/Shelf.tsx', "import pump from '../../../../assets/sprites/pump.svg?url'; import { say } from '../../../words/say';"],
+    ['src/catalogue/stages/tower/drawing.ts', "import { scatter } from '../../../page/picture/kit/curves';"],
+    ['src/catalogue/drawings.ts', "import { drawing as tower } from './stages/tower/drawing';"],
     ['src/page/state/common/store.ts', "import type { Plan } from '../../../season/plan'; import { createStore } from 'zustand/vanilla';"],
     ['src/worker/engineCore.ts', "import { season } from '../season/season'; import type { Request } from './messages';"],
     ['src/main.tsx', "import { createRoot } from 'react-dom/client'; import { World } from './page/picture/scene/world'; import l from '../levels/01.json?raw';"],

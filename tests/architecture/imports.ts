@@ -48,7 +48,6 @@ export const RULES: Record<string, Rule> = {
   numerics: { values: [], types: [], packages: /^(seedrandom|@stdlib\/math-[a-z-]+)$/ },
   model: { values: ['numerics'], types: [], packages: null },
   catalogue: { values: ['model'], types: [], packages: null },
-  'catalogue generate': { values: [], types: [], packages: /^node:/ },
   season: { values: ['catalogue', 'model', 'numerics'], types: [], packages: null },
   lessons: { values: ['season', 'catalogue', 'model', 'lessons texts'], types: [], packages: /^(zod|jsonc-parser)$/ },
   // chooses the language of texts; reads nothing else, so that the page may use it
@@ -56,11 +55,20 @@ export const RULES: Record<string, Rule> = {
   'worker entry': { values: ['lessons', 'season', 'catalogue', 'model', 'worker messages'], types: [], packages: null },
   'worker client': { values: ['worker messages'], types: [], packages: null },
   'worker messages': { values: [], types: ENGINE_TYPES, packages: null },
-  words: { values: [], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
+  words: { values: ['catalogue words'], types: [...ENGINE_TYPES, 'worker messages'], packages: null },
   'page/state': { values: ['worker messages', 'words'], types: ENGINE_TYPES, packages: /^zustand\/vanilla$/ },
-  'page/picture': { values: PAGE, types: [], packages: /^phaser$/ },
-  'page/panels': { values: PAGE, types: [], packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/ },
-  tools: { values: ['lessons', 'season', 'catalogue', 'catalogue generate', 'model', 'words'], types: [], packages: /^node:/ },
+  'catalogue drawing': { values: ['page/picture/kit'], types: [], packages: null },
+  'catalogue words': { values: [], types: [], packages: null },
+  'catalogue drawings': { values: ['catalogue drawing'], types: ['page/picture/kit'], packages: null },
+  'catalogue icons': { values: ['catalogue icon'], types: [], packages: null },
+  'catalogue generator': { values: [], types: [], packages: /^(node:.*|\(computed\))$/ },
+  'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
+  'page/picture': { values: [...PAGE, 'page/picture/kit', 'catalogue drawings'], types: [], packages: /^phaser$/ },
+  'page/panels': {
+    values: [...PAGE, 'catalogue icons'], types: [],
+    packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/,
+  },
+  tools: { values: ['lessons', 'season', 'catalogue', 'model', 'catalogue generator', 'words'], types: [], packages: /^node:/ },
   main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'], types: ['lessons'], packages: /./ },
 };
 
@@ -70,12 +78,33 @@ export function partOf(path: string): string | undefined {
   if (top === 'assets' || top === 'levels') return top;
   if (top !== 'src') return undefined;
   if (file === undefined) return /^main\.tsx?$/.test(folder) ? 'main' : undefined;
-  if (folder === 'catalogue' && file === 'generate') return 'catalogue generate';
   if (folder === 'lessons' && /^texts(\.ts)?$/.test(file)) return 'lessons texts';
+  if (path.startsWith('src/page/picture/kit/')) return 'page/picture/kit';
+  if (folder === 'catalogue') return catalogueParts(path);
   if (folder === 'page') return Object.hasOwn(RULES, `page/${file}`) ? `page/${file}` : undefined;
   if (folder !== 'worker') return Object.hasOwn(RULES, folder) ? folder : undefined;
   const name = file.replace(/\.tsx?$/, '');
   return name === 'client' || name === 'messages' ? `worker ${name}` : 'worker entry';
+}
+
+/** Each file of a kind's folder is a part of its own, and so is each list that is written from them. */
+function catalogueParts(path: string): string | undefined {
+  const name = posix.basename(path).replace(/\.tsx?$/, '');
+  if (path.startsWith('src/catalogue/generate/')) return 'catalogue generator';
+  if (name.endsWith('.svg')) return 'catalogue icon';
+  const part = `catalogue ${name}`;
+  // what a kind is and how it works, the list of them, and what asks that list
+  return Object.hasOwn(RULES, part) ? part : 'catalogue';
+}
+
+/** The folder of a kind that a path lies in. */
+const kindOf = (path: string): string | undefined => /^src\/catalogue\/(?:stages|crops|species)\/[^/]+\//.exec(path)?.[0];
+
+/** Whether a file of a kind reaches into the folder of another. */
+function otherKind(path: string, target: string): boolean {
+  const own = kindOf(path);
+  const theirs = kindOf(target);
+  return own !== undefined && theirs !== undefined && own !== theirs;
 }
 
 /** The edges of one file that the table does not allow, each as "path: what is wrong". */
@@ -87,6 +116,7 @@ export function wrongImports(path: string, text: string): string[] {
     if (!what.startsWith('.')) return rule.packages?.test(what) ? [] : [`${path}: package ${what}`];
     const target = posix.normalize(posix.join(posix.dirname(path), what.replace(/\?.*$/, '')));
     const other = partOf(target);
+    if (otherKind(path, target)) return [`${path}: another kind, ${target}`];
     if (other === part || (other !== undefined && rule.values.includes(other))) return [];
     if (other !== undefined && typeOnly && rule.types.includes(other)) return [];
     return [`${path}: ${typeOnly ? 'types of ' : ''}${target}`];

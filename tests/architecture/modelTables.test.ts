@@ -1,6 +1,7 @@
 // The tables of fish, crops and processes in MODEL.md against the recorded values: what a teacher reads is what the model reckons with.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { CROPS, SPECIES } from '../../src/catalogue/kinds';
 import { valuesWith } from '../../src/catalogue/values';
 
 const page = readFileSync(new URL('../../src/model/MODEL.md', import.meta.url), 'utf8').split('\n');
@@ -10,14 +11,14 @@ const values = { ...all, ...all.fish, ...all.crops } as unknown as Record<string
 /** A row by how its title begins: the parameters in the order of its numbers, and what each is multiplied by to be shown. */
 type Row = readonly [title: string, ...parameters: (string | readonly [string, number])[]];
 
-const FISH = ['tilapia', 'channelCatfish', 'commonCarp', 'rainbowTrout'];
+/** The kinds of a table in the order of its columns: what files call them stands in its first row. */
+const [FISH, CROP_KINDS] = page.filter((line) => line.startsWith('| In files')).map((line) => [...line.matchAll(/`(\w+)`/g)].map(([, kind]) => kind));
 const FISH_ROWS: readonly Row[] = [
   ['Eats best at', 'optimumLow', 'optimumHigh'], ['Eats nothing below', 'coldStop', 'hotStop'], ['Dies of cold', 'coldLethal', 'hotLethal'],
   ['Full ration at 50 g', ['rationAt50g', 100], 'rationExponent'], ['Gain, g per g eaten', 'gain'], ['Eats to the full from', 'appetiteFull', 'appetiteNone'],
   ['Oxygen: ease ends', 'o2Safe', 'o2Harm', 'o2Lethal'], ['NH3-N: ease ends', 'nh3Safe', 'nh3Harm', 'nh3LC50'], ['H2S: ease ends', ['h2sSafe', 1000], ['h2sLC50', 1000]],
   ['CO2: ease ends', 'co2Safe', 'co2Harm'], ['Solids: ease ends', 'solidsSafe', 'solidsHarm'], ['Crowding: ease ends', 'density', 'densityHarm'],
 ];
-const CROPS = ['lettuce', 'basil', 'chard', 'tomato'];
 const CROP_ROWS: readonly Row[] = [
   ['Light use', 'radiationUse', 'radiationHalf'], ['Leaf area', 'leafAreaPerMass'], ['Plants per m²', 'plants_m2'], ['Ripe at', 'ripe'], ['Cut: share of the leaf', 'cutShare', 'harvestShare'],
   ['Dry share', ['dryShare', 100]], ['Grows best at', 'optimumLow', 'optimumHigh', 'coldStop', 'hotStop'], ['Full from pH', 'pHOptimum', ['pHLoss', 100]],
@@ -26,7 +27,11 @@ const CROP_ROWS: readonly Row[] = [
 
 const numbersOf = (cell: string): number[] => (cell.replaceAll('all', '1').replaceAll('−', '-').match(/(?<![\d.–])-?\d+(?:\.\d+)?|(?<=–)\d+(?:\.\d+)?/g) ?? []).map(Number);
 
-describe.each([['fish', FISH, FISH_ROWS], ['crops', CROPS, CROP_ROWS]] as const)('the table of %s', (_, kinds, rows) => {
+describe.each([['fish', FISH, FISH_ROWS], ['crops', CROP_KINDS, CROP_ROWS]] as const)('the table of %s', (what, kinds, rows) => {
+  it('has a column for each that the catalogue has', () => {
+    expect([...kinds].sort()).toEqual(Object.keys(what === 'fish' ? SPECIES : CROPS).sort());
+  });
+
   it.each(rows.map(([title, ...parameters]) => ({ title, parameters })))('tells the recorded values: $title', ({ title, parameters }) => {
     const line = page.find((one) => one.startsWith(`| ${title}`));
     expect(line, title).toBeDefined();

@@ -12,7 +12,7 @@ const named = (id: string, as = id): StageSpec => {
 function plan(loop: StageSpec[], days: number): Plan {
   const base = referencePlan();
   const ids = new Set(loop.map(({ id }) => id));
-  return { ...base, days, loop, actions: base.actions.filter((action) => !('stage' in action) || ids.has(action.stage)) };
+  return { ...base, days, loop, actions: base.actions.filter((action) => !('stage' in action) || action.stage === undefined || ids.has(action.stage)) };
 }
 
 export const fourStages = (days: number): Plan => plan([named('fish'), named('settler'), named('rafts'), named('sump'), named('pump')], days);

@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from './findBrowser';
 
-const PORT = 4183;
+/** Another port lets two copies of the project be tested side by side. */
+const PORT = Number(process.env['LOOPWRIGHT_PORT'] ?? 4183);
 const project = fileURLToPath(new URL('../..', import.meta.url));
 
 export default defineConfig({
@@ -13,7 +14,7 @@ export default defineConfig({
   outputDir: `${project}/test-results`,
   timeout: 120_000,
   expect: { timeout: 20_000 },
-  workers: 2,
+  workers: 1,
   // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has failed
   retries: 1,
   forbidOnly: true,

@@ -88,7 +88,7 @@ async function runReference(page: Page): Promise<void> {
   await page.getByRole('button', { name: '6 h/s' }).click();
 }
 
-test('a frame of the whole loop, running, takes little script', async ({ page }) => {
+test('a frame of the whole loop, running, takes little script', { tag: '@long' }, async ({ page }) => {
   await runReference(page);
   await page.waitForTimeout(6000);
   const frames = scriptOfFrames(await traced(await page.context().newCDPSession(page), ['devtools.timeline'], () => page.waitForTimeout(WATCHED_ms))).sort((a, b) => a - b);
@@ -99,7 +99,7 @@ test('a frame of the whole loop, running, takes little script', async ({ page })
   expect(at(0.95)).toBeLessThan(SCRIPT.high * SCRIPT.room);
 });
 
-test('the arrival of a season, with its panels and its picture, holds the page for no longer than a frame', async ({ page }) => {
+test('the arrival of a season, with its panels and its picture, holds the page for no longer than a frame', { tag: '@long' }, async ({ page }) => {
   await open(page);
   await placeByList(page);
   await tend(page);

@@ -76,7 +76,8 @@ export function liveRafts(feedShare: number, days: number, change: (plan: Plan) 
   const rooms = [at.roomN, at.roomP, at.roomK, at.roomCa, at.roomFe];
   const total = (component: number): number => Array.from({ length: rafts.cells }, (_, c) => state.y[(rafts.first + c) * STATES + component]).reduce((a, b) => a + b, 0);
   const NITROGEN = ELEMENTS.indexOf('N');
-  const madeGas = PROCESS_NAMES.reduce((sum, name, p) => (name === 'nitrogenTransfer' ? sum : sum + state.extents[p] * runtime.matrix.table[p * STATES + N2]), 0);
+  const gasOf = (p: number): number => runtime.matrix.columns[p].coefficients[runtime.matrix.columns[p].rows.indexOf(N2)] ?? 0;
+  const madeGas = PROCESS_NAMES.reduce((sum, name, p) => (name === 'nitrogenTransfer' ? sum : sum + state.extents[p] * gasOf(p)), 0);
   return {
     feed: offered / days, FCR: offered / gain_kg,
     survival: reached ? whole.takenNumber / STOCKED : NaN, mass_g: reached ? whole.takenMass / whole.takenNumber : NaN, kg_m3: reached ? whole.takenMass / 1000 / TANK_M3 : NaN,

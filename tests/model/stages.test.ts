@@ -6,10 +6,10 @@ import { RECORDED } from '../../src/catalogue/values';
 import { english } from '../../src/words/english';
 
 describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, type) => {
-  it('holds water in cells of positive size, or is a pump', () => {
+  it('holds water in cells of positive size, unless it pumps or doses', () => {
     const sizes = type.defaults;
     if (type.cells === 0) {
-      expect(kind).toBe('returnPump');
+      expect(type.pumps ?? type.doses, kind).toBe(true);
       return;
     }
     const cell = type.cell(sizes, RECORDED);

@@ -32,6 +32,6 @@ export function referencePlan(change: Partial<Plan> = {}): Plan {
 /** The reference with its stages in another order, or some left out; actions of stages left out go with them. */
 export function inOrder(order: string[], keep: (action: Action) => boolean = () => true): Plan {
   const lesson = firstLesson();
-  const known = (action: Action): boolean => !('stage' in action) || order.includes(action.stage);
+  const known = (action: Action): boolean => !('stage' in action) || action.stage === undefined || order.includes(action.stage);
   return buildPlan(lesson, { order, actions: lesson.reference.actions.filter((action) => known(action) && keep(action)) });
 }

@@ -15,7 +15,8 @@ export interface LoopHeat {
   wall_m2: number;
   /** short-wave power over the bed, see shortwave_W_m2 */
   shortwave_W_m2?: number;
-  heater?: Heater;
+  /** all heaters of the loop, wherever they hang: its water has one warmth */
+  heaters?: readonly Heater[];
   /** electrical power of the pump */
   pump_W?: number;
 }
@@ -71,10 +72,10 @@ export function warmthAfter(T_C: number, air_C: number, hours: number, loop: Loo
       gain_W: steady_W + dry * air_C - wetNow + wet * out.T_C,
       loss_W_K: Math.max(dry + wet, LEAST_LOSS_W_K),
     };
-    const { T_C: after, mean_C } = poolAfter(out.T_C, seconds, pool, loop.heater, k.heaterBand);
-    // What the heater gave is what the balance lacks without it.
+    const { T_C: after, mean_C } = poolAfter(out.T_C, seconds, pool, loop.heaters ?? [], k.heaterBand);
+    // What the heaters gave is what the balance lacks without it.
     const heater_J = pool.capacity_J_K * (after - out.T_C) - (pool.gain_W - pool.loss_W_K * mean_C) * seconds;
-    out.heater_Wh += loop.heater ? Math.max(0, heater_J) / SECONDS_PER_HOUR : 0;
+    out.heater_Wh += loop.heaters && loop.heaters.length > 0 ? Math.max(0, heater_J) / SECONDS_PER_HOUR : 0;
     out.evaporated_kg += (evaporation_kg_m2_d(mean_C, air_C, k) * loop.open_m2 * hours) / stretches / HOURS_PER_DAY;
     out.T_C = after;
   }

@@ -1,4 +1,4 @@
-// A heater with a proportional thermostat, and a mass of water that loses heat in step with its warmth:
+// Heaters with proportional thermostats, and a mass of water that loses heat in step with its warmth:
 // solved exactly, piece by piece, so that no step is too long and the heater never hunts.
 import { exp, ln } from '../../numerics/elementary';
 
@@ -20,26 +20,31 @@ export interface Pool {
 
 interface Piece { gain_W: number; loss_W_K: number; from_C: number; to_C: number }
 
-/** The pool's straight pieces, coldest first: heater full, in its band, off. */
-function piecesOf(pool: Pool, heater: Heater | undefined, band_C: number): Piece[] {
-  const { gain_W, loss_W_K } = pool;
-  if (!heater || !(heater.max_W > 0)) return [{ gain_W, loss_W_K, from_C: -Infinity, to_C: Infinity }];
-  const low = heater.target_C - band_C / 2;
-  const high = heater.target_C + band_C / 2;
-  const slope = heater.max_W / band_C;
-  return [
-    { gain_W: gain_W + heater.max_W, loss_W_K, from_C: -Infinity, to_C: low },
-    { gain_W: gain_W + slope * high, loss_W_K: loss_W_K + slope, from_C: low, to_C: high },
-    { gain_W, loss_W_K, from_C: high, to_C: Infinity },
-  ];
+/** The pool's straight pieces, coldest first: between two edges each heater is full, in its band, or off. */
+function piecesOf(pool: Pool, heaters: readonly Heater[], band_C: number): Piece[] {
+  const bands = heaters.filter(({ max_W }) => max_W > 0).map(({ target_C, max_W }) => ({ low: target_C - band_C / 2, high: target_C + band_C / 2, max_W }));
+  const edges = [...new Set(bands.flatMap(({ low, high }) => [low, high]))].sort((a, b) => a - b);
+  return [-Infinity, ...edges].map((from_C, i): Piece => {
+    const to_C = edges[i] ?? Infinity;
+    let { gain_W, loss_W_K } = pool;
+    for (const { low, high, max_W } of bands) {
+      const slope = max_W / band_C;
+      if (to_C <= low) gain_W += max_W;
+      else if (from_C < high) {
+        gain_W += slope * high;
+        loss_W_K += slope;
+      }
+    }
+    return { gain_W, loss_W_K, from_C, to_C };
+  });
 }
 
 /**
  * Temperature of the pool after some time, and the mean of it on the way, °C. Exact for any length of time.
- * It runs one way only, so it crosses each edge of the heater's band at most once.
+ * It runs one way only, so it crosses each edge of a heater's band at most once.
  */
-export function poolAfter(T_C: number, seconds: number, pool: Pool, heater: Heater | undefined, band_C: number): { T_C: number; mean_C: number } {
-  const pieces = piecesOf(pool, heater, band_C);
+export function poolAfter(T_C: number, seconds: number, pool: Pool, heaters: readonly Heater[], band_C: number): { T_C: number; mean_C: number } {
+  const pieces = piecesOf(pool, heaters, band_C);
   let T = T_C;
   let left = seconds;
   let area = 0;

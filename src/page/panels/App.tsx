@@ -1,7 +1,7 @@
 // The page around the picture: which panel stands where in each mode, and the live region.
 import './common/phone.css';
 import './common/zoom.css';
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { StoreApi } from 'zustand/vanilla';
 import type { Presenter } from '../state/presenter/presenterState';
 import type { PageStore } from '../state/common/page';
@@ -24,7 +24,8 @@ import { WholeLoop } from './run/Look';
 import { LoopList } from './build/LoopList';
 import { useMedia } from './common/media';
 import { MomentProvider } from './common/moment';
-import { PageStoreProvider, usePage } from './common/pageStore';
+import { PageStoreProvider, usePage, usePageStore } from './common/pageStore';
+import { Loaded, pieceOf, type ImportFrom } from './common/pieces';
 import { PastGuard } from './run/past';
 import { QuestionCard } from './run/QuestionCard';
 import { ResultCard } from './result/ResultCard';
@@ -36,17 +37,30 @@ import { usePresenterToggle } from './presenter/presenterToggle';
 import { SeasonBar } from './run/SeasonBar';
 import { Shelf } from './build/Shelf';
 
-const FileSheet = lazy(async () => ({ default: (await import('./path/FileSheet')).FileSheet }));
-const LessonsScreen = lazy(async () => ({ default: (await import('./path/LessonsScreen')).LessonsScreen }));
-const PaperScreen = lazy(async () => ({ default: (await import('./paper/PaperScreen')).PaperScreen }));
-const PresenterScreen = lazy(async () => ({ default: (await import('./presenter/PresenterScreen')).PresenterScreen }));
-
-type OnPicture = (place: HTMLElement) => Promise<boolean>;
+const FILE_SHEET = pieceOf(() => import('./path/FileSheet'), (module) => module.FileSheet);
+const LESSONS_SCREEN = pieceOf(() => import('./path/LessonsScreen'), (module) => module.LessonsScreen);
+const PAPER_SCREEN = pieceOf(() => import('./paper/PaperScreen'), (module) => module.PaperScreen);
+const PRESENTER_SCREEN = pieceOf(() => import('./presenter/PresenterScreen'), (module) => module.PresenterScreen);
+/** Once the picture stands, pieces that are not wanted yet are fetched after this time, ms: who goes offline then has them. */
+const FETCH_AFTER_ms = 3000;
+const NOTHING = {};
 
 /** What presenter mode needs from outside: its store, and who draws its two loops. */
 export interface Presenting { presenter: Presenter; drawPair: DrawPair }
 
-function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Presenting }) {
+/** What the panels need from outside. */
+interface Outside {
+  store: StoreApi<PageStore>;
+  gapAt: GapAt;
+  /** called once with the element that the picture is drawn into; it tells whether anything can be drawn */
+  onPicture: (place: HTMLElement) => Promise<boolean>;
+  presenting: Presenting;
+  importFrom: ImportFrom;
+}
+
+function Page({ onPicture, presenting, importFrom }: Pick<Outside, 'onPicture' | 'presenting' | 'importFrom'>) {
+  const store = usePageStore();
+  const toLoop = (): void => store.getState().setScreen('loop');
   const mode = usePage((page) => page.game.mode);
   const lives = mode === 'run' || mode === 'result';
   const screen = usePage((page) => page.screen);
@@ -65,8 +79,15 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
   usePresenterToggle();
   useDeviceChoices();
   useEffect(() => {
-    if (picture.current !== null) void onPicture(picture.current).then(setDrawn);
-  }, [onPicture]);
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const fetchPieces = (): void => {
+      timer = setTimeout(() => {
+        for (const piece of [LESSONS_SCREEN, PAPER_SCREEN, PRESENTER_SCREEN, FILE_SHEET]) piece.fetch(importFrom);
+      }, FETCH_AFTER_ms);
+    };
+    if (picture.current !== null) void onPicture(picture.current).then(setDrawn).finally(fetchPieces);
+    return () => clearTimeout(timer);
+  }, [onPicture, importFrom]);
   return (
     <>
       <div className="page" data-mode={lives ? mode : 'build'} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
@@ -88,11 +109,11 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
         <footer className="foot">{say('caution.footer')}</footer>
         <DragGhost />
       </div>
-      {screen === 'lessons' && <Suspense fallback={null}><LessonsScreen /></Suspense>}
+      {screen === 'lessons' && <Loaded piece={LESSONS_SCREEN} importFrom={importFrom} given={NOTHING} back={toLoop} />}
       <FirstCautions />
-      {screen === 'paper' && <Suspense fallback={null}><PaperScreen /></Suspense>}
-      {screen === 'presenter' && <Suspense fallback={null}><PresenterScreen presenter={presenting.presenter} draw={presenting.drawPair} /></Suspense>}
-      {file !== null && file.shown && <Suspense fallback={null}><FileSheet file={file} /></Suspense>}
+      {screen === 'paper' && <Loaded piece={PAPER_SCREEN} importFrom={importFrom} given={NOTHING} back={toLoop} />}
+      {screen === 'presenter' && <Loaded piece={PRESENTER_SCREEN} importFrom={importFrom} given={{ presenter: presenting.presenter, draw: presenting.drawPair }} back={toLoop} />}
+      {file !== null && file.shown && <Loaded piece={FILE_SHEET} importFrom={importFrom} given={{ file }} back={() => store.getState().showFile(false)} />}
       <FileDrop />
       <OldFileNote />
       <Failures />
@@ -101,18 +122,15 @@ function Page({ onPicture, presenting }: { onPicture: OnPicture; presenting: Pre
   );
 }
 
-/**
- * All panels of the page.
- * @param onPicture called once with the element that the picture is drawn into; it tells whether anything can be drawn
- */
-export function App({ store, gapAt, onPicture, presenting }: { store: StoreApi<PageStore>; gapAt: GapAt; onPicture: OnPicture; presenting: Presenting }) {
+/** All panels of the page. */
+export function App({ store, gapAt, onPicture, presenting, importFrom }: Outside) {
   return (
     <PageStoreProvider store={store}>
       <GapAtContext.Provider value={gapAt}>
         <MomentProvider>
           <PastGuard>
             <LeaveGuard>
-              <Page onPicture={onPicture} presenting={presenting} />
+              <Page onPicture={onPicture} presenting={presenting} importFrom={importFrom} />
             </LeaveGuard>
           </PastGuard>
         </MomentProvider>

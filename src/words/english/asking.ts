@@ -169,10 +169,6 @@ export const askingWords = {
   // fish to put in
   'stock.title': 'Fish to put in',
   'stock.fish': '{n} {species} of {mass}',
-  'stock.tilapia': 'tilapia',
-  'stock.commonCarp': 'common carp',
-  'stock.rainbowTrout': 'rainbow trout',
-  'stock.channelCatfish': 'channel catfish',
   'stock.put': 'Put in {fish}',
   'stock.fromStart': 'In from the start: {fish}',
   'stock.leaveOut': 'Leave out {fish}',

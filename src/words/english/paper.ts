@@ -223,7 +223,6 @@ export const paperWords = {
   'shortCaution.fishWelfare': 'Fish feel: look every day, act at once, learn humane killing first; gloves, since spines infect.',
   'shortCaution.permits': 'Some species need a permit; none may be released.',
   'shortCaution.discharge': 'Drained water and sludge are waste water: ask where they may go.',
-  'shortCaution.uvLight': 'Ultraviolet lamps burn eyes within seconds: never lit outside the housing, unplugged before it is opened.',
   'shortCaution.pressure': 'Closed filters hold pressure: pump off and pressure down to zero before a clamp is loosened.',
   'shortCaution.decide': 'This is a model for learning, not a design tool for live animals. Local codes and licensed practice decide.',
   'shortCaution.understood': 'Understood',

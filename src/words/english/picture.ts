@@ -4,5 +4,4 @@ export const pictureWords = {
   'world.falls': 'falls {height}',
   'world.rises': 'rises {height}',
   'world.spills': 'Water runs over the rim',
-  'world.pumpDry': 'The pump drew air and stands still',
 } as const;

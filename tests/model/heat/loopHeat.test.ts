@@ -101,23 +101,23 @@ describe('the heater', () => {
   });
 
   it('strong enough, holds the loop within half a degree of its target through a cold week', () => {
-    expect(Math.abs(temperatureAfter(20, 10, 168, { ...loop, heater: { target_C: 26, max_W: 4000 } }, heat) - 26)).toBeLessThan(0.5);
+    expect(Math.abs(temperatureAfter(20, 10, 168, { ...loop, heaters: [{ target_C: 26, max_W: 4000 }] }, heat) - 26)).toBeLessThan(0.5);
   });
 
   it('too weak, falls short of its target but helps', () => {
-    const weak = temperatureAfter(26, 10, 168, { ...loop, heater: { target_C: 26, max_W: 500 } }, heat);
+    const weak = temperatureAfter(26, 10, 168, { ...loop, heaters: [{ target_C: 26, max_W: 500 }] }, heat);
     expect(weak).toBeLessThan(20);
     expect(weak).toBeGreaterThan(temperatureAfter(26, 10, 168, loop, heat) + 3);
   });
 
   it('never cools, and uses nothing where the water is warm', () => {
     const heater = { target_C: 20, max_W: 2000 };
-    expect(temperatureAfter(28, 28, 24, { ...loop, heater }, heat)).toBe(temperatureAfter(28, 28, 24, loop, heat));
-    expect(warmthAfter(28, 28, 24, { ...loop, heater }, heat).heater_Wh).toBeLessThan(1e-6);
+    expect(temperatureAfter(28, 28, 24, { ...loop, heaters: [heater] }, heat)).toBe(temperatureAfter(28, 28, 24, loop, heat));
+    expect(warmthAfter(28, 28, 24, { ...loop, heaters: [heater] }, heat).heater_Wh).toBeLessThan(1e-6);
   });
 
   it('running at full power for a day uses a day of it', () => {
-    expect(warmthAfter(12, 10, 24, { ...loop, heater: { target_C: 30, max_W: 500 } }, heat).heater_Wh).toBeCloseTo(12000, 3);
+    expect(warmthAfter(12, 10, 24, { ...loop, heaters: [{ target_C: 30, max_W: 500 }] }, heat).heater_Wh).toBeCloseTo(12000, 3);
   });
 });
 
@@ -127,22 +127,32 @@ describe('a pool with a thermostat', () => {
   it('is left at the same warmth by one long stretch as by many short ones, across both edges of the band', () => {
     for (const start of [15, 40]) {
       let T = start;
-      for (let i = 0; i < 1000; i++) T = poolAfter(T, 300, calm, heater, heat.heaterBand).T_C;
-      expect(poolAfter(start, 300000, calm, heater, heat.heaterBand).T_C).toBeCloseTo(T, 9);
+      for (let i = 0; i < 1000; i++) T = poolAfter(T, 300, calm, [heater], heat.heaterBand).T_C;
+      expect(poolAfter(start, 300000, calm, [heater], heat.heaterBand).T_C).toBeCloseTo(T, 9);
     }
   });
 
+  it('of two heaters lets the one with the higher target go on alone', () => {
+    const second = { target_C: 22, max_W: 2000 };
+    const both = [second, heater];
+    let T = 15;
+    for (let i = 0; i < 1000; i++) T = poolAfter(T, 300, calm, both, heat.heaterBand).T_C;
+    expect(poolAfter(15, 300000, calm, both, heat.heaterBand).T_C).toBeCloseTo(T, 9);
+    expect(T).toBeCloseTo(poolAfter(15, 300000, calm, [heater], heat.heaterBand).T_C, 9);
+    expect(poolAfter(15, 3000, calm, both, heat.heaterBand).T_C).toBeGreaterThan(poolAfter(15, 3000, calm, [heater], heat.heaterBand).T_C);
+  });
+
   it('comes to rest where loss and heater balance', () => {
-    const { T_C } = poolAfter(15, 1e9, calm, heater, heat.heaterBand);
+    const { T_C } = poolAfter(15, 1e9, calm, [heater], heat.heaterBand);
     expect(heaterPower(T_C, heater.target_C, heater.max_W, heat.heaterBand)).toBeCloseTo(calm.loss_W_K * T_C - calm.gain_W, 6);
   });
 
   it('keeps its books: heat gained is what came in less what was lost', () => {
-    const { T_C, mean_C } = poolAfter(40, 50000, calm, undefined, heat.heaterBand);
+    const { T_C, mean_C } = poolAfter(40, 50000, calm, [], heat.heaterBand);
     expect(calm.capacity_J_K * (T_C - 40)).toBeCloseTo((calm.gain_W - calm.loss_W_K * mean_C) * 50000, 3);
   });
 
   it('starting on an edge of the band moves as just beside it', () => {
-    for (const edge of [25.5, 26.5]) expect(poolAfter(edge, 20000, calm, heater, heat.heaterBand).T_C).toBeCloseTo(poolAfter(edge + 1e-9, 20000, calm, heater, heat.heaterBand).T_C, 6);
+    for (const edge of [25.5, 26.5]) expect(poolAfter(edge, 20000, calm, [heater], heat.heaterBand).T_C).toBeCloseTo(poolAfter(edge + 1e-9, 20000, calm, [heater], heat.heaterBand).T_C, 6);
   });
 });

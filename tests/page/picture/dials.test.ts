@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { VARIABLES } from '../../../src/season/trajectory';
 import { TINTS, type Tint } from '../../../src/page/state/common/tints';
-import { readingAt } from '../../../src/page/state/run/readings';
+import { addsUp, readingAt } from '../../../src/page/state/run/readings';
 import type { SeasonView } from '../../../src/page/state/common/state';
 import { Dials, LAST, NO_FIGURE, TRACE } from '../../../src/page/picture/kit/dials';
 import { seasonOf } from './loops';
@@ -16,7 +16,7 @@ const at = (now_h: number, tint: Tint = TINTS.nitrate, view: SeasonView | null =
 
 describe('dials', () => {
   it('tell what the panels tell', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const wishes = STAGES.flatMap(({ id }) => [...VARIABLES, 'solids'].map((variable) => ({ id, variable, place: dials.want(id, variable, NaN) })));
     fc.assert(fc.property(fc.double({ min: -3, max: 30, noNaN: true }), (now_h) => {
       dials.take(at(now_h));
@@ -29,14 +29,14 @@ describe('dials', () => {
   });
 
   it('tell the cells of a bed apart, from inlet to outlet', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const places = [0, 1, 2].map((cell) => dials.want('rafts', 'NO3_mgN_L', 0, cell));
     dials.take(at(2));
     expect(places.map((place) => dials.at[place])).toEqual([102, 202, 302]);
   });
 
   it('answer otherwise where no season tells, and again after one has gone', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const [known, unknown] = [dials.want('fish', 'NO3_mgN_L', 7), dials.want('nowhere', 'NO3_mgN_L', 9)];
     expect(dials.at[known]).toBe(7);
     dials.take(at(5));
@@ -46,7 +46,7 @@ describe('dials', () => {
   });
 
   it('give the same place to the same wish, and room to any number of wishes', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const first = dials.want('fish', 'O2_mg_L', 0);
     for (let i = 0; i < 300; i += 1) dials.want(`stage ${i}`, 'O2_mg_L', i);
     expect(dials.want('fish', 'O2_mg_L', 0)).toBe(first);
@@ -57,7 +57,7 @@ describe('dials', () => {
 
 describe('steps', () => {
   it('are whole, follow the reading, and tell what stands otherwise where no season tells', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const place = dials.want('rafts', 'NO3_mgN_L', 30, 0);
     const [tens, quarters] = [dials.step(place, 10), dials.step(place, 0.25)];
     expect([dials.steps[tens], dials.steps[quarters]]).toEqual([3, 120]);
@@ -68,7 +68,7 @@ describe('steps', () => {
   });
 
   it('are given once for the same reading and size, and to any number of readings', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const first = dials.inSteps('fish', 'NO3_mgN_L', 0, 2);
     for (let i = 0; i < 200; i += 1) dials.inSteps(`stage ${i}`, 'O2_mg_L', i, 1);
     expect(dials.inSteps('fish', 'NO3_mgN_L', 0, 2)).toBe(first);
@@ -80,7 +80,7 @@ describe('steps', () => {
 
 describe('figures', () => {
   const shown = (value: number, decimals: number): number => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const place = dials.water('fish');
     dials.take(at(1, { ...TINTS.nitrate, decimals }, seasonOf(STAGES, () => value)));
     return dials.figures[place];
@@ -93,14 +93,14 @@ describe('figures', () => {
   it('tell a trace from nothing, and nothing measured from both', () => {
     expect([shown(0.01, 1), shown(0.06, 1)]).toEqual([TRACE, 1]);
     expect(shown(NaN, 1)).toBe(NO_FIGURE);
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     expect(dials.figures[dials.water('fish')]).toBe(NO_FIGURE);
   });
 });
 
 describe('water', () => {
   it('is coloured in each cell by what the tint shows there, and stays in the last band past its ends', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const cells = [0, 1, 2, LAST].map((cell) => dials.water('rafts', cell));
     dials.take(at(0));
     expect(cells.map((place) => dials.shown[place])).toEqual([100, 200, 300, 300]);
@@ -110,14 +110,14 @@ describe('water', () => {
   });
 
   it('shows coarse and fine solids as one', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const whole = dials.water('rafts');
     dials.take(at(3, TINTS.solids));
     expect(dials.shown[whole]).toBe(11);
   });
 
   it('is pale and without a number while nothing is measured', () => {
-    const dials = new Dials();
+    const dials = new Dials(addsUp);
     const fish = dials.water('fish', 0);
     for (const view of [season, null]) {
       dials.take(at(9, TINTS.nitrate, view));

@@ -4,15 +4,16 @@ import { CROPS } from '../../../src/catalogue/kinds';
 import { SPECIES } from '../../../src/catalogue/kinds';
 import { STAGES } from '../../../src/catalogue/kinds';
 import type { StageSpec } from '../../../src/season/plan';
-import { cropArt } from '../../../src/page/picture/life/cropArt';
-import { fish } from '../../../src/page/picture/life/fishArt';
-import { layOut, type StageBox } from '../../../src/page/picture/scene/layout';
-import { drawingOf } from '../../../src/page/picture/stages/drawings';
+import { fishOf } from '../../../src/page/picture/kit/fishForm';
+import type { StageBox } from '../../../src/page/picture/kit/boxes';
+import { layOut } from '../../../src/page/picture/scene/layout';
+import { stageDrawings } from '../../../src/catalogue/drawings';
+import { cropDrawing, drawingOf, fishForm } from '../../../src/page/picture/scene/drawingOf';
 import { plainVessel } from '../../../src/page/picture/kit/plainVessel';
 import { designOf } from './loops';
 import { RecordingPen } from './recordingPen';
 
-const KINDS = STAGES.map(({ kind }) => kind).filter((kind) => kind !== 'mineralisationTank' && kind !== 'returnPump');
+const KINDS = STAGES.filter(({ takesSolids, doses, pumps }) => !takesSolids && !doses && !pumps).map(({ kind }) => kind);
 
 function boxOf(kind: string, aspect: number): StageBox {
   const loop = [{ id: 'fish', kind: 'fishTank' }, { id: 'it', kind }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }] as StageSpec[];
@@ -34,6 +35,8 @@ function drawn(kind: string, aspect = 2): RecordingPen {
 
 describe('stages', () => {
   it('each have a drawing of their own', () => {
+    expect(STAGES.map(({ kind }) => kind).filter((kind) => !Object.hasOwn(stageDrawings, kind))).toEqual([]);
+    expect(KINDS.length).toBeGreaterThan(10);
     expect(KINDS.filter((kind) => drawingOf(kind) === plainVessel)).toEqual([]);
     const pictures = KINDS.map((kind) => drawn(kind).picture);
     expect(new Set(pictures).size).toBe(KINDS.length);
@@ -64,7 +67,7 @@ describe('stages', () => {
 describe('crops', () => {
   const picture = (crop: string, size: 1 | 2 | 3 | 4, stress: boolean): RecordingPen => {
     const pen = new RecordingPen();
-    cropArt(crop).draw(pen, size, stress, 3);
+    cropDrawing(crop).draw(pen, size, stress, 3);
     return pen;
   };
 
@@ -84,7 +87,7 @@ describe('crops', () => {
 describe('fish', () => {
   const picture = (species: string, unwell: boolean): string => {
     const pen = new RecordingPen();
-    fish(pen, species, 0, unwell);
+    fishOf(fishForm(species), pen, 0, unwell);
     return pen.picture;
   };
 

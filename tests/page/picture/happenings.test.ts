@@ -1,7 +1,7 @@
 // What the picture makes of a season's events: a lamp, the dead of late, and who lives where.
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/season/plan';
-import { lampShines, lately } from '../../../src/page/picture/marks/happenings';
+import { lampShines, lately } from '../../../src/page/picture/kit/happenings';
 import { cropAt, livingOf, speciesIn } from '../../../src/page/picture/life/living';
 import { event, withEvents } from './loops';
 

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/season/plan';
 import { aeratedStages } from '../../../src/page/picture/scene/aerated';
-import { layOut, screenOrder, WALL, type WorldLayout } from '../../../src/page/picture/scene/layout';
+import { WALL } from '../../../src/page/picture/kit/boxes';
+import { layOut, screenOrder, type WorldLayout } from '../../../src/page/picture/scene/layout';
 import { designOf, loopOf } from './loops';
 
 function laid(aspect: number, ...ids: string[]): WorldLayout {

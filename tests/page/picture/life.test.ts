@@ -2,10 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { courseOf, STEP } from '../../../src/page/picture/water/course';
 import { fouling, leafScale, leafSize } from '../../../src/page/picture/life/crop';
-import { FULL_LEAF_g_m2 } from '../../../src/page/picture/life/cropArt';
 import { coverOf, daylight, type Daylight } from '../../../src/page/picture/weather/daylight';
 import { broken, placeNames } from '../../../src/page/picture/marks/names';
-import { dashSpeed } from '../../../src/page/picture/water/pipes';
+import { dashSpeed } from '../../../src/page/picture/kit/flow';
 import { fishScale, fishShown, MOST_FISH } from '../../../src/page/picture/life/school';
 
 describe('fish', () => {
@@ -25,14 +24,16 @@ describe('fish', () => {
 });
 
 describe('plants', () => {
+  const FULL_g_m2 = 180;
+
   it('pass through four sizes', () => {
-    expect([0, 0.2, 0.5, 0.9].map((share) => leafSize(share * FULL_LEAF_g_m2))).toEqual([1, 2, 3, 4]);
+    expect([0, 0.2, 0.5, 0.9].map((share) => leafSize(share * FULL_g_m2, FULL_g_m2))).toEqual([1, 2, 3, 4]);
   });
 
   it('never jump by more than an eighth within a size', () => {
-    for (let mass = 0; mass <= FULL_LEAF_g_m2 * 1.5; mass += 5) {
-      expect(leafScale(mass)).toBeGreaterThanOrEqual(0.88 - 1e-9);
-      expect(leafScale(mass)).toBeLessThanOrEqual(1.12 + 1e-9);
+    for (let mass = 0; mass <= FULL_g_m2 * 1.5; mass += 5) {
+      expect(leafScale(mass, FULL_g_m2)).toBeGreaterThanOrEqual(0.88 - 1e-9);
+      expect(leafScale(mass, FULL_g_m2)).toBeLessThanOrEqual(1.12 + 1e-9);
     }
   });
 

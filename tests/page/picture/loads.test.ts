@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { readLesson } from '../../../src/lessons/readLesson';
 import type { Plan, StageSpec } from '../../../src/season/plan';
 import { runSeason } from '../../../src/season/season';
-import { loadOf } from '../../../src/page/picture/kit/loads';
+import { BLOCKAGE } from '../../../src/page/picture/kit/loads';
+import { drawingOf } from '../../../src/page/picture/scene/drawingOf';
 
 const DAYS = 3;
 const ALL: StageSpec[] = [
@@ -25,7 +26,7 @@ function planWith(stage: StageSpec): Plan {
 /** Largest share of its full look that a stage reaches in the season. */
 function dirtiest(stage: StageSpec): number {
   const season = runSeason(planWith(stage));
-  const load = loadOf(stage);
+  const load = drawingOf(stage.kind).dirt?.(stage) ?? BLOCKAGE;
   const place = season.stages.find(({ id }) => id === stage.id);
   if (place === undefined) throw new Error('the stage is not in the season');
   const width = season.variables.length;

@@ -4,6 +4,11 @@ import type { StageSpec } from '../../../src/season/plan';
 import { VARIABLES } from '../../../src/season/trajectory';
 import type { EventKind, SeasonEvent } from '../../../src/season/trajectory';
 import type { SeasonView } from '../../../src/page/state/common/state';
+import { learnKinds } from '../../../src/page/state/common/kinds';
+import { catalogueEntries } from '../../../src/worker/catalogueEntries';
+
+// as the page learns of them before it shows anything
+learnKinds(catalogueEntries());
 
 export const PARTS: Record<string, StageSpec> = {
   fish: { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 30 },

@@ -28,9 +28,9 @@ const atSpeed = (speed: Speed): PageState['game'] => begun(build, season, speed)
 
 describe('a moment', () => {
   const at = (state: Partial<PageState>): Moment => {
-    const moment = new Moment();
+    const moment = new Moment(TINTS.nitrate);
     moment.dt = 0.1;
-    moment.take({ ...page, ...state });
+    moment.take({ ...page, ...state }, TINTS.nitrate);
     return moment;
   };
 
@@ -115,9 +115,9 @@ describe('a mark', () => {
 
 describe('the colour of a water', () => {
   it('slides to the band that it is told, without leaving the way, and stays there', () => {
-    const moment = new Moment();
+    const moment = new Moment(TINTS.nitrate);
     moment.dt = 0.05;
-    moment.take(page);
+    moment.take(page, TINTS.nitrate);
     const colour = new BandColour();
     for (const band of [8, 0, 5, 5, 2]) {
       const goal = WATER_BANDS[band];

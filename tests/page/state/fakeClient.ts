@@ -6,6 +6,11 @@ import type { Client, Judged } from '../../../src/page/state/common/state';
 import type { Lesson } from '../../../src/lessons/lesson';
 import type { Plan } from '../../../src/season/plan';
 import type { DayChunk, Scores } from '../../../src/season/trajectory';
+import { learnKinds } from '../../../src/page/state/common/kinds';
+import { catalogueEntries } from '../../../src/worker/catalogueEntries';
+
+// as the page learns of them before it shows anything
+learnKinds(catalogueEntries());
 
 export const VARIABLE_NAMES = ['TAN_mgN_L', 'O2_mg_L', 'number', 'mass_g'];
 
@@ -93,7 +98,7 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       fake.asked.push(request);
       const answer = (value: Answers[keyof Answers]): Answers[R['ask']] => value as Answers[R['ask']];
       switch (request.ask) {
-        case 'catalogue': return answer([]);
+        case 'catalogue': return answer(catalogueEntries());
         case 'processes': return answer({ effects: {}, limits: {}, crops: {}, units: {} });
         case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }] } : { lesson });
         case 'checkDesign': return answer(DESIGN);

@@ -3,6 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Lesson } from '../../../src/lessons/lesson';
 import type { Plan } from '../../../src/season/plan';
 import { firstOnShelf, fishToCome, offersChoice, problemsToTell } from '../../../src/page/state/build/offering';
+import { learnKinds } from '../../../src/page/state/common/kinds';
+import { catalogueEntries } from '../../../src/worker/catalogueEntries';
+
+learnKinds(catalogueEntries());
 
 const shelf: Lesson['shelf'] = [{ id: 'bio', kind: 'movingBedBiofilter' }, { id: 'degas', kind: 'degassingTank' }];
 const loop: Plan['loop'] = [{ id: 'fish', kind: 'fishTank' }, { id: 'pump', kind: 'returnPump' }];

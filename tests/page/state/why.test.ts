@@ -9,6 +9,10 @@ import { mergeSeason } from '../../../src/page/state/run/view';
 import { whyAt, type Why } from '../../../src/page/state/run/why';
 import { processFacts } from '../../../src/worker/processFacts';
 import { referencePlan } from '../../season/plans';
+import { learnKinds } from '../../../src/page/state/common/kinds';
+import { catalogueEntries } from '../../../src/worker/catalogueEntries';
+
+learnKinds(catalogueEntries());
 
 const facts = processFacts();
 function lived(plan: Plan) {

@@ -13,6 +13,7 @@ import { useOpened, usePage } from './pageStore';
 import { useGuard } from '../run/past';
 import { SizeControls } from '../build/SizeControls';
 import { StockControl } from './StockControl';
+import { can, doses } from '../../state/common/kinds';
 
 function FeedControl() {
   const plan = useOpened((game) => game.plan);
@@ -125,12 +126,12 @@ export function StageControls({ stageId }: { stageId: string }) {
   const kind = kindOf(plan, stageId);
   const entry = catalogue.find((one) => one.kind === kind);
   if (entry === undefined) return null;
-  const dripped = plan.side.some((side) => side.kind === 'baseDosing' && (side.id === stageId || side.into === stageId));
+  const dripped = plan.side.some((side) => doses(side) && (side.id === stageId || side.into === stageId));
   const has = (control: (typeof entry.controls)[number]): boolean => entry.controls.includes(control);
   return (
     <div className="controls" key={stageId}>
       {building && <SizeControls stageId={stageId} elsewhere={[...(has('air') ? ['air_L_min' as const] : []), ...(has('lamp') ? ['lamp_W' as const] : [])]} />}
-      {kind === 'fishTank' && <StockControl tank={stageId} />}
+      {kind !== null && can(kind, 'keepsFish') && <StockControl tank={stageId} />}
       {has('feed') && <FeedControl />}
       {has('air') && <AirControl stageId={stageId} max={entry.airMax_L_min} />}
       {has('drain') && <ChoreControl stageId={stageId} chore="drain" />}
@@ -139,7 +140,7 @@ export function StageControls({ stageId }: { stageId: string }) {
       {has('lamp') && <LampControl stageId={stageId} usual_W={entry.sizes.lamp_W?.usual ?? 0} />}
       {has('pump') && !building && <PumpControl />}
       {(has('base') || dripped) && <BaseControl />}
-      {kind === 'sump' && plan.climate.water_C === undefined && <HeaterControl />}
+      {kind !== null && can(kind, 'lowest') && plan.climate.water_C === undefined && <HeaterControl />}
       {entry.group === 'growPlants' && <LightControl />}
     </div>
   );

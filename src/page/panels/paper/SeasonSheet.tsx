@@ -1,6 +1,5 @@
 // The summary of the learner's own season: scores and marks, the loop, what was done and when, the water's course, what befell.
 import type { Lesson, Plan } from '../../state/common/contract';
-import { BEDS } from '../../state/common/beds';
 import { branchLetter } from '../../state/run/branches';
 import { lastHour, scoresAt } from '../../state/common/selectors';
 import type { SeasonView } from '../../state/common/state';
@@ -14,6 +13,7 @@ import { MarkTable } from './MarkTable';
 import { CautionBox, LoopStrip, Part, SheetHead } from './pieces';
 import { SeasonPredictions } from './SeasonPredictions';
 import { TraceFigure, type TraceWish } from './TraceFigure';
+import { can } from '../../state/common/kinds';
 
 function Deeds({ lines }: { lines: readonly DeedLine[] }) {
   return <ul className="deeds">{lines.map((line, index) => <li key={index}><b>{line.when}</b> {line.what}</li>)}</ul>;
@@ -48,8 +48,8 @@ function Happened({ plan, season, lived_h }: { plan: Plan; season: SeasonView; l
 
 /** The quantities that tell most of a season: of the fish's water, and of the first bed's roots. */
 function wishes(plan: Plan): TraceWish[] {
-  const fish = plan.loop.find((stage) => stage.kind === 'fishTank') ?? plan.loop.find((stage) => stage.kind !== 'returnPump');
-  const bed = plan.loop.find((stage) => BEDS.has(stage.kind));
+  const fish = plan.loop.find((stage) => can(stage.kind, 'keepsFish')) ?? plan.loop.find((stage) => !can(stage.kind, 'pumps'));
+  const bed = plan.loop.find((stage) => can(stage.kind, 'grows'));
   const at = (stage: Plan['loop'][number] | undefined, variables: readonly string[]): TraceWish[] => (stage === undefined ? [] : variables.map((variable) => ({ variable, stageId: stage.id, stage: stageName(plan.loop, stage.id) })));
   return [...at(fish, ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'O2_mg_L', 'pH']), ...at(bed ?? fish, [bed === undefined ? 'solids' : 'rootMat_g_m2'])];
 }

@@ -4,6 +4,7 @@ import { listText } from '../../../words/language';
 import { say } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { STAGE_PICTURES } from '../common/pictures';
+import { doses, takesSolids } from '../../state/common/kinds';
 
 type Side = Plan['side'][number];
 
@@ -14,7 +15,7 @@ export function sidesOf(lesson: Lesson): Side[] {
 
 /** Where a side branch takes and gives, in words; stages are named as the loop has them. */
 export function sideWords(side: Side, stages: readonly { id: string; kind: StageKind }[]): string {
-  if (side.kind === 'baseDosing') return say('paper.side.drips', { to: stageName(stages, side.into) });
+  if (doses(side)) return say('paper.side.drips', { to: stageName(stages, side.into) });
   const from = side.takes.filter((id) => stages.some((stage) => stage.id === id)).map((id) => stageName(stages, id));
   const to = stageName(stages, side.returnsTo);
   return from.length === 0 ? say('paper.side.idle', { to }) : say('paper.side.takes', { from: listText(from, 'all'), to });
@@ -37,8 +38,8 @@ export function SideBlanks({ lesson }: { lesson: Lesson }) {
           <li key={side.id}>
             <img src={STAGE_PICTURES[side.kind]} alt="" />
             <b>{stageName(all, side.id)}</b>
-            {side.kind === 'mineralisationTank' && <Blank words={say('paper.side.from')} />}
-            <Blank words={say(side.kind === 'baseDosing' ? 'paper.side.into' : 'paper.side.back')} />
+            {takesSolids(side) && <Blank words={say('paper.side.from')} />}
+            <Blank words={say(doses(side) ? 'paper.side.into' : 'paper.side.back')} />
           </li>
         ))}
       </ul>

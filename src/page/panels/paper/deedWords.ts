@@ -3,6 +3,7 @@ import type { Action, BaseKind, Deed, Lesson, Plan } from '../../state/common/co
 import { isWord, say, type WordKey } from '../../../words/say';
 import { stageName } from '../../../words/stageNames';
 import { figure, massOf, momentOf, withUnit } from '../../../words/units';
+import { doses } from '../../state/common/kinds';
 
 const BASES: Readonly<Record<BaseKind, WordKey>> = {
   'Ca(OH)2': 'control.lime', KOH: 'control.causticPotash', CaCO3: 'control.limestone', K2CO3: 'control.potash', NaHCO3: 'control.bakingSoda', KHCO3: 'control.bicarbonate',
@@ -60,7 +61,7 @@ export function deedLines(plan: Plan, actions: readonly Action[], lived_h: numbe
 
 /** The dosing tank's own setting, which no action tells. */
 export function doserLine(plan: Plan): DeedLine | null {
-  const doser = plan.side.find((side) => side.kind === 'baseDosing');
+  const doser = plan.side.find(doses);
   return doser === undefined || doser.g_d === 0 ? null : { when: say('deed.start'), what: deedWords(plan, { do: 'base', base: doser.base, g_d: doser.g_d, targetPH: doser.targetPH }) };
 }
 

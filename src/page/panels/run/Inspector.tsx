@@ -15,6 +15,7 @@ import { PumpFacts } from './PumpFacts';
 import { StageControls } from '../common/StageControls';
 import { WaterTable } from './WaterTable';
 import { WhyHere } from './Why';
+import { can } from '../../state/common/kinds';
 
 function StageChooser({ shown }: { shown: string | null }) {
   const store = usePageStore();
@@ -67,8 +68,8 @@ export function Inspector() {
               <Facts view={season} stageId={selected} kind={kind} plan={plan} />
             </>
           )}
-          {kind === 'returnPump' && design !== null && <PumpFacts view={season} plan={plan} design={design} />}
-          {!holdsWater && kind !== 'returnPump' && <p className="note">{say('inspect.noWater')}</p>}
+          {can(kind, 'pumps') && design !== null && <PumpFacts view={season} plan={plan} design={design} />}
+          {!holdsWater && !can(kind, 'pumps') && <p className="note">{say('inspect.noWater')}</p>}
           <StageControls stageId={selected} />
           <StageCautions kind={kind} />
         </>

@@ -2,7 +2,7 @@
 import { INK } from './palette';
 import { rimCaps } from './parts';
 import type { Pen } from './pen';
-import { type StageBox, WALL } from '../scene/layout';
+import { type StageBox, WALL } from './boxes';
 import type { Bed } from './solids';
 
 const TIP = 11;

@@ -2,7 +2,6 @@
 // into plain arrays, and parts look there by the number they were given. Nothing is looked up by name, and nothing made anew, in a frame.
 // Parts that move only when a reading has moved visibly compare its whole steps: fractions are boxed wherever a function is not compiled.
 import type { Tint } from '../../state/common/tints';
-import { addsUp } from '../../state/run/readings';
 import type { SeasonView } from '../../state/common/state';
 import { PALE_BAND } from './palette';
 
@@ -52,6 +51,9 @@ export class Dials {
   private waterFirst = new Int32Array(0);
   private waterCount = new Int32Array(0);
   private tintColumns = new Int32Array(0);
+
+  /** @param addsUp whether a variable adds up over the cells of a stage; the others are averaged */
+  constructor(private readonly addsUp: (variable: string) => boolean) {}
 
   /**
    * Asks for a variable of a stage; "solids" is the sum of coarse and fine.
@@ -188,7 +190,7 @@ export class Dials {
     this.also = Int32Array.from(wishes, ({ variable }, i) => (variable === SOLIDS.both ? columnOf(SOLIDS.fine, i) : -1));
     this.first = Int32Array.from(places, ({ first }) => first);
     this.count = Int32Array.from(places, ({ count }) => count);
-    this.share = Float64Array.from(wishes, ({ variable }, i) => (addsUp(variable) ? 1 : 1 / Math.max(1, places[i].count)));
+    this.share = Float64Array.from(wishes, ({ variable }, i) => (this.addsUp(variable) ? 1 : 1 / Math.max(1, places[i].count)));
     const columns = tint.variables.map((variable) => view?.column[variable] ?? -1);
     const told = columns.every((column) => column >= 0);
     const found = waters.map(({ stage, cell }) => (told ? placeOf(view, stage, cell) : NOWHERE));

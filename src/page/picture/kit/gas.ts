@@ -4,7 +4,7 @@ import { scatter } from './curves';
 import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
-import { BUBBLES } from './sheets';
+import { BUBBLES } from './bits';
 
 /** A tank never shows more bubbles than this. */
 const MOST = 44;

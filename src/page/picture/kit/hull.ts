@@ -5,9 +5,9 @@ import { block } from './parts';
 import type { Pen } from './pen';
 import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
-import { type StageBox } from '../scene/layout';
+import { type StageBox } from './boxes';
 import type { Live, Moment } from './moment';
-import { FLOW_STEP_m3_d } from '../water/pipes';
+import { FLOW_STEP_m3_d } from './flow';
 import { Ready } from './ready';
 
 /** Thickness of a hull's shell. */

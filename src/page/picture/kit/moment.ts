@@ -2,7 +2,7 @@
 import type { PageState } from '../../state/common/page';
 import { comfortOf, hourOf, planOf, seasonOf, speedOf } from '../../state/common/selectors';
 import type { SeasonView } from '../../state/common/state';
-import { TINTS, type Tint } from '../../state/common/tints';
+import type { Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
 
 /** Time in which a tween covers most of its way, s. */
@@ -15,7 +15,6 @@ export class Moment {
   view: SeasonView | null = null;
   plan: Plan | null = null;
   comfort: readonly ComfortBand[] = [];
-  tint: Tint = TINTS.ammonia;
   now_h = 0;
   /** the same in whole tenths of an hour */
   tenths = 0;
@@ -39,15 +38,16 @@ export class Moment {
   glance = true;
   private sinceGlance_s = PATIENCE_s;
 
-  /** Takes over the page's state for this frame, which came `dt` after the last. */
-  take(state: Pick<PageState, 'game' | 'view' | 'preferences'>): void {
+  constructor(public tint: Tint) {}
+
+  /** Takes over the page's state for this frame, which came `dt` after the last. @param tint what colours the water */
+  take(state: Pick<PageState, 'game' | 'view' | 'preferences'>, tint: Tint): void {
     const { dt } = this;
-    const { game } = state;
     const speed = speedOf(state);
     this.view = seasonOf(state);
     this.plan = planOf(state);
     this.comfort = comfortOf(state);
-    this.tint = game.mode === 'class' ? game.scale : TINTS[state.view.tint];
+    this.tint = tint;
     this.now_h = hourOf(state);
     this.tenths = Math.max(0, Math.floor(10 * this.now_h));
     this.moving = !state.preferences.reducedMotion;

@@ -113,25 +113,31 @@ export function speck(pen: Pen, x: number, y: number, size: number, turn: number
   pen.oval(x, y, size * 1.5, size, turn, { fill, ink: INK.cream, width: 0.7 });
 }
 
-/** Submersible pump, centred; its lamp is lit while it runs. */
+/** Submersible pump, centred: a ribbed motor over a volute with its neck upward, on a slotted inlet; a light on the motor shows that it runs. */
 export function pump(pen: Pen, on: boolean): void {
-  pen.rect(-26, -16, 52, 34, { fill: INK.pump, ink: INK.ink, width: 2.4 }, 7);
-  pen.circle(-2, 1, 11, { fill: INK.steel, ink: INK.ink });
-  pen.path('M-9 1a7 7 0 0 1 9 -6.6M5 1a7 7 0 0 1 -9 6.6', { ink: INK.ink });
-  pen.rect(12, -28, 13, 14, { fill: INK.pump, ink: INK.ink }, 2);
-  for (let i = 0; i < 4; i += 1) pen.rect(-22 + i * 12, 18, 6, 5, { fill: INK.ink });
-  pen.circle(-18, -9, 2.8, { fill: on ? '#8FE3B0' : '#6B5A55', ink: INK.ink, width: 1 });
+  pen.path('M-29 8H9V18H-29Z', { fill: INK.white, ink: INK.ink });
+  pen.path('M-24 10.5v5M-18.5 10.5v5M-13 10.5v5M-7.5 10.5v5M-2 10.5v5M3.5 10.5v5', { ink: INK.ink, width: 2.2 });
+  pen.path('M-30 8V3Q-30 -6 -21 -6H9V-25H27V-2Q27 8 15 8Z', { fill: INK.pump, ink: INK.ink, width: 2.4 });
+  pen.path('M-20 2.5H6Q18 2.5 18 -8V-17M14.5 -13L18 -18L21.5 -13', { ink: '#BFEFF8', width: 2.2 });
+  pen.path('M6.5 -30H29.5V-25H6.5Z', { fill: INK.steel, ink: INK.ink });
+  pen.path('M-25 -6V-29Q-25 -34 -20 -34H-6Q-1 -34 -1 -29V-6Z', { fill: INK.steel, ink: INK.ink, width: 2.2 });
+  pen.path('M-25 -12H-1M-25 -17H-1M-25 -22H-1', { ink: INK.ink, width: 1.5 });
+  pen.path('M-16.5 -30.5h7v4h-7Z', { fill: on ? '#8FE3B0' : '#6B5A55', ink: INK.ink, width: 1.2 });
 }
 
-/** Air pump, centred on its body. */
+/** Air pump on its board, open to the eye: a coil moves a diaphragm in bellows, and three hoses leave its valve head; the air line begins at its left. */
 export function airPump(pen: Pen): void {
-  pen.rect(-34, -20, 68, 38, { fill: INK.airPump, ink: INK.ink, width: 2.4 }, 8);
-  pen.rect(-26, -12, 30, 22, { fill: '#F4D2B4', ink: INK.ink, width: 1.6 }, 4);
-  for (let i = 0; i < 3; i += 1) pen.line(-22, -7 + i * 6, 0, -7 + i * 6, { ink: INK.ink, width: 1.6 });
-  pen.circle(18, -1, 7.5, { fill: INK.steel, ink: INK.ink });
-  pen.path('M18 -1l4 -4', { ink: INK.ink });
-  pen.rect(-28, 18, 10, 6, { fill: INK.ink });
-  pen.rect(18, 18, 10, 6, { fill: INK.ink });
+  hose(pen, 'M-37 -9C-46 -9 -45 0 -54 0M-37 8C-46 8 -45 0 -54 0M-37 -0.5H-54');
+  pen.path('M-44 15H40V21H-44Z', { fill: INK.steel, ink: INK.ink });
+  pen.path('M8 -17H36V15H8Z', { fill: INK.steelDark, ink: INK.ink, width: 2.2 });
+  pen.path('M13 -17V15M31 -17V15', { ink: INK.ink, width: 1 });
+  pen.path('M15 -10H29V9H15Z', { fill: INK.airPump, ink: INK.ink, width: 1.8 });
+  pen.path('M15 -6.2H29M15 -2.4H29M15 1.4H29M15 5.2H29', { ink: INK.ink, width: 1.2 });
+  pen.path('M8 -4H0V3H8', { ink: INK.ink, width: 2.4 });
+  pen.path('M-20 -13L-16 -10L-12 -13L-8 -10L-4 -13L0 -10V9L-4 12L-8 9L-12 12L-16 9L-20 12Z', { fill: INK.mat, ink: INK.ink });
+  pen.path('M-16 -10V9M-12 -13V12M-8 -10V9M-4 -13V12', { ink: INK.ink, width: 1.2 });
+  pen.path('M-30 -13H-20V15H-30Z', { fill: INK.pipe, ink: INK.ink });
+  for (const y of [-9, -0.5, 8]) pen.path(`M-30 ${y - 3}H-37V${y + 3}H-30Z`, { fill: INK.white, ink: INK.ink, width: 1.6 });
 }
 
 /** Arrowhead along the flow, centred. */

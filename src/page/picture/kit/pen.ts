@@ -1,6 +1,8 @@
 // The pen: draws paths, in world units, onto a 2D canvas that becomes a texture. Round caps and joins everywhere.
 import { INK } from './palette';
 
+/** Text in the picture is never smaller than this on screen, px. */
+export const LEAST_TEXT_px = 15;
 export const FONT = "'Atkinson Hyperlegible Next Variable', 'Atkinson Hyperlegible Next', system-ui, sans-serif";
 
 /** How a shape is inked. Widths and dashes in world units. */

@@ -1,11 +1,12 @@
 // A plain vessel in section, for a kind of stage without a drawing of its own: straight walls, water, specks and sludge.
 import { block, tankCut } from './parts';
 import { hollowOf, type StageDrawing } from './kit';
-import { WALL } from '../scene/layout';
+import { WALL } from './boxes';
 import { flatBed, Sludge, Specks } from './solids';
 import { StraightWater } from './water';
 
 export const plainVessel: StageDrawing = {
+  place: 'loop', widths: [110, 140], inHand: [120, 120, 24], on: 'block', inlet: 'side',
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

@@ -6,10 +6,10 @@ import { scatter } from './curves';
 import type { Pen } from './pen';
 import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
-import type { Load } from './loads';
+import { BLOCKAGE, type Load } from './loads';
 import type { Live, Moment } from './moment';
 import { Ready } from './ready';
-import { SPECKS } from './sheets';
+import { SPECKS } from './bits';
 import { Stepped } from './stepped';
 import type { Surfaced } from './gas';
 
@@ -139,7 +139,6 @@ export function flatBed(id: string, x: number, w: number, floor: number, height:
 }
 
 const STEPS = 24;
-const BLOCKAGE: Load = { variable: 'clog', full: 1 };
 
 /** Dirt caught in a mat: it fills from the top as pores block, or all through where water comes from all sides. */
 export class MatDirt implements Live {

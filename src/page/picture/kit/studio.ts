@@ -3,6 +3,8 @@ import { CANVAS, GameObjects, type Scene, type Textures } from 'phaser';
 import { Pen } from './pen';
 import { PlainImage } from './plainImage';
 
+/** What moves or is hidden on the picture; its setters of fractions are called only on a change that can be seen. */
+export type Image = GameObjects.Image;
 /** A drawing baked for one place: its top left corner in world units and its scale. */
 export interface Plate { key: string; x: number; y: number; scale: number; width_px: number; height_px: number }
 export interface Rect { x: number; y: number; w: number; h: number }

@@ -1,12 +1,13 @@
 // Plants of a bed: leaves as large as their mass, roots as fouled as their mat, stress in shape and colour.
 import type { GameObjects, Textures } from 'phaser';
-import { cropArt, FULL_LEAF_g_m2 } from './cropArt';
+import type { Fit, Place } from '../kit/crops';
 import { NO_FIGURE, type Dials } from '../kit/dials';
 import type { Kit } from '../kit/kit';
+import { cropDrawing } from '../scene/drawingOf';
 import { cropAt } from './living';
 import type { Live, Moment } from '../kit/moment';
 import { Ready } from '../kit/ready';
-import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame } from '../kit/sheets';
+import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame, type Sheets } from './sheets';
 
 /** Shares of the full mass at which the drawing passes to the next of four sizes. */
 const STEPS = [0.15, 0.4, 0.75] as const;
@@ -26,13 +27,13 @@ const FOULED = Uint8Array.from({ length: BIASES.length * (PARTS + 1) }, (_, i) =
 });
 
 /** Size 1–4 of the drawing. @param full leaf mass at which the plant fills its place, g/m² */
-export function leafSize(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+export function leafSize(leafDry_g_m2: number, full: number): number {
   const share = leafDry_g_m2 / full;
   return share < STEPS[0] ? 1 : share < STEPS[1] ? 2 : share < STEPS[2] ? 3 : 4;
 }
 
 /** Scale of the drawing within its size, 0.88–1.12. */
-export function leafScale(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
+export function leafScale(leafDry_g_m2: number, full: number): number {
   const share = Math.max(0, Math.min(1, leafDry_g_m2 / full));
   const size = leafSize(leafDry_g_m2, full);
   const low = size === 1 ? 0 : STEPS[size - 2];
@@ -44,11 +45,6 @@ export function leafScale(leafDry_g_m2: number, full = FULL_LEAF_g_m2): number {
 export function fouling(rootMat_g_m2: number, rootHealth: number): number {
   return Math.max(0, Math.min(1, Math.max(rootMat_g_m2 / FOULED_g_m2, 1 - rootHealth)));
 }
-
-/** Where a plant stands and its roots begin; lean in radians, 0 upright. */
-export interface Place { x: number; y: number; rootX: number; rootY: number; lean: number }
-/** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
-export interface Fit { scale: number; depth: number; wide: number }
 
 /** mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of fouling of its bias begin */
 interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; own: number; leafAt: number; rootAt: number }
@@ -85,11 +81,11 @@ export class Crop implements Live {
   private readonly seen: Int32Array;
 
   /** @param layers what is put between the roots and the leaves */
-  constructor(kit: Kit, private readonly id: string, places: readonly Place[], fit: Fit, layers: () => void) {
+  constructor(kit: Kit, sheets: Sheets, private readonly id: string, places: readonly Place[], fit: Fit, layers: () => void) {
     this.dials = kit.dials;
     this.seen = new Int32Array(2 * places.length).fill(NO_FIGURE);
-    const sheet = kit.sheets.plants;
-    const arts = [...kit.sheets.living.crops].map((name) => ({ name, art: cropArt(name) }));
+    const sheet = sheets.plants;
+    const arts = [...sheets.living.crops].map((name) => ({ name, art: cropDrawing(name) }));
     const step_g_m2 = Math.min(...arts.map(({ art }) => art.full_g_m2)) / PARTS;
     for (const { name, art } of arts) {
       const leaves: Textures.Frame[] = [];

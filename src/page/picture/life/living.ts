@@ -1,5 +1,6 @@
 // Which fish and crops a plan has, over all its days, and which of them live in a stage at a moment. Pure.
 import type { Plan } from '../kit/terms';
+import { ANY_CROP, ANY_SPECIES } from '../scene/drawingOf';
 
 /** Species and crops to be drawn; each set holds at least one, so that a picture is never without. */
 export interface Living { species: ReadonlySet<string>; crops: ReadonlySet<string> }
@@ -12,8 +13,8 @@ export function livingOf(plan: Plan): Living {
     if (action.do === 'stock') species.add(action.species);
     if (action.do === 'plant') crops.add(action.crop);
   }
-  if (species.size === 0) species.add('tilapia');
-  if (crops.size === 0) crops.add('lettuce');
+  if (species.size === 0) species.add(ANY_SPECIES);
+  if (crops.size === 0) crops.add(ANY_CROP);
   return { species, crops };
 }
 

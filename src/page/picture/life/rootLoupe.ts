@@ -5,7 +5,7 @@ import type { Pen } from '../kit/pen';
 import { roots } from './rootsArt';
 import { fouling } from './crop';
 import type { Kit } from '../kit/kit';
-import type { StageBox } from '../scene/layout';
+import type { StageBox } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
 
 const STEPS = 8;

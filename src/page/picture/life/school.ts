@@ -5,10 +5,10 @@ import { distressAt, fishDistress } from '../marks/marks';
 import { NO_FIGURE, type Dials } from '../kit/dials';
 import type { Kit } from '../kit/kit';
 import type { Live, Moment } from '../kit/moment';
-import { lately } from '../marks/happenings';
+import { lately } from '../kit/happenings';
 import { speciesIn } from './living';
 import { FAR, Ready } from '../kit/ready';
-import { BEAT_FRAMES, FISH_BAKED, fishFrame } from '../kit/sheets';
+import { BEAT_FRAMES, FISH_BAKED, fishFrame, type Sheets } from './sheets';
 import type { Surfaced } from '../kit/gas';
 import type { ComfortBand, Plan } from '../kit/terms';
 import { LEVEL_STEP, levelSteps } from '../kit/water';
@@ -91,22 +91,22 @@ export class School implements Live {
   private readonly sides = new Int32Array(MOST_FISH);
   private readonly turned = new Float64Array(MOST_FISH);
 
-  constructor(kit: Kit, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
+  constructor(kit: Kit, sheets: Sheets, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
     this.dials = kit.dials;
     this.places = { number: kit.dials.inSteps(id, 'number', UNTOLD, 1), mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g), level: levelSteps(kit, id, water.level), welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS) };
     this.troubles = TROUBLES.map(({ variable, size, otherwise }) => ({ steps: kit.dials.inSteps(id, variable, otherwise, size), distress: fishDistress([], variable, size) }));
     const random = scatter(41);
-    for (const species of kit.sheets.living.species) {
+    for (const species of sheets.living.species) {
       this.kinds.push(species);
-      for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(kit.sheets.fish.frame(fishFrame(species, unwell, i)));
+      for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(sheets.fish.frame(fishFrame(species, unwell, i)));
     }
     const [first] = this.kinds;
     for (let i = 0; i < MOST_FISH; i += 1) {
       const lane = (LANES[i] + 0.2 + random() * 0.6) / MOST_FISH;
-      this.swimmers.push({ image: kit.sheets.fish.image(fishFrame(first, false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.08 + random() * 0.2, frame: 3 });
+      this.swimmers.push({ image: sheets.fish.image(fishFrame(first, false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.08 + random() * 0.2, frame: 3 });
     }
-    for (let i = 0; i < MOST_DEAD; i += 1) this.dead.push(kit.sheets.fish.image(fishFrame(first, true, 3)).setVisible(false));
-    this.natural = kit.sheets.fish.natural;
+    for (let i = 0; i < MOST_DEAD; i += 1) this.dead.push(sheets.fish.image(fishFrame(first, true, 3)).setVisible(false));
+    this.natural = sheets.fish.natural;
   }
 
   private readonly natural: number;

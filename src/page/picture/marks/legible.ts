@@ -1,5 +1,5 @@
 // How large words and numbers in the picture are at least: for one person at a screen, and for a class before a wall.
-import { LEAST_TEXT_px } from './planMarks';
+import { LEAST_TEXT_px } from '../kit/pen';
 
 /** Heights of type on the page, px. inSoil: numbers stand in the ground under their tanks, so that large ones hide no fish and no roots. */
 export interface Legible { text_px: number; number_px: number; inSoil: boolean }

@@ -1,8 +1,8 @@
 // Names of the stages, written over them in the picture.
 import { stageName } from '../../../words/stageNames';
-import { cropArt } from '../life/cropArt';
 import { FONT } from '../kit/pen';
-import { WALL } from '../scene/layout';
+import { WALL } from '../kit/boxes';
+import { cropDrawing, sideDrawingOf } from '../scene/drawingOf';
 import { placeNames, type NameWish } from './names';
 import type { PictureInput } from '../scene/picture';
 import { nameAbove, pitOf, tableOf } from '../scene/places';
@@ -32,7 +32,7 @@ export function showNames(studio: Studio, { layout, plan, building, living, legi
   context.font = `680 ${size}px ${FONT}`;
   const measure = (text: string): number => context.measureText(text).width;
   const all = [...plan.loop, ...plan.side];
-  const reach = building ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropArt(crop).reach));
+  const reach = building ? SEEDLING_REACH : Math.max(...[...living.crops].map((crop) => cropDrawing(crop).reach));
   const wishes: NameWish[] = layout.stages.map((box) => {
     const words = stageName(all, box.id);
     if (box.stand === 'pit') return { id: box.id, words, x: box.x - WALL - 40, y: (box.level + box.floor) / 2, room: 120, align: 'right' };
@@ -41,14 +41,14 @@ export function showNames(studio: Studio, { layout, plan, building, living, legi
   });
   for (const side of layout.sides) {
     const words = stageName(all, side.id);
-    if (side.kind === 'baseDosing') {
+    if (sideDrawingOf(side.kind).place === 'overRim') {
       const high = side.rim - OVER_TANK - 2 * line < viewTop + CARD_px / studio.cssScale;
       wishes.push({ id: side.id, words, x: side.x + side.w / 2, y: side.rim - (high ? CLOSE_OVER : OVER_TANK), room: high ? Infinity : 100, align: 'center' });
     }
     else wishes.push({ id: side.id, words, x: Math.min(side.x - BESIDE, side.x + side.w / 2 - tagHalf - BESIDE_NUMBER), y: (side.rim + side.floor) / 2, room: 120, align: 'right' });
   }
   const things = [
-    ...layout.sides.map((side) => (side.kind === 'baseDosing' ? tableOf(side) : pitOf(side))),
+    ...layout.sides.map((side) => (sideDrawingOf(side.kind).place === 'overRim' ? tableOf(side) : pitOf(side))),
     ...layout.stages.filter(({ stand }) => stand === 'pit').map(pitOf),
   ];
   const names = placeNames(wishes.filter(({ id }) => told === null || told.includes(id)), line, layout.width, measure, { things, top: viewTop + 2 });

@@ -4,16 +4,15 @@ import type { Drag } from '../../state/common/state';
 import { say } from '../../../words/say';
 import { withUnit } from '../../../words/units';
 import { INK } from '../kit/palette';
-import type { Pen } from '../kit/pen';
+import { LEAST_TEXT_px, type Pen } from '../kit/pen';
 import type { GapBox } from '../scene/gaps';
-import { BAR_UNDER_RIM, isSprayed } from '../kit/kinds';
-import type { StageBox, WorldLayout } from '../scene/layout';
+import { BAR_UNDER_RIM } from '../kit/shapes';
+import type { StageBox } from '../kit/boxes';
+import { drawingOf } from '../scene/drawingOf';
+import type { WorldLayout } from '../scene/layout';
 import { steppedTags } from '../scene/places';
 import { OVER_RIM } from '../water/plumbing';
 import type { Studio } from '../kit/studio';
-
-/** Text in the picture is never smaller than this on screen, px. */
-export const LEAST_TEXT_px = 15;
 
 /** Mean width of a letter as a share of its height. */
 const LETTER = 0.56;
@@ -34,7 +33,7 @@ function heightTag(pen: Pen, x: number, y: number, words: string, size: number, 
 }
 
 /** The level that counts for the flow: where water stands, or where it is sprayed in. */
-const levelOf = (box: StageBox): number => (isSprayed(box.kind) ? box.rim + BAR_UNDER_RIM : box.level);
+const levelOf = (box: StageBox): number => (drawingOf(box.kind).inlet === 'bar' ? box.rim + BAR_UNDER_RIM : box.level);
 
 /** Where the height of a level is printed. */
 export const heightY = (box: StageBox, text: number): number => levelOf(box) + Math.min((box.floor - levelOf(box)) * 0.5, 34 + text * 0.4);

@@ -4,9 +4,9 @@ import type { Mark } from '../../state/common/state';
 import { TINTS, type Tint } from '../../state/common/tints';
 import { figure } from '../../../words/units';
 import { INK } from '../kit/palette';
-import type { Pen } from '../kit/pen';
 import { NO_FIGURE, TRACE, type Dials } from '../kit/dials';
 import { Limits } from './marks';
+import { signInk } from '../kit/signInk';
 import type { Live, Moment } from '../kit/moment';
 import type { ComfortBand } from '../kit/terms';
 import type { Sheet, SheetEntry, Studio } from '../kit/studio';
@@ -20,18 +20,6 @@ const LETTERS = '0123456789.,<−–';
 const NARROW = '.,';
 const LONGEST = 6;
 const PULSE_s = 1.4;
-
-export function markInk(pen: Pen, mark: Mark): void {
-  if (mark === 'fine') pen.path('M-7 0l5 6L8 -7', { ink: INK.good, width: 3.6 });
-  if (mark === 'watch') {
-    pen.path('M0 -10L11 9H-11Z', { fill: INK.amber, ink: INK.ink, width: 2 });
-    pen.path('M0 -3V3M0 6v.4', { ink: INK.ink, width: 2.4 });
-  }
-  if (mark === 'act') {
-    pen.path('M0 -11L11 0L0 11L-11 0Z', { fill: INK.red, ink: INK.ink, width: 2 });
-    pen.path('M0 -5V1M0 4.6v.4', { ink: '#fff', width: 2.6 });
-  }
-}
 
 const cardName = (halves: number, marked: boolean, chosen: boolean): string => `card ${halves} ${marked ? 'm' : ''}${chosen ? 'c' : ''}`;
 
@@ -60,7 +48,7 @@ export class TagSheet {
     for (const letter of LETTERS) {
       entries.push({ name: letter, x: -SIZE / 2, y: -SIZE, w: SIZE, h: SIZE * 1.3, draw: (pen) => pen.text(letter, 0, 0, { size: SIZE, weight: 760 }) });
     }
-    for (const mark of ['fine', 'watch', 'act'] as const) entries.push({ name: mark, x: -14, y: -14, w: 28, h: 28, draw: (pen) => pen.at(0, 0, () => markInk(pen, mark), 0, 0.95) });
+    for (const mark of ['fine', 'watch', 'act'] as const) entries.push({ name: mark, x: -14, y: -14, w: 28, h: 28, draw: (pen) => pen.at(0, 0, () => signInk(pen, mark), 0, 0.95) });
     for (let tenths = 1; tenths <= 2 * LONGEST; tenths += 1) {
       for (const marked of [false, true]) {
         for (const chosen of [false, true]) entries.push(this.card(tenths, marked, chosen));

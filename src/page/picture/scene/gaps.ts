@@ -1,5 +1,6 @@
 // The gaps of a loop: places between stages where a part can be dropped, and which of them a point means.
-import type { StageBox } from './layout';
+import type { StageBox } from '../kit/boxes';
+import { lifts } from './drawingOf';
 import type { StageSpec } from '../kit/terms';
 
 /** Gap g stands before loop[g]; gap loop.length closes the loop, ahead of the fish tank. */
@@ -22,7 +23,7 @@ const REACH = 220;
  * @param boxes the tanks from left to right
  */
 export function gapsOf(loop: readonly StageSpec[], boxes: readonly StageBox[], width: number): GapBox[] {
-  const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = loop.findIndex((stage) => lifts(stage.kind));
   const gaps: GapBox[] = [];
   const add = (gap: number, left: StageBox | null, right: StageBox | null): void => {
     const from = left === null ? Math.max(34, (right?.x ?? 0) - 140) + BESIDE : left.x + left.w + BESIDE;

@@ -4,24 +4,17 @@ import type { Drag } from '../../state/common/state';
 import { INK, WATER_BANDS } from '../kit/palette';
 import { tankBack } from '../kit/parts';
 import { spaceOf } from '../kit/kit';
-import type { StageBox } from './layout';
-import { drawingOf } from '../stages/drawings';
+import type { StageBox } from '../kit/boxes';
+import { drawingOf } from './drawingOf';
 import type { Studio } from '../kit/studio';
 import { light } from '../kit/water';
 import type { StageSpec } from '../kit/terms';
 
-/** Size at which a part is shown in the hand before the design knows its levels: width, depth under water, freeboard. */
-const SIZES: Readonly<Record<string, readonly [number, number, number]>> = {
-  conicalClarifier: [112, 200, 20], swirlSeparator: [104, 176, 20], drumFilter: [124, 110, 50], beadFilter: [94, 160, 30], sandFilter: [94, 160, 30], cartridgeFilter: [74, 130, 30], uvUnit: [136, 50, 12],
-  movingBedBiofilter: [146, 160, 26], tricklingFilter: [116, 20, 250], nftChannel: [300, 26, 34], mediaBed: [280, 62, 18], tower: [210, 20, 290],
-  radialFlowSettler: [112, 190, 20], fineFilter: [112, 168, 24], degassingTank: [146, 160, 26], raftBed: [300, 66, 16], fishTank: [240, 200, 24], sump: [140, 110, 40],
-};
-const OTHER: readonly [number, number, number] = [120, 120, 24];
 const TILT = 0.07;
 const PALE = WATER_BANDS[1].toString(16).padStart(6, '0');
 
 function boxOf(spec: StageSpec): StageBox {
-  const [w, depth, free] = SIZES[spec.kind] ?? OTHER;
+  const [w, depth, free] = drawingOf(spec.kind).inHand;
   return { id: spec.id, kind: spec.kind, spec, index: 0, x: -w / 2, w, rim: -depth / 2 - free, level: -depth / 2, floor: depth / 2, brim: -depth / 2 - free, stand: 'block', entry: 'above', level_cm: 0, fall_cm: 0 };
 }
 
@@ -53,7 +46,7 @@ export class Hand {
     const lean = Math.sin(TILT);
     const space = { x: upright.x - upright.h * lean, y: upright.y - upright.w * lean, w: upright.w + 2 * upright.h * lean, h: upright.h + 2 * upright.w * lean };
     const plate = this.studio.bake(space, (pen) => pen.at(0, 0, () => {
-      if (spec.kind !== 'tower') pen.rect(box.x - 4, box.rim + 8, box.w + 24, box.floor - box.rim + 12, { fill: INK.shadow, alpha: 0.2 }, 10);
+      if (drawing.lives !== 'leaningPlants') pen.rect(box.x - 4, box.rim + 8, box.w + 24, box.floor - box.rim + 12, { fill: INK.shadow, alpha: 0.2 }, 10);
       if (drawing.back) drawing.back(pen, box);
       else tankBack(pen, box.x, box.rim, box.w, box.floor - box.rim);
       const water = drawing.waterPath(box);

@@ -1,7 +1,9 @@
 // Where everything of a loop stands in the picture: heights true to the design's levels, widths fitted to the view.
 // World units; the ground is y = 0, up is negative.
 import { gapsOf, type GapBox } from './gaps';
-import { BAR_UNDER_RIM, BASIN_WATER, CHANNEL_OVER, CHANNEL_UNDER, hasCone, HULL_OVER, isClosed, isSprayed, LEAST_SPRAY, onTable, widthsOf } from '../kit/kinds';
+import { type PumpBox, type SideBox, type Stand, type StageBox, WALL } from '../kit/boxes';
+import { PIT } from '../kit/shapes';
+import { drawingOf, lifts, sideDrawingOf } from './drawingOf';
 import { pipesOf, returnPipe, sidePipes, type PipeRun } from '../water/plumbing';
 import type { DesignCheck, DesignStage, SideSpec, StageSpec } from '../kit/terms';
 
@@ -10,33 +12,10 @@ const LEAST_UNITS_PER_M = 200;
 const MOST_STRETCH = 1.45;
 /** A settler's valve needs this room over the ground; its cone is drawn that much shorter where it stands low. */
 const VALVE_ROOM = 34;
-/** A basin under a sprayed stage stands this high over the ground, if the fall allows it. */
-const LEAST_STAND = 22;
 /** The basin of a sprayed stage stands this much over the next level. */
 const BASIN_OVER_NEXT_m = 0.1;
 /** What a rim stands over its water at least, as the hydraulics take it. */
 const LEAST_FREEBOARD_m = 0.05;
-/** Thickness of a cut wall. */
-export const WALL = 9;
-
-export type Stand = 'block' | 'legs' | 'table' | 'pit';
-
-/** A tank: x and w are its inner left edge and inner width; y of rim, of the water at rest and of the inner floor. */
-export interface StageBox {
-  id: string; kind: string; spec: StageSpec;
-  /** place in the loop */
-  index: number;
-  x: number; w: number; rim: number; level: number; floor: number;
-  /** y at which its water runs over, true to the design; the drawn rim may stand higher */
-  brim: number;
-  stand: Stand;
-  /** whether its water comes over the rim or through the wall on the left */
-  entry: 'above' | 'wall';
-  /** level above the ground, cm, and the fall to the next stage, cm, as designed */
-  level_cm: number; fall_cm: number;
-}
-export interface SideBox { id: string; kind: 'mineralisationTank' | 'baseDosing'; host: string; x: number; w: number; rim: number; level: number; floor: number }
-export interface PumpBox { id: string; host: string; x: number; y: number }
 export interface WorldLayout {
   /** height of a metre */
   unitsPerM: number;
@@ -55,6 +34,8 @@ const RIGHT = 52;
 /** Room over the highest rim for names, the air line and the roof. */
 const HEADROOM = 236;
 const PIT_ROOM = 62;
+/** A tank over a rim stands this high over it, and over the ground. */
+const OVER_HOST = 40;
 
 export interface LayoutInput {
   design: DesignCheck; loop: readonly StageSpec[]; side: readonly SideSpec[];
@@ -63,14 +44,12 @@ export interface LayoutInput {
 }
 
 function standOf(kind: string, floor: number): Stand {
-  if (floor > 12) return 'pit';
-  if (hasCone(kind)) return 'legs';
-  return onTable(kind) ? 'table' : 'block';
+  return floor > PIT ? 'pit' : drawingOf(kind).on;
 }
 
 /** Loop order → order on screen: what the pump lifts water into stands at the far left, then the fish tank and all that follows. */
 export function screenOrder(loop: readonly StageSpec[]): number[] {
-  const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = loop.findIndex((stage) => lifts(stage.kind));
   const order: number[] = [];
   if (pump >= 0) for (let i = pump + 1; i < loop.length; i += 1) order.push(i);
   for (let i = 0; i < (pump >= 0 ? pump : loop.length); i += 1) order.push(i);
@@ -94,7 +73,7 @@ export function layOut(input: LayoutInput): WorldLayout | null {
     if (stage === undefined) return null;
     boxes.push({ id: spec.id, kind: spec.kind, spec, index, x: 0, w: 0, rim: 0, level: 0, floor: 0, brim: 0, stand: 'block', entry: 'wall', level_cm: stage.level_m * 100, fall_cm: stage.fall_m * 100 });
   }
-  const shallow = side.some((one) => one.kind === 'mineralisationTank') ? 150 : 60;
+  const shallow = Math.max(60, ...side.map(({ kind }) => sideDrawingOf(kind)).map(({ place, size }) => (place === 'pit' ? size.floor : 0)));
   let span = raise(boxes, found, LEAST_UNITS_PER_M, shallow);
   const width = fitWidths(boxes, (span.bottom - span.top) * aspect, design);
   // a tall view lets a metre stand taller, and every fall with it
@@ -104,8 +83,8 @@ export function layOut(input: LayoutInput): WorldLayout | null {
   span = raise(boxes, found, unitsPerM, shallow);
   const { top, bottom } = span;
   const sides = placeSides(side, boxes, loop);
-  const pumpSpec = loop.find((stage) => stage.kind === 'returnPump');
-  const pump = pumpSpec === undefined ? null : placePump(pumpSpec.id, boxes, loop);
+  const pumpSpec = loop.find((stage) => lifts(stage.kind));
+  const pump = pumpSpec === undefined ? null : placePump(pumpSpec, boxes, loop);
   const trench = bottom - PIT_ROOM + 30;
   const pipes = pipesOf(loop, boxes);
   const layout: WorldLayout = { unitsPerM, width, top, bottom, airLine: top + 134, stages: boxes, sides, gaps: gapsOf(loop, boxes, width), pump, pipes };
@@ -129,29 +108,16 @@ function raise(boxes: readonly StageBox[], found: ReadonlyMap<string, DesignStag
     box.rim = Math.min(-(stage.floor_m + stage.height_m) * unitsPerM, box.level - 12);
     box.stand = standOf(box.kind, box.floor);
     if (box.stand === 'legs') box.floor = Math.max(box.level + 40, Math.min(box.floor, -VALVE_ROOM));
-    shape(box, Math.min(stage.fall_m - BASIN_OVER_NEXT_m, stage.height_m - BASIN_OVER_NEXT_m) * unitsPerM);
+    drawingOf(box.kind).raise?.(box, Math.min(stage.fall_m - BASIN_OVER_NEXT_m, stage.height_m - BASIN_OVER_NEXT_m) * unitsPerM);
     top = Math.min(top, box.rim);
     deepest = Math.max(deepest, box.floor);
   }
   return { top: top - HEADROOM, bottom: deepest + WALL + PIT_ROOM };
 }
 
-/** Kinds whose water is not where a plain tank has it: sprayed ones hang under their level, films are drawn deeper, hulls close over the water. */
-function shape(box: StageBox, drop: number): void {
-  if (isSprayed(box.kind)) {
-    box.rim = box.level - BAR_UNDER_RIM;
-    box.floor = Math.max(box.level + LEAST_SPRAY, Math.min(box.level + drop + BASIN_WATER, -LEAST_STAND));
-    box.level = box.floor - BASIN_WATER;
-    box.stand = box.floor > 12 ? 'pit' : 'block';
-  } else if (box.kind === 'nftChannel') {
-    box.rim = box.level - CHANNEL_OVER;
-    box.floor = box.level + CHANNEL_UNDER;
-  } else if (isClosed(box.kind)) box.rim = Math.min(box.rim, box.level - HULL_OVER);
-}
-
 function fitWidths(boxes: StageBox[], wanted: number, design: DesignCheck): number {
   const gaps = boxes.length;
-  const limits = boxes.map((box) => widthsOf(box.kind));
+  const limits = boxes.map((box) => drawingOf(box.kind).widths);
   const preferred = boxes.map((box, i) => {
     const metres = design.stages.find((stage) => stage.id === box.id)?.width_m ?? 0;
     return Math.max(limits[i][0], Math.min(limits[i][1], metres * LEAST_UNITS_PER_M));
@@ -186,25 +152,20 @@ function fitWidths(boxes: StageBox[], wanted: number, design: DesignCheck): numb
   return width;
 }
 
-function placePump(id: string, boxes: readonly StageBox[], loop: readonly StageSpec[]): PumpBox | null {
-  const at = loop.findIndex((stage) => stage.kind === 'returnPump');
+function placePump({ id, kind }: StageSpec, boxes: readonly StageBox[], loop: readonly StageSpec[]): PumpBox | null {
+  const at = loop.findIndex((stage) => lifts(stage.kind));
   const host = boxes.find((box) => box.index === at - 1);
-  return host === undefined ? null : { id, host: host.id, x: host.x + host.w - 40, y: host.floor - 19 };
+  return host === undefined ? null : { id, kind, host: host.id, x: host.x + host.w - 40, y: host.floor - 19 };
 }
 
 function placeSides(side: readonly SideSpec[], boxes: readonly StageBox[], loop: readonly StageSpec[]): SideBox[] {
-  const placed: SideBox[] = [];
-  for (const one of side) {
-    if (one.kind === 'baseDosing') {
-      const host = boxes.find((box) => box.id === one.into);
-      if (host === undefined) continue;
-      const floor = Math.min(host.rim - 40, -40);
-      placed.push({ id: one.id, kind: one.kind, host: host.id, x: host.x + host.w / 2 - 30, w: 66, rim: floor - 60, level: floor - 42, floor });
-    } else {
-      const host = boxes.find((box) => one.takes.includes(box.id)) ?? boxes.find((box) => box.id === loop[0].id);
-      if (host === undefined) continue;
-      placed.push({ id: one.id, kind: one.kind, host: host.id, x: host.x + host.w / 2 - 73, w: 146, rim: 24, level: 52, floor: 150 });
-    }
-  }
-  return placed;
+  return side.flatMap((one) => {
+    const { place, size } = sideDrawingOf(one.kind);
+    const over = 'into' in one ? boxes.find((box) => box.id === one.into) : undefined;
+    const drained = 'takes' in one ? boxes.find((box) => one.takes.includes(box.id)) ?? boxes.find((box) => box.id === loop[0].id) : undefined;
+    const host = over ?? drained;
+    if (host === undefined) return [];
+    const floor = place === 'pit' ? 0 : Math.min(host.rim - OVER_HOST, -OVER_HOST);
+    return [{ id: one.id, kind: one.kind, host: host.id, x: host.x + (host.w - size.w) / 2, w: size.w, rim: floor + size.rim, level: floor + size.level, floor: floor + size.floor }];
+  });
 }

@@ -3,6 +3,7 @@ import { Scene } from 'phaser';
 import type { DesignCheck } from '../../state/common/contract';
 import type { PageState } from '../../state/common/page';
 import { buildOf, designOf, dragOf, planOf } from '../../state/common/selectors';
+import { TINTS } from '../../state/common/tints';
 import { aeratedStages } from './aerated';
 import { INK, rgb } from '../kit/palette';
 import { FONT } from '../kit/pen';
@@ -14,7 +15,7 @@ import { livingKey, livingOf } from '../life/living';
 import { Moment } from '../kit/moment';
 import { Picture, type PictureInput } from './picture';
 import { closeView, frameOf, viewBetween, wholeView, type Frame, type View } from './sight';
-import { bakeSheets, sheetsOnto, type Sheets } from '../kit/sheets';
+import { bakeSheets, sheetsOnto, type Sheets } from '../life/sheets';
 import { evenShapes, Studio } from '../kit/studio';
 import type { PageSource, Plan } from '../kit/terms';
 
@@ -42,7 +43,7 @@ export class LoopScene extends Scene {
   /** by which sizes are pulled in the picture that is shown, and the one that is being pulled */
   handles: readonly Handle[] = [];
   pulled: Pulled | null = null;
-  private readonly moment = new Moment();
+  private readonly moment = new Moment(TINTS.ammonia);
   private picture: Picture | null = null;
   private hand: Hand | null = null;
   /** the picture that is being drawn */
@@ -105,7 +106,7 @@ export class LoopScene extends Scene {
     this.seen = state;
     this.seenPulled = this.pulled;
     this.moment.dt = dt;
-    this.moment.take(state);
+    this.moment.take(state, state.game.mode === 'class' ? state.game.scale : TINTS[state.view.tint]);
     this.picture.update(this.moment, state, this.pulled);
     if (drag === null) this.hand?.update(null, 0, 0);
     else {

@@ -2,6 +2,8 @@
 import type { GameObjects } from 'phaser';
 import type { PageState } from '../../state/common/page';
 import { buildOf } from '../../state/common/selectors';
+import { drewAir } from '../../state/run/pump';
+import { addsUp } from '../../state/run/readings';
 import { ground, houseOf } from './backdrop';
 import { Dials } from '../kit/dials';
 import { airPump, hose } from '../kit/parts';
@@ -10,9 +12,10 @@ import { INK, rgb } from '../kit/palette';
 import { HandleMarks } from '../marks/handleMarks';
 import type { Handle, Pulled } from './handles';
 import { Heavens, showSky } from '../weather/heavens';
-import { grows } from '../kit/kinds';
 import { showAround, spaceOf, wallSpace, type Kit } from '../kit/kit';
-import { type StageBox, type WorldLayout, WALL } from './layout';
+import { type StageBox, WALL } from '../kit/boxes';
+import { drawingOf, grows, isHome, pumpDrawingOf, sideDrawingOf } from './drawingOf';
+import type { WorldLayout } from './layout';
 import type { Legible } from '../marks/legible';
 import type { Living } from '../life/living';
 import type { Live, Moment } from '../kit/moment';
@@ -21,12 +24,10 @@ import { GapMarks, showLevels } from '../marks/planMarks';
 import { Pipe, Pour } from '../water/pipes';
 import { dropX, soilX, soilY, spread, steppedTags, tagX, tagY } from './places';
 import { RootLoupe } from '../life/rootLoupe';
-import type { Sheets } from '../kit/sheets';
+import { Crop } from '../life/crop';
+import { School } from '../life/school';
+import type { Sheets } from '../life/sheets';
 import { Spill } from '../water/spill';
-import { baseTank } from '../stages/baseTank';
-import { drawingOf } from '../stages/drawings';
-import { mineralisationTank } from '../stages/mineralisationTank';
-import { returnPump } from '../stages/returnPump';
 import type { Studio } from '../kit/studio';
 import { Tag, TagSheet } from '../marks/tags';
 import type { Plan } from '../kit/terms';
@@ -59,7 +60,13 @@ export class Picture {
   private veil: GameObjects.Image | null = null;
 
   constructor(private readonly studio: Studio, sheets: Sheets, private readonly input: PictureInput) {
-    this.kit = { studio, sheets, dials: new Dials(), aerated: input.aerated, unitsPerM: input.layout.unitsPerM };
+    const kit: Kit = {
+      studio, sheets, dials: new Dials(addsUp), aerated: input.aerated, unitsPerM: input.layout.unitsPerM,
+      school: (tank, water) => new School(kit, sheets, tank.id, tank.x, tank.w, tank.floor, water),
+      crop: (bed, places, fit, layers) => new Crop(kit, sheets, bed, places, fit, layers),
+      drewAir: (tank, { view, now_h }) => view !== null && drewAir(view, tank, now_h),
+    };
+    this.kit = kit;
   }
 
   /** Draws the picture from back to front, piece by piece, so that the page can do other things between; it is not shown before all is there. */
@@ -139,7 +146,7 @@ export class Picture {
     if (box.stand !== 'pit') this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
     if (drawing.back) this.studio.show(this.studio.bake(wallSpace(box), (pen) => drawing.back?.(pen, box)));
     this.lives.push(...drawing.live(this.kit, box));
-    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...returnPump(this.kit, layout.pump, box, layout.width));
+    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...pumpDrawingOf(layout.pump.kind).live(this.kit, layout.pump, box, layout.width));
     for (const run of layout.pipes) if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
     const front = (pen: Pen): void => drawing.front(pen, box);
     if (drawing.hollow) showAround(this.studio, wallSpace(box), drawing.hollow(box), front);
@@ -152,8 +159,7 @@ export class Picture {
   private showSides(): void {
     for (const side of this.input.layout.sides) {
       const host = this.input.layout.stages.find((box) => box.id === side.host);
-      if (side.kind === 'mineralisationTank') this.lives.push(...mineralisationTank(this.kit, side));
-      else if (host !== undefined) this.lives.push(...baseTank(this.kit, side, host));
+      if (host !== undefined) this.lives.push(...sideDrawingOf(side.kind).live(this.kit, side, host));
     }
   }
 
@@ -170,7 +176,7 @@ export class Picture {
     const soil = this.input.legible.inSoil ? this.soilRow(sheet) : null;
     const spots = [
       ...stages.map(({ id, kind }, i) => ({ id, kind, x: soil?.get(id) ?? tagX(stages[i]), y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale), half: this.tagHalf(sheet, kind) })),
-      ...this.input.layout.sides.filter((side) => side.kind === 'mineralisationTank').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
+      ...this.input.layout.sides.filter((side) => sideDrawingOf(side.kind).place === 'pit').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
     ].filter(({ id }) => this.tells(id));
     const ys = steppedTags(spots, sheet.height * scale, this.input.layout.bottom);
     spots.forEach(({ id, kind, x }, i) => add(id, kind, x, ys[i]));
@@ -182,7 +188,7 @@ export class Picture {
   }
 
   private tagHalf(sheet: TagSheet, kind: string): number {
-    return (sheet.width(USUAL_HALVES, kind === 'fishTank' || grows(kind)) * sheet.scale) / 2;
+    return (sheet.width(USUAL_HALVES, isHome(kind)) * sheet.scale) / 2;
   }
 
   /** Where the numbers stand in the ground, beside the close look at roots and the pits. */
@@ -262,7 +268,9 @@ export class Picture {
 
   private pumpRect(id: string): { x: number; y: number; w: number; h: number } | null {
     const { pump } = this.input.layout;
-    return pump !== null && pump.id === id ? { x: pump.x - 36, y: pump.y - 38, w: 72, h: 68 } : null;
+    if (pump === null || pump.id !== id) return null;
+    const { outline } = pumpDrawingOf(pump.kind);
+    return { ...outline, x: pump.x + outline.x, y: pump.y + outline.y };
   }
 
   destroy(): void {

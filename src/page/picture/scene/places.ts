@@ -1,26 +1,23 @@
 // Where the small things of a stage lie in the picture: its number tag, its air hose, how high its name stands. Pure.
-import { grows, hasCone, isClosed, isSprayed } from '../kit/kinds';
-import type { SideBox, StageBox } from './layout';
+import type { SideBox, StageBox } from '../kit/boxes';
+import { drawingOf, grows } from './drawingOf';
 
 /** Where the air hose goes down into a tank. */
 export function dropX(box: StageBox): number {
-  return box.kind === 'fishTank' ? box.x + box.w - 52 : box.x + box.w - 10;
+  return box.x + box.w - 10 - (drawingOf(box.kind).fitting ?? 0);
 }
 
 export function tagX(box: StageBox): number {
-  if (box.kind === 'fishTank') return box.x + (box.w - 42) / 2;
-  if (box.kind === 'mediaBed') return box.x + (box.w - 48) / 2;
-  return box.x + box.w / 2 - (box.stand === 'pit' ? 38 : 0);
+  return box.x + (box.w - (drawingOf(box.kind).fitting ?? 0)) / 2 - (box.stand === 'pit' ? 38 : 0);
 }
 
 /** @param scale of the tag against its art */
 export function tagY(box: StageBox, scale: number): number {
-  if (hasCone(box.kind)) return box.level + (box.floor - box.level) * (box.kind === 'radialFlowSettler' ? 0.4 : 0.5);
-  if (box.kind === 'nftChannel') return box.floor + 14 * scale;
-  if (grows(box.kind) || isSprayed(box.kind)) return box.floor + 4;
-  if (box.kind === 'drumFilter') return box.floor + 6;
-  if (box.kind === 'uvUnit') return box.floor + 12 + 10 * scale;
-  if (isClosed(box.kind)) return box.floor + 22 + 10 * scale;
+  const drawing = drawingOf(box.kind);
+  if (drawing.tagY !== undefined) return drawing.tagY(box, scale);
+  if (drawing.on === 'legs') return box.level + (box.floor - box.level) * 0.5;
+  if (grows(box.kind) || drawing.inlet === 'bar') return box.floor + 4;
+  if (drawing.inlet === 'fitting') return box.floor + 22 + 10 * scale;
   if (box.stand === 'pit') return box.floor + 12;
   return box.floor - 14 - 12 * scale;
 }
@@ -65,12 +62,8 @@ export function spread(row: readonly InRow[], gap: number): number[] {
 
 /** Room over a rim that is taken by what stands there, up to the name. @param reach of the crop over its bed */
 export function nameAbove(box: StageBox, reach: number): number {
-  if (box.kind === 'tower') return 22;
-  if (grows(box.kind)) return (box.kind === 'nftChannel' ? 0 : 10) + reach;
-  if (box.kind === 'degassingTank' || box.kind === 'movingBedBiofilter' || box.kind === 'tricklingFilter') return 62;
-  if (box.kind === 'uvUnit') return 12;
-  if (isClosed(box.kind)) return 46;
-  return 24;
+  const { over, inlet, lives } = drawingOf(box.kind);
+  return (over ?? (inlet === 'fitting' ? 46 : 24)) + (lives === 'plants' ? reach : 0);
 }
 
 /** Half the width of the small table a dosing tank stands on, and its height under the tank. */

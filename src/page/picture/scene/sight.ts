@@ -1,6 +1,6 @@
 // Where the picture is looked at from: all of the loop, or one stage from close by, and the way between. Pure.
 import type { WorldLayout } from './layout';
-import { grows } from '../kit/kinds';
+import { grows } from './drawingOf';
 
 /** How the picture lies on the page: page pixels of a world unit, and the world's x and y in the upper left corner. */
 export interface View { scale: number; left: number; top: number }

@@ -4,6 +4,7 @@ import { INK, rgb } from '../kit/palette';
 import { arrowHead } from '../kit/parts';
 import { courseOf, STEP, type Bend, type Course } from './course';
 import { LAST, NO_FIGURE, type Dials } from '../kit/dials';
+import { dashSpeed, FASTEST, FLOW_STEP_m3_d, SPEED_PER_m3_d } from '../kit/flow';
 import type { Kit } from '../kit/kit';
 import type { Live, Moment } from '../kit/moment';
 import type { PipeRun } from './plumbing';
@@ -13,19 +14,8 @@ import { BandColour, LEVEL_STEP, levelSteps } from '../kit/water';
 const RADIUS = 13;
 const SPACING = 32;
 const SAMPLES = SPACING / STEP;
-/** Speed of the dashes for a flow, world units per second and m³/d, within bounds that the eye can follow. */
-const SPEED_PER_m3_d = 1.3;
-const SLOWEST = 10;
-const FASTEST = 84;
-/** Flows are read in steps of this; less is none. */
-export const FLOW_STEP_m3_d = 0.01;
 /** Two to this power of such steps look alike. */
 const ALIKE = 4;
-
-/** Speed of the dashes in a pipe, units/s; 0 only where nothing flows. */
-export function dashSpeed(flow_m3_d: number): number {
-  return flow_m3_d > 0 ? Math.max(SLOWEST, Math.min(FASTEST, flow_m3_d * SPEED_PER_m3_d)) : 0;
-}
 
 /** Speeds by steps that look alike, up to the fastest. */
 const SPEEDS = new Ready(0, Math.ceil(FASTEST / SPEED_PER_m3_d / FLOW_STEP_m3_d) >> ALIKE, (alike) => dashSpeed(Math.max(1, alike << ALIKE) * FLOW_STEP_m3_d));

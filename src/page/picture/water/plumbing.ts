@@ -1,6 +1,7 @@
 // The course of every pipe: from overflow to overflow by gravity, and from the pump back to the top, buried under the ground.
-import { BAR_UNDER_RIM, hasCone, isClosed, isSprayed } from '../kit/kinds';
-import type { PumpBox, SideBox, StageBox } from '../scene/layout';
+import type { PumpBox, SideBox, StageBox } from '../kit/boxes';
+import { BAR_UNDER_RIM } from '../kit/shapes';
+import { drawingOf, lifts } from '../scene/drawingOf';
 import type { SideSpec, StageSpec } from '../kit/terms';
 
 export interface PipeRun {
@@ -27,7 +28,7 @@ const INTO_HULL = 22;
 
 /** Where water that comes over the rim falls in: a settler takes it into its centre well, hulls and bars in their middle, other tanks near the left wall. */
 function mouthOf(box: StageBox, beside: number): number {
-  return box.kind === 'radialFlowSettler' || isClosed(box.kind) || isSprayed(box.kind) ? box.x + box.w / 2 : box.x + beside;
+  return drawingOf(box.kind).inlet === 'side' ? box.x + beside : box.x + box.w / 2;
 }
 
 /** A pipe that leads to a height without a free fall: into a hull's side or onto a spray bar. */
@@ -47,8 +48,9 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
   const start = from.x + from.w - 6;
   const out = from.level + OUTLET;
   const fall = to.level - from.level;
-  if (isSprayed(to.kind)) return joined(from, to, out, to.rim + BAR_UNDER_RIM, to.x + 4);
-  if (isClosed(to.kind)) return joined(from, to, out, to.level + INTO_HULL, to.x + 4);
+  const { inlet, on } = drawingOf(to.kind);
+  if (inlet === 'bar') return joined(from, to, out, to.rim + BAR_UNDER_RIM, to.x + 4);
+  if (inlet === 'fitting') return joined(from, to, out, to.level + INTO_HULL, to.x + 4);
   const middle = (from.x + from.w + to.x) / 2;
   if (fall >= OVER_RIM && to.rim > out) {
     const y = to.rim - 16;
@@ -62,12 +64,12 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
     const y = to.level + 16;
     return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, middle, out, middle, y, to.x + 12, y], pour: null, arrows: [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }] };
   }
-  return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, to.x + 6, out], pour: fall > 4 && !hasCone(to.kind) ? { x: to.x + 5, top: out - 4, bottom: to.level } : null, arrows: [{ x: middle, y: out, turn: 0 }] };
+  return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, to.x + 6, out], pour: fall > 4 && on !== 'legs' ? { x: to.x + 5, top: out - 4, bottom: to.level } : null, arrows: [{ x: middle, y: out, turn: 0 }] };
 }
 
 /** Pipes by gravity, between stages that follow each other with no pump between them; the last one after the pump pours into the fish tank. */
 export function pipesOf(loop: readonly StageSpec[], boxes: readonly StageBox[]): PipeRun[] {
-  const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const pump = loop.findIndex((stage) => lifts(stage.kind));
   const runs: PipeRun[] = [];
   for (let i = 0; i + 1 < boxes.length; i += 1) {
     const next = boxes[i].index + 1 === loop.length ? 0 : boxes[i].index + 1;
@@ -86,8 +88,9 @@ export function returnPipe(pump: PumpBox, boxes: readonly StageBox[], trench: nu
   const over = first.rim - 32;
   const mouth = mouthOf(first, Math.min(46, first.w * 0.24));
   const turn = pump.y - 46;
-  const inside = isClosed(first.kind) || isSprayed(first.kind);
-  const end = isSprayed(first.kind) ? first.rim + BAR_UNDER_RIM : first.rim + 2;
+  const { inlet } = drawingOf(first.kind);
+  const inside = inlet === 'fitting' || inlet === 'bar';
+  const end = inlet === 'bar' ? first.rim + BAR_UNDER_RIM : first.rim + 2;
   const points = [x0, pump.y - 30, x0, turn, wall, turn, wall, trench, 26, trench, 26, over, mouth, over, mouth, end];
   const arrows = [{ x: 26, y: (over + trench) / 2 - 30, turn: -Math.PI / 2 }];
   const run = wall - 26;
@@ -101,7 +104,7 @@ export function sidePipes(side: readonly SideSpec[], sides: readonly SideBox[], 
   const runs: PipeRun[] = [];
   for (const one of side) {
     const tank = sides.find((box) => box.id === one.id);
-    if (one.kind !== 'mineralisationTank' || tank === undefined) continue;
+    if (!('takes' in one) || tank === undefined) continue;
     for (const id of one.takes) {
       const from = boxes.find((box) => box.id === id);
       if (from === undefined) continue;

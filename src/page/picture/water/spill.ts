@@ -1,15 +1,14 @@
 // Water over a rim: stripes down the outside of the tank, a puddle on the ground, and a card that says so. It lasts while the level stands at the rim.
 import type { GameObjects } from 'phaser';
-import { say } from '../../../words/say';
 import { INK, rgb } from '../kit/palette';
-import { lately } from '../marks/happenings';
+import { lately } from '../kit/happenings';
 import type { Dials } from '../kit/dials';
 import type { Kit } from '../kit/kit';
-import { isSprayed } from '../kit/kinds';
-import { type StageBox, WALL } from '../scene/layout';
+import { FLOW_STEP_m3_d } from '../kit/flow';
+import { type StageBox, WALL } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
-import { FLOW_STEP_m3_d } from './pipes';
-import { RedCard } from '../marks/redCard';
+import { drawingOf } from '../scene/drawingOf';
+import { RedCard } from '../kit/redCard';
 import { BandColour } from '../kit/water';
 
 /** A level this close under the rim counts as at it, m. */
@@ -42,7 +41,7 @@ export class Spill implements Live {
   constructor(kit: Kit, private readonly box: StageBox, width: number) {
     this.dials = kit.dials;
     this.told = kit.dials.inSteps(box.id, 'level_m', -box.floor / kit.unitsPerM, STEP_m);
-    this.brim = isSprayed(box.kind) ? Infinity : Math.round((-box.brim / kit.unitsPerM - AT_RIM_m) / STEP_m);
+    this.brim = drawingOf(box.kind).inlet === 'bar' ? Infinity : Math.round((-box.brim / kit.unitsPerM - AT_RIM_m) / STEP_m);
     this.flow = kit.dials.inSteps(box.id, 'flow_m3_d', 0, FLOW_STEP_m3_d);
     this.band = kit.dials.water(box.id, 0);
     // in a pit the water runs over the ground beside it; elsewhere it runs down to the ground
@@ -62,7 +61,7 @@ export class Spill implements Live {
       pen.oval(cx, 1, half, 7, 0, { ink: INK.ink, width: 2 });
       pen.path(`M${cx - half * 0.7} -1q${half * 0.2} -4 ${half * 0.4} 0M${cx + half * 0.3} 3q${half * 0.16} -4 ${half * 0.32} 0`, { ink: '#fff', width: 2.2, alpha: 0.9 });
     })).setVisible(false);
-    this.card = new RedCard(kit.studio, say('world.spills'), { x: box.x + box.w + WALL + 4, y: box.rim - 8, rise: 62 + (box.index % 3) * STAGGER, width });
+    this.card = new RedCard(kit.studio, 'world.spills', { x: box.x + box.w + WALL + 4, y: box.rim - 8, rise: 62 + (box.index % 3) * STAGGER, width });
   }
 
   update(moment: Moment): void {

@@ -8,8 +8,7 @@ import { CLOSED_SKY, lightsOf, MOMENTS, NOON, OPAQUE, OPAQUE_WASH, type LightOfD
 import type { Moment } from '../kit/moment';
 import { HARDEST, Rain } from './rain';
 import { Ready } from '../kit/ready';
-import type { Sheets } from '../kit/sheets';
-import type { Studio } from '../kit/studio';
+import type { Sheet, Studio } from '../kit/studio';
 
 /** Reach of the sun's glow, world units. */
 const SUN = 104;
@@ -64,7 +63,7 @@ export class Heavens {
   private rained = new Uint8Array(1);
 
   /** @param width of the picture; viewTop: upper edge of the view; dayLength_h: of the plan that is drawn */
-  constructor(studio: Studio, sheets: Sheets, shape: House, width: number, viewTop: number, dayLength_h: number = USUAL_DAY_h) {
+  constructor(studio: Studio, sheets: { bits: Sheet }, shape: House, width: number, viewTop: number, dayLength_h: number = USUAL_DAY_h) {
     this.dayLength_h = dayLength_h;
     this.lights = lightsOf(dayLength_h);
     const high = Math.round(Math.max(viewTop + 52, shape.eave - CLIMB));

@@ -3,19 +3,17 @@ import type { GameObjects } from 'phaser';
 import type { House } from '../scene/backdrop';
 import { scatter } from '../kit/curves';
 import type { Moment } from '../kit/moment';
-import type { Sheets } from '../kit/sheets';
+import type { Sheet } from '../kit/studio';
+import { BLOWN, STROKE } from './raindrop';
 
 /** Strokes of the hardest rain. */
 export const HARDEST = 140;
 /** Strokes that begin or end at a glance. */
 const SLOWLY = 6;
-/** Fall, world units a second, and how far a stroke is blown aside for each unit that it falls. */
+/** Fall, world units a second. */
 const FALL = 240;
-export const BLOWN = 0.22;
 /** A share of the width that no few steps bring back to where they began. */
 const GOLDEN = 0.618034;
-/** Length of a stroke, world units. */
-export const STROKE = 19;
 
 /** Height of the roof at an x, and the ground beside it. */
 export function roofAt({ left, right, eave, ridge }: House, x: number): number {
@@ -33,7 +31,7 @@ export class Rain {
   private readonly offset = new Float64Array(HARDEST);
   private shown = 0;
 
-  constructor(sheets: Sheets, house: House, width: number, viewTop: number) {
+  constructor(sheets: { bits: Sheet }, house: House, width: number, viewTop: number) {
     const random = scatter(29);
     for (let i = 0; i < HARDEST; i += 1) {
       this.images.push(sheets.bits.image('rain').setVisible(false));

@@ -2,7 +2,7 @@
 import type { Lesson } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
 import type { DesignCheck } from '../../../worker/messages';
-import { BEDS } from '../common/beds';
+import { can } from '../common/kinds';
 import { stocked } from './stocking';
 
 /** Whether the lesson offers parts that its reference does without: not every part is meant to be placed then. */
@@ -17,7 +17,7 @@ export function firstOnShelf(lesson: Pick<Lesson, 'shelf' | 'given'>): number {
 
 /** Problems of a design that a person can do something about in this lesson: no word of plants where no bed is offered. */
 export function problemsToTell(lesson: Pick<Lesson, 'shelf'>, plan: Pick<Plan, 'loop'>, design: DesignCheck): DesignCheck['problems'] {
-  const bed = [...plan.loop, ...lesson.shelf].some(({ kind }) => BEDS.has(kind));
+  const bed = [...plan.loop, ...lesson.shelf].some(({ kind }) => can(kind, 'grows'));
   return design.problems.filter(({ key }) => key !== 'design.noPlants' || bed);
 }
 

@@ -1,6 +1,7 @@
 // Edits of a design before its season begins: the order of the loop and its standing settings. Every edit returns a new plan.
 import type { Lesson } from '../../../lessons/lesson';
 import type { BaseDosingSide, BaseKind, Deed, Plan, StageSpec } from '../../../season/plan';
+import { can, doses, takesSolids } from '../common/kinds';
 
 /** The plan a lesson opens with: the loop as given, or its fixed stages with nothing placed yet. */
 export function openingPlan(lesson: Lesson): Plan {
@@ -60,7 +61,7 @@ export function withShifted(plan: Plan, stageId: string, by: -1 | 1): Plan {
 /** Sets the air a stage gets from the start, L/min. */
 export function withAir(plan: Plan, stageId: string, L_min: number): Plan {
   const set = <T extends { id: string }>(stage: T): T => (stage.id === stageId ? { ...stage, air_L_min: L_min } : stage);
-  return { ...plan, loop: plan.loop.map(set), side: plan.side.map((side) => (side.kind === 'mineralisationTank' ? set(side) : side)) };
+  return { ...plan, loop: plan.loop.map(set), side: plan.side.map((side) => (takesSolids(side) ? set(side) : side)) };
 }
 
 /** Sets the electrical power of a stage's lamp from the start, W. */
@@ -76,7 +77,7 @@ export function withSetting(plan: Plan, deed: Deed): Plan {
 
 /** The id of the first fish tank of the loop. */
 export function fishTankOf(plan: Plan): string | null {
-  return plan.loop.find((stage) => stage.kind === 'fishTank')?.id ?? null;
+  return plan.loop.find((stage) => can(stage.kind, 'keepsFish'))?.id ?? null;
 }
 
 /** Sets the feed given from the first day, g/d; the meal hours of the lesson stay. */
@@ -89,10 +90,10 @@ export function withFirstFeed(plan: Plan, tank: string, g_d: number): Plan {
 
 /** The dosing tank of a plan. */
 export function doserOf(plan: Plan): BaseDosingSide | null {
-  return plan.side.find((side): side is BaseDosingSide => side.kind === 'baseDosing') ?? null;
+  return plan.side.find(doses) ?? null;
 }
 
 /** Sets what the dosing tank gives from the start: g/d at most, damped towards the target pH. */
 export function withBase(plan: Plan, base: BaseKind, g_d: number, targetPH: number): Plan {
-  return { ...plan, side: plan.side.map((side) => (side.kind === 'baseDosing' ? { ...side, base, g_d, targetPH } : side)) };
+  return { ...plan, side: plan.side.map((side) => (doses(side) ? { ...side, base, g_d, targetPH } : side)) };
 }

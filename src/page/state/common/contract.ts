@@ -1,4 +1,5 @@
 // The shapes that world and panels draw, handed on from the engine's side: types only, so that both know the store alone.
+export type { Capabilities } from '../../../model/stages/stageKind';
 export type { Action, BaseKind, Deed, Plan, StageKind, StageSpec } from '../../../season/plan';
 export type { EventKind, Scores, SeasonEvent } from '../../../season/trajectory';
 export type { CatalogueEntry, ComfortBand, DesignCheck, DesignStage, ProcessFacts } from '../../../worker/messages';

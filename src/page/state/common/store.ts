@@ -26,6 +26,7 @@ import { createLooking } from './looking';
 import type { PageState, PageStore, Preferences } from './page';
 import { buildOf, livedOf } from './selectors';
 import type { Client } from './state';
+import { learnKinds } from './kinds';
 
 const FIRST: PageState = {
   game: { mode: 'none' }, view: { tint: 'ammonia', selected: null, closer: false }, preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
@@ -53,6 +54,7 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     try {
       if (store.getState().known === null) {
         const [catalogue, facts] = await Promise.all([client.ask({ ask: 'catalogue' }), client.ask({ ask: 'processes' })]);
+        learnKinds(catalogue);
         store.setState({ known: { catalogue, facts } });
       }
       return await client.ask({ ask: 'openLesson', name, text, language: languageTag() });

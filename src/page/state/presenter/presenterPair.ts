@@ -14,6 +14,7 @@ import type { PageState, PageStore } from '../common/page';
 import { livedOf } from '../common/selectors';
 import type { Client } from '../common/state';
 import { mergeSeason } from '../run/view';
+import { can, pumpAt } from '../common/kinds';
 
 type Sides = readonly [StoreApi<PageStore>, StoreApi<PageStore>];
 
@@ -42,7 +43,7 @@ export function branchPair(page: PageState, left: number, right: number): Found 
   const split = Math.max(a.split_h, b.split_h);
   const furthest = Math.max(a.lived_h, b.lived_h);
   const { tint, selected } = page.view;
-  const stands = selected !== null && plan.loop.some((stage) => stage.id === selected && stage.kind !== 'returnPump');
+  const stands = selected !== null && plan.loop.some((stage) => stage.id === selected && !can(stage.kind, 'pumps'));
   const moment = (hours: number, words: string) => ({ day: Math.floor(hours / 24), hour: Math.floor(hours % 24), say: words });
   return {
     lesson: null, from: lesson.title, plans: [planOf(a.acts), planOf(b.acts)], differ: [], plantsWeight: lesson.scoring.plantsWeight,
@@ -66,7 +67,7 @@ function toldStages(found: Found, plan: Plan): string[] {
   const { look, measure } = found.demonstration;
   const wanted = new Set([fishTankOf(plan), look, measure.stage ?? null, ...found.differ]);
   for (const { loop } of found.plans) {
-    const pump = loop.findIndex((stage) => stage.kind === 'returnPump');
+    const pump = pumpAt(loop);
     if (pump >= 0 && wanted.has(loop[pump].id)) wanted.add(loop[(pump + 1) % loop.length].id);
   }
   const silent = new Set(found.differ.filter((id) => id !== look && id !== measure.stage && plan.loop.some((stage) => stage.id === id && stage.kind === 'sump')));

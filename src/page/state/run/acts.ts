@@ -15,7 +15,7 @@ export function choreDeed(chore: Chore, stage: string): Deed {
 
 function target(deed: Deed): string {
   if (deed.do === 'stock') return `${deed.tank} ${deed.species} ${deed.number} ${deed.mass_g}`;
-  if ('stage' in deed) return deed.stage;
+  if ('stage' in deed) return deed.stage ?? '';
   return 'tank' in deed ? deed.tank : '';
 }
 

@@ -2,6 +2,7 @@
 import type { Action, BaseKind, Plan } from '../../../season/plan';
 import { doserOf } from '../build/planEdits';
 import type { Chore } from '../common/state';
+import { pumpAt, takesSolids } from '../common/kinds';
 
 /** The last whole hour at or before t at which an action is done, or −1 when it has not been done by then. */
 export function lastDone_h(action: Action, t_h: number): number {
@@ -43,7 +44,7 @@ export function airInForce(plan: Plan, stageId: string, t_h: number): number {
   const stage = plan.loop.find((one) => one.id === stageId);
   if (stage !== undefined) return stage.air_L_min ?? 0;
   const side = plan.side.find((one) => one.id === stageId);
-  return side?.kind === 'mineralisationTank' ? side.air_L_min : 0;
+  return side !== undefined && takesSolids(side) ? side.air_L_min : 0;
 }
 
 /** Whether the return pump is meant to run. */
@@ -58,7 +59,7 @@ export function powerInForce(plan: Plan, t_h: number): boolean {
 
 /** Flow that the return pump is set to, m³/h; null for one with a curve of its own, which nobody sets. */
 export function flowInForce(plan: Plan, t_h: number): number | null {
-  const pump = plan.loop.find((one) => one.kind === 'returnPump');
+  const pump = plan.loop[pumpAt(plan.loop)];
   if (pump?.curve !== undefined) return null;
   return latest(plan, 'flow', t_h, () => true)?.flow_m3_h ?? pump?.flow_m3_h ?? 1;
 }
@@ -68,14 +69,14 @@ export function lampInForce(plan: Plan, stageId: string, t_h: number, usual_W: n
   return latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W ?? plan.loop.find((one) => one.id === stageId)?.lamp_W ?? usual_W;
 }
 
-/** The heater of the loop: power at most, and the temperature it keeps; null when none was set. */
+/** The heater of the pump's tank: power at most, and the temperature it keeps; null when none was set. */
 export function heaterInForce(plan: Plan, t_h: number): { power_W: number; target_C: number } | null {
-  return latest(plan, 'heater', t_h, () => true);
+  return latest(plan, 'heater', t_h, (action) => action.stage === undefined);
 }
 
 /** Daily light a person set in place of the climate's, mol/m²/d; null when none was set. */
 export function lightInForce(plan: Plan, t_h: number): number | null {
-  return latest(plan, 'light', t_h, () => true)?.mol_m2_d ?? null;
+  return latest(plan, 'light', t_h, (action) => action.stage === undefined)?.mol_m2_d ?? null;
 }
 
 /** What the dosing tank gives, g/d at most, and the pH it aims at; null when the plan has no dosing tank. */

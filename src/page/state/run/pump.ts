@@ -3,6 +3,7 @@ import type { DesignCheck, Plan } from '../common/contract';
 import { flowInForce, powerInForce, pumpInForce } from './inForce';
 import { readingAt } from './readings';
 import type { SeasonView } from '../common/state';
+import { pumpAt } from '../common/kinds';
 
 /** Pours as set or, with a curve of its own, as that gives; pours less than set; is switched off, has no power, drew air, or cannot lift the water. */
 export type PumpState = 'runs' | 'byCurve' | 'weak' | 'off' | 'noPower' | 'drewAir' | 'cannotLift';
@@ -40,7 +41,7 @@ export function drewAir(view: SeasonView, tank: string, now_h: number): boolean 
 /** @returns null where the loop has no pump, or no water about it */
 export function pumpNow(view: SeasonView, plan: Plan, design: DesignCheck, now_h: number): PumpNow | null {
   const { loop } = plan;
-  const at = loop.findIndex((stage) => stage.kind === 'returnPump');
+  const at = pumpAt(loop);
   if (at < 0) return null;
   const wet = (id: string): boolean => view.stages.some((stage) => stage.id === id && stage.cells > 0);
   const along = loop.map((_, i) => loop[(at + 1 + i) % loop.length].id).filter(wet);

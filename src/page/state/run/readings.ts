@@ -1,6 +1,7 @@
 // Reads one number out of a season at a moment: stage, variable, hour. Pure look-ups, nothing is kept or allocated.
 import type { Plan } from '../../../season/plan';
 import type { SeasonView } from '../common/state';
+import { can } from '../common/kinds';
 
 /** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
 const SUMMED: ReadonlySet<string> = new Set(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d', 'spill_m3_d']);
@@ -72,7 +73,7 @@ export function inletOf(plan: Plan, stageId: string): string | null {
   if (at < 0) return null;
   for (let back = 1; back < n; back += 1) {
     const stage = plan.loop[(at - back + n) % n];
-    if (stage.kind !== 'returnPump') return stage.id;
+    if (!can(stage.kind, 'pumps')) return stage.id;
   }
   return null;
 }

@@ -1,5 +1,4 @@
 // What is wrong at a moment, worst first: comfort bands against readings, and what happened in the last day. Pure.
-import { BEDS } from '../common/beds';
 import type { ComfortBand } from '../../../worker/messages';
 import type { EventKind } from '../../../season/trajectory';
 import { pumpInForce } from './inForce';
@@ -7,6 +6,7 @@ import { readingAt } from './readings';
 import { eventsUntil } from '../common/selectors';
 import type { Plan } from '../../../season/plan';
 import type { Mark, SeasonView } from '../common/state';
+import { can, pumpAt } from '../common/kinds';
 
 export interface BandTrouble { kind: 'band'; mark: 'watch' | 'act'; stage: string; applies: ComfortBand['applies']; variable: string; value: number; limit: number; side: 'below' | 'above' }
 export interface EventTrouble { kind: 'event'; mark: 'watch' | 'act'; stage: string; event: EventKind; amount: number }
@@ -33,7 +33,7 @@ export function verdictOf(band: ComfortBand, value: number): Verdict {
 
 /** Whether a band speaks about a stage of this kind: fish live in fish tanks, roots hang in beds. */
 export function bandApplies(band: ComfortBand, kind: string): boolean {
-  return band.applies === 'fish' ? kind === 'fishTank' : BEDS.has(kind);
+  return band.applies === 'fish' ? can(kind, 'keepsFish') : can(kind, 'grows');
 }
 
 /** The mark of one variable at one stage now; fine where no band speaks about it. */
@@ -72,7 +72,7 @@ function eventTroubles({ plan, season, now_h }: SeasonAt): EventTrouble[] {
     const amount = event.amount + (event.kind === 'fishDied' ? found.get(key)?.amount ?? 0 : 0);
     found.set(key, { kind: 'event', mark, stage: event.stage, event: event.kind, amount });
   }
-  const pump = plan.loop.find((stage) => stage.kind === 'returnPump');
+  const pump = plan.loop[pumpAt(plan.loop)];
   if (pump !== undefined && !pumpInForce(plan, now_h)) found.set('pumpOff', { kind: 'event', mark: 'act', stage: pump.id, event: 'pumpOff', amount: 0 });
   return [...found.values()];
 }

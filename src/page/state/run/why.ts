@@ -1,5 +1,5 @@
 // Why the water of a stage is as it is: of all that happened there in the last whole day, what moved the loop most, with its numbers. Pure.
-import { BEDS } from '../common/beds';
+import { can } from '../common/kinds';
 import type { Limit, ProcessFacts, WaterQuantity } from '../../../worker/messages';
 import type { CropKind, Plan } from '../../../season/plan';
 import { daySums, heldBackBy, lastWholeDay, type DaySums } from './daySums';
@@ -87,13 +87,13 @@ function topicsOf(sums: DaySums, facts: ProcessFacts, crop: CropKind | null, per
   const settled = -effect(settle, 'solids');
   tell('settled', [per('solids', settled)], { solids: settled });
   const caught = -effect(catches, 'solids');
-  tell(BEDS.has(sums.kind) ? 'caughtByRoots' : 'caught', [per('solids', caught)], { solids: caught });
+  tell(can(sums.kind, 'grows') ? 'caughtByRoots' : 'caught', [per('solids', caught)], { solids: caught });
   const stirred = effect(movedUp, 'solids');
   tell('stirred', [per('solids', stirred)], { solids: stirred });
   const broken = -effect(shears, 'coarse');
   tell('broken', [per('coarse', broken)], { solids: broken });
 
-  if (BEDS.has(sums.kind)) {
+  if (can(sums.kind, 'grows')) {
     const nitrogen = extent(['uptakeNitrate', 'uptakeAmmonium']);
     const leaf = extent(['leafGrowth']);
     const heldBack = plantsHeldBack(sums, facts, crop);

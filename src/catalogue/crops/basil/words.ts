@@ -1,0 +1,5 @@
+// Words of basil.
+
+export const english = {
+  name: 'Basil',
+};

@@ -1,0 +1,5 @@
+// Words of chard.
+
+export const english = {
+  name: 'Chard',
+};

@@ -1,0 +1,5 @@
+// Words of lettuce.
+
+export const english = {
+  name: 'Lettuce',
+};

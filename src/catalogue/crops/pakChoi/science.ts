@@ -1,0 +1,37 @@
+// Pak choi (Brassica rapa, chinensis group): growth by light, limits, contents. Quick, cut whole and replanted; hungry for nitrogen and calcium.
+import { cropsAlike } from '../../../model/parameters/cropsAlike';
+import type { CropParameters } from '../../../model/parameters/cropNumbers';
+
+export const science = {
+  radiationUse: { value: 4.0, unit: 'g/MJ PAR', low: 3.0, high: 5.0, source: 'makes 150 g heads within 30 d of planting out at 17 mol/m²/d, 20–24 °C: marketable in less than 30 d (Maludin et al. 2020), 35 d (Gobilik et al. 2021, 37 d from seed)', flag: 'calibrated' },
+  radiationHalf: { value: 30, unit: 'mol/m²/d', low: 20, high: 45, source: 'taken as lettuce', flag: 'assumption' },
+  leafAreaPerMass: { value: 0.045, unit: 'm²/g', low: 0.035, high: 0.06, source: 'thicker leaves than lettuce and heavy stalks, from memory', flag: 'memory' },
+  extinction: { value: 0.75, unit: '–', low: 0.55, high: 0.9, source: 'between lettuce and chard', flag: 'assumption' },
+  transplant: { value: 0.12, unit: 'g dry/plant', low: 0.05, high: 0.3, source: 'seedling of two weeks, from memory', flag: 'memory' },
+  ripe: { value: 8.5, unit: 'g dry/plant', low: 5, high: 12, source: '150 g head at 5.7 % dry matter; 5.1 kg/m² at 40–50 plants/m² on rafts are 100–130 g (Gobilik et al. 2021)', flag: 'derived' },
+  coldStop: { value: 4, unit: '°C', low: 1, high: 7, source: 'from memory', flag: 'memory' },
+  optimumLow: { value: 15, unit: '°C', low: 13, high: 18, source: 'grown hydroponically at 12–26 °C (growers’ press), best 15–22; from memory', flag: 'memory' },
+  optimumHigh: { value: 25, unit: '°C', low: 22, high: 27, source: 'roots at 25 °C best of 25–38 (Maludin et al. 2020)', flag: 'derived' },
+  hotStop: { value: 36, unit: '°C', low: 33, high: 39, source: 'still grows where the air reaches 38 °C by day (Maludin et al. 2020), poorly', flag: 'derived' },
+  halfN: { value: 0.13, unit: 'g N/m³', low: 0.1, high: 0.3, source: 'taken as lettuce', flag: 'assumption' },
+  halfP: { value: 0.05, unit: 'g P/m³', low: 0.02, high: 0.1, source: 'taken as lettuce', flag: 'assumption' },
+  halfK: { value: 0.6, unit: 'g K/m³', low: 0.3, high: 1.5, source: 'taken as lettuce', flag: 'assumption' },
+  halfCa: { value: 0.5, unit: 'g Ca/m³', low: 0.2, high: 2, source: 'taken as lettuce', flag: 'assumption' },
+  halfFe: { value: 0.003, unit: 'g Fe/m³', low: 0.001, high: 0.02, source: 'taken as lettuce', flag: 'assumption' },
+  halfS: { value: 0.05, unit: 'g S/m³', low: 0.02, high: 0.2, source: 'taken as lettuce', flag: 'assumption' },
+  pHOptimum: { value: 6.3, unit: 'pH', low: 5.8, high: 6.8, source: '5.8–6.8 in NFT, from memory', flag: 'memory' },
+  pHLoss: { value: 0.11, unit: 'share for each pH above the optimum', low: 0.04, high: 0.2, source: 'between lettuce and chard', flag: 'assumption' },
+  waterUse: { value: 0.3, unit: 'L/g dry', low: 0.25, high: 0.35, source: 'taken as lettuce', flag: 'assumption' },
+  dryShare: { value: 0.057, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'raw pak choi holds 95 % of water (food tables: 95.3), hydroponic heads a little less; from memory', flag: 'memory' },
+  harvestShare: { value: 0.95, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'outer leaves are trimmed off', flag: 'assumption' },
+  cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption', fixed: 'a head is cut whole' },
+  plants_m2: { value: 25, unit: 'plants/m²', low: 20, high: 50, source: '40, 50 and 61 tried on rafts, best 50 for a dwarf kind (Maludin et al. 2020); full heads stand at half of it', flag: 'derived' },
+  quotaN: { value: 0.05, unit: 'g N/g dry', low: 0.042, high: 0.06, source: 'leaf tables for brassicas grown in solution, from memory (Parks & Murray 2011 give such)', flag: 'memory' },
+  quotaP: { value: 0.006, unit: 'g P/g dry', low: 0.0045, high: 0.008, source: 'as quotaN', flag: 'memory' },
+  quotaK: { value: 0.06, unit: 'g K/g dry', low: 0.045, high: 0.075, source: 'as quotaN; rich in potassium', flag: 'memory' },
+  quotaCa: { value: 0.02, unit: 'g Ca/g dry', low: 0.012, high: 0.03, source: 'as quotaN; a brassica takes up several times the calcium of lettuce, and burns at its tips without', flag: 'memory' },
+  quotaFe: { value: 0.0001, unit: 'g Fe/g dry', low: 6e-05, high: 0.00018, source: 'from memory', flag: 'memory' },
+  halfMg: { value: 0.2, unit: 'g Mg/m³', low: 0.05, high: 1, source: 'taken as lettuce', flag: 'assumption' },
+  ironHighPH: { value: 7.5, unit: 'pH', low: 7.0, high: 8.0, source: 'half of DTPA-chelated iron still serves; stable to about 7.5, from memory', flag: 'memory' },
+  ...cropsAlike,
+} as const satisfies CropParameters;

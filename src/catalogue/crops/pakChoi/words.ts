@@ -1,0 +1,5 @@
+// Words of pak choi.
+
+export const english = {
+  name: 'Pak choi',
+};

@@ -1,0 +1,5 @@
+// Words of tomato.
+
+export const english = {
+  name: 'Tomato',
+};

@@ -1,0 +1,6 @@
+// Words of Arctic char.
+
+export const english = {
+  name: 'Arctic char',
+  inText: 'Arctic char',
+};

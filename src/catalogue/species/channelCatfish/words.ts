@@ -1,0 +1,6 @@
+// Words of channel catfish.
+
+export const english = {
+  name: 'Channel catfish',
+  inText: 'channel catfish',
+};

@@ -1,0 +1,6 @@
+// Words of common carp.
+
+export const english = {
+  name: 'Common carp',
+  inText: 'common carp',
+};

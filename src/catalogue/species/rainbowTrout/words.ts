@@ -1,0 +1,6 @@
+// Words of rainbow trout.
+
+export const english = {
+  name: 'Rainbow trout',
+  inText: 'rainbow trout',
+};

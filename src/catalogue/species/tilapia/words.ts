@@ -1,0 +1,6 @@
+// Words of tilapia.
+
+export const english = {
+  name: 'Tilapia',
+  inText: 'tilapia',
+};

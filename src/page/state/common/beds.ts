@@ -1,3 +1,0 @@
-// Kinds of stage that plants grow in.
-
-export const BEDS: ReadonlySet<string> = new Set(['raftBed', 'nftChannel', 'mediaBed', 'tower']);
