@@ -5,6 +5,8 @@ import { exp, ln } from '../numerics/elementary';
 import { stream } from '../numerics/streams';
 import type { Plan } from './plan';
 import { runSeason } from './season';
+import { SeasonError } from './seasonError';
+import type { SeasonFault } from './seasonError';
 import type { SeasonOptions } from './season';
 import { stageReading } from './stageReading';
 import type { Trajectory, Variable } from './trajectory';
@@ -59,7 +61,7 @@ export interface EnsembleOptions extends Omit<SeasonOptions, 'parameters'> {
 /** Quantiles of one variable of one stage at the start (day 0) and at the end of each day after: levels[quantile][day]. */
 export interface Band { stage: string; variable: Variable; levels: Float64Array[] }
 /** A world whose season could not be lived, and why. */
-export interface FailedDraw { draw: number; reason: string }
+export interface FailedDraw { draw: number; reason: string; fault?: SeasonFault }
 export interface Ensemble { draws: number; quantiles: readonly number[]; bands: Band[]; failed: FailedDraw[] }
 
 const USUAL: readonly Variable[] = ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'O2_mg_L', 'pH', 'H2S_ug_L', 'solidsFine_mg_L', 'welfare', 'rootHealth', 'leafDry_g_m2'];
@@ -79,7 +81,7 @@ export function ensemble(plan: Plan, n: number, options: EnsembleOptions = {}): 
     try {
       lived.push(dailyReadings(runSeason(plan, { ...season, parameters: drawParameters(seed, i, pattern) }), variables));
     } catch (error) {
-      failed.push({ draw: i, reason: error instanceof Error ? error.message : String(error) });
+      failed.push({ draw: i, reason: error instanceof Error ? error.message : String(error), ...(error instanceof SeasonError ? { fault: error.fault } : {}) });
     }
   }
   const bands = (lived[0] ?? []).map(({ stage, variable, values }, b): Band => ({ stage, variable, levels: levelsOf(lived.map((one) => one[b].values), quantiles, values.length) }));

@@ -1,4 +1,4 @@
-// A season that cannot be lived further: a code with the stage and the day, which the page puts in its own words.
+// A season that cannot be lived further: a code with the stage and the day, which words/faultWords.ts puts in words.
 
 export interface SeasonFault {
   code: 'stepTooSmall' | 'notFinite';
@@ -8,11 +8,9 @@ export interface SeasonFault {
   day: number; hour: number;
 }
 
-const REASON: Readonly<Record<SeasonFault['code'], string>> = { stepTooSmall: 'the time step became too small to go on', notFinite: 'a number was lost' };
-
 export class SeasonError extends Error {
   constructor(readonly fault: SeasonFault, cause: unknown) {
-    super(`day ${fault.day}, hour ${fault.hour}${fault.stage === '' ? '' : `, stage ${fault.stage}`}: ${REASON[fault.code]}`, { cause });
+    super(`${fault.code} ${fault.stage} ${fault.day} ${fault.hour}`, { cause });
     this.name = 'SeasonError';
   }
 }

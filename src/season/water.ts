@@ -3,7 +3,7 @@ import { ALK, ATOM, CA, CF, CH4, CI, CL, CS, FE, FF, FI, FLOWING, FS, IC, K, MG,
 import { equilibrate } from '../model/equilibrium/equilibrate';
 import { addIon } from '../model/equilibrium/ionicStrength';
 import type { Values } from '../model/parameters/values';
-import type { Saturation } from '../model/processes/gas';
+import type { Saturation } from '../model/processes/saturation';
 import type { Composition } from './plan';
 
 /** Free bacteria of fresh source water, index. */

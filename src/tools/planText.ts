@@ -3,6 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { OldFile } from '../lessons/oldFormats';
 import type { Problem } from '../lessons/problem';
+import { SeasonError } from '../season/seasonError';
+import { faultWords } from '../words/faultWords';
 import { problemText } from '../words/problemWords';
 import { say } from '../words/say';
 
@@ -52,7 +54,7 @@ export function runCommand(body: () => number): void {
   try {
     process.exitCode = body();
   } catch (failure) {
-    process.stderr.write(`${failure instanceof Error ? failure.message : String(failure)}\n`);
+    process.stderr.write(`${failure instanceof SeasonError ? faultWords(failure.fault) : failure instanceof Error ? failure.message : String(failure)}\n`);
     process.exitCode = failure instanceof CommandError ? failure.exitCode : 1;
   }
 }

@@ -4,6 +4,7 @@ import { MODEL_REVISION } from '../season/plan';
 import { ensemble } from '../season/ensemble';
 import type { Plan } from '../season/plan';
 import type { Trajectory } from '../season/trajectory';
+import { faultWords } from '../words/faultWords';
 import { readCommandLine } from './commandLine';
 import { CommandError, exampleNames, exampleText, oldFileText, readText, refused } from './planText';
 import { bandTable } from './bandTable';
@@ -66,7 +67,7 @@ export function seasonCommand(words: readonly string[], { print, note, run }: Se
 
 function printBands(plan: Plan, draws: number, json: boolean, { print, note }: Pick<SeasonSurroundings, 'print' | 'note'>): void {
   const spread = ensemble(plan, draws);
-  for (const { draw, reason } of spread.failed) note(`${say('command.drawFailed', { draw: draw + 1, draws, reason })}\n`);
+  for (const { draw, reason, fault } of spread.failed) note(`${say('command.drawFailed', { draw: draw + 1, draws, reason: fault ? faultWords(fault) : reason })}\n`);
   const table = bandTable(spread);
   print(json ? jsonText(table, { draws, failed: spread.failed }) : csvText(table));
 }

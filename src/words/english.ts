@@ -3,6 +3,7 @@
 import { english as kindWords } from '../catalogue/words';
 import { askingWords } from './english/asking';
 import { commandWords } from './english/commands';
+import { failureWords } from './english/failures';
 import { fileWords } from './english/files';
 import { helpWords } from './english/help';
 import { lookWords } from './english/look';
@@ -16,5 +17,5 @@ import { whyWords } from './english/why';
 
 export const english = {
   ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords,
-  ...presenterWords, ...fileWords, ...commandWords,
+  ...presenterWords, ...failureWords, ...fileWords, ...commandWords,
 } as const;

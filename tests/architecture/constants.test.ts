@@ -28,6 +28,7 @@ const sources = ['model', 'catalogue', 'season', 'lessons', 'worker'].flatMap((r
 /** Reads of a record's own value that stay, and why; how many there are. */
 const STAYS: Readonly<Record<string, readonly [count: number, why: string]>> = {
   'model/parameters/values.ts': [1, 'the road itself'],
+  'model/kernel/generate/coefficients.ts': [1, 'moves each record in turn, to find the coefficients that answer to none'],
   'model/equilibrium/constants.ts': [1, 'gas constant, a definition'],
   'model/equilibrium/henry.ts': [5, 'gas constant, atmosphere and atomic weights are definitions; air is the same for every loop'],
   'lessons/measured.ts': [1, 'atomic weight, a definition'],

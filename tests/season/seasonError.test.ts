@@ -4,6 +4,7 @@ import { lightNow } from '../../src/season/climate';
 import { Season, runSeason } from '../../src/season/season';
 import { SeasonError } from '../../src/season/seasonError';
 import type { SeasonFault } from '../../src/season/seasonError';
+import { faultWords } from '../../src/words/faultWords';
 import { keptPlan, referencePlan } from './plans';
 
 function faultOf(live: () => unknown): SeasonFault {
@@ -26,10 +27,10 @@ describe('a season that cannot be lived further', () => {
     expect(faultOf(() => season.liveDay())).toMatchObject({ code: 'stepTooSmall', day: 3, stage: 'settler' });
   });
 
-  it('names the stage that no step is small enough for, and says so in its message', () => {
+  it('names the stage that no step is small enough for, and says so in words', () => {
     const live = (): unknown => runSeason(keptPlan('nitrification-rig'), { tolerance: 1e-300 });
     expect(faultOf(live)).toMatchObject({ code: 'stepTooSmall', day: 1, stage: keptPlan('nitrification-rig').loop[0].id });
-    expect(live).toThrow(/^day 1, hour [0-9.]+, stage \w+: the time step became too small to go on$/);
+    expect(faultWords(faultOf(live))).toMatch(/^On day 1, at [\d.]+ h, the water of the stage “media” changes faster than can be followed\.$/);
   });
 });
 

@@ -1,7 +1,6 @@
 // What the page knows of the kinds, written from their folders: drawings, words, pictures, and who made the pictures.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { foldersIn } from './folders';
 
 const GROUPS = ['stages', 'crops', 'species'] as const;
@@ -65,8 +64,9 @@ function keysOf({ group, kind, path }: Folder, language: string, texts: unknown)
 async function words(root: string, folders: readonly Folder[]): Promise<string> {
   const spoken: { folder: Folder; languages: Texts }[] = [];
   for (const folder of folders) {
-    textIn(root, folder, 'words.ts');
-    const languages: unknown = await import(/* @vite-ignore */ pathToFileURL(join(root, folder.path, 'words.ts')).href);
+    // words are plain JavaScript: read as such they need nobody to compile them, whoever runs this
+    const text = textIn(root, folder, 'words.ts');
+    const languages: unknown = await import(/* @vite-ignore */ `data:text/javascript,${encodeURIComponent(text)}`);
     spoken.push({ folder, languages: isTexts(languages) ? languages : {} });
   }
   const languages = [...new Set(['english', ...spoken.flatMap(({ languages: own }) => Object.keys(own))])];

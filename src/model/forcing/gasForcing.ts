@@ -4,7 +4,7 @@ import type { Cell } from '../cell';
 import { gasOverWater, solubility_mol_m3_atm } from '../equilibrium/henry';
 import { oxygenSaturation_mg_L } from '../equilibrium/oxygen';
 import type { Values } from '../parameters/values';
-import type { Saturation } from '../processes/gas';
+import type { Saturation } from '../processes/saturation';
 
 /** g O2 per m³ of air at 20 °C, 1 atm (0.2095 × 1.331 kg/m³), and saturation there, g/m³: the standard that bubbles' transfer is stated at */
 const OXYGEN_IN_AIR = 279;

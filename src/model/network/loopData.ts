@@ -3,7 +3,7 @@ import type { Cell } from '../cell';
 import { FLOWING, STATES } from '../components';
 import { CONDITIONAL_LENGTH } from '../equilibrium/conditional';
 import { BLOCK, DERIVATIVES, DIAGONALS, FACTORS, PROCESSES } from '../kernel/sizes';
-import type { Saturation } from '../processes/gas';
+import type { Saturation } from '../processes/saturation';
 import type { Kinetics } from '../processes/kineticsAt';
 import type { Matrix } from './matrix';
 

@@ -42,9 +42,16 @@ export interface LivingParameters {
 /** Every parameter of the model's own that a run draws or replaces, by group. */
 const OWN = { matter, kinetics, stages, devices, practice, hydraulics, heat };
 
-/** The numbers of a kind of stage that its own folder records. */
-export function ownNumbers<G extends ParameterGroup>(values: Values, kind: string, _recorded: G): Numbers<G> {
-  return values.kinds[kind] as Numbers<G>;
+/**
+ * Reads a kind's own numbers off those of a run.
+ * @param kind the name of its folder
+ * @param recorded what its folder records, whose keys the numbers have
+ * @throws RangeError where the run knows none of that kind
+ */
+export function ownNumbers<G extends ParameterGroup>(values: Values, kind: string, recorded: G): Numbers<G> {
+  const own = values.kinds[kind];
+  if (own === undefined) throw new RangeError(`no numbers ${Object.keys(recorded).join(', ')} are known for a stage ${kind}`);
+  return own as Numbers<G>;
 }
 
 /** Every parameter that a run draws or replaces, by group: the model's, and one for each species, crop, and kind with numbers of its own. */

@@ -13,9 +13,6 @@ export const gasDefinitions: readonly Definition[] = [
   { id: 'nitrogenTransfer', unit: 'g N', fixed: () => [[N2, -1], [AIR_N2, 1]], unknowns: [], alone: N2 },
 ];
 
-/** Saturation with air at the water's temperature: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
-export interface Saturation { O2: number; CO2: number; N2: number }
-
 /**
  * How much steeper than here free CO2 climbs, in the mean, on its way to saturation. Below it the water holds carbonate, and CO2
  * hardly answers to carbon until that is used up: a step that trusts the slope here flies past, back, and past again.

@@ -1,7 +1,7 @@
 // Where a cell's rates are worked out: views into the state, rates and derivatives, and the water's acid-base state.
 import type { Cell } from '../cell';
 import type { Matrix } from '../network/matrix';
-import type { Saturation } from './gas';
+import type { Saturation } from './saturation';
 import type { Kinetics } from './kineticsAt';
 
 /** Everything a rate function reads and writes. One object, moved from cell to cell; nothing is allocated in a step. */

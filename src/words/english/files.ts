@@ -67,6 +67,10 @@ export const fileWords = {
   'expected.list.stockings': 'a list of {from} to {to} stockings',
 
   // JSON
+  'fault.stepTooSmall': 'On day {day}, at {hour} h, the water changes faster than can be followed.',
+  'fault.stepTooSmall.stage': 'On day {day}, at {hour} h, the water of the stage “{stage}” changes faster than can be followed.',
+  'fault.notFinite': 'On day {day}, at {hour} h, a number of the water is lost.',
+  'fault.notFinite.stage': 'On day {day}, at {hour} h, a number of the stage “{stage}” is lost.',
   'expected.json.end': 'the end of the text',
   'expected.json.colon': 'a colon after the key',
   'expected.json.key': 'a key in double quotes',

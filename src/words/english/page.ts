@@ -1,4 +1,4 @@
-// English words of the page: brief, building, inspector, season, result, and what the page says when it fails.
+// English words of the page: brief, building, inspector, season and result.
 
 export const pageWords = {
   // marks and troubles
@@ -275,31 +275,4 @@ export const pageWords = {
   'said.tooLate': 'The season is over; nothing more can be done at its last hour. Scrub back to act.',
   'said.tint': 'Water is coloured by {tint}.',
   'said.built': 'Back to building.',
-
-  // failures
-  'failure.lesson': 'This lesson file cannot be used',
-  'failure.lessonHelp': 'Mend the file and open it again; the page keeps working.',
-  'failure.problem': 'At {path}: got {got}; expected {expected}.',
-  'failure.problemAt': 'Line {line}, at {path}: got {got}; expected {expected}.',
-  'failure.worker': 'The season could not be worked out: {message}',
-  'fault.stepTooSmall': 'On day {day}, at {hour} h, the water changes faster than can be followed.',
-  'fault.stepTooSmall.stage': 'On day {day}, at {hour} h, the water of the stage “{stage}” changes faster than can be followed.',
-  'fault.notFinite': 'On day {day}, at {hour} h, a number of the water is lost.',
-  'fault.notFinite.stage': 'On day {day}, at {hour} h, a number of the stage “{stage}” is lost.',
-  'failure.workerStopped': 'its thread stopped',
-  'failure.workerUnreadable': 'its thread sent something unreadable',
-  'failure.world': 'The picture cannot be drawn in this browser ({message}). Everything still works from the lists.',
-  'failure.noCanvas': 'it offers no canvas',
-  'failure.read': 'The file could not be read: {message}',
-  'failure.title': 'Something went wrong',
-  'failure.piece': 'This part of the page did not arrive',
-  'failure.pieceHelp': 'The network may be away, or a newer version may have taken its place. Loop and season are kept as long as this page stays open: try again in a while, or go on without this part.',
-  'failure.again': 'Try again',
-  'failure.back': 'Go on without it',
-  'failure.dismiss': 'Dismiss',
-  'failure.noLesson': 'No lesson is open. Choose one with the button Lessons.',
-  'page.title': 'Loopwright',
-  'page.loading': 'Opening the lesson…',
-  'page.world': 'The loop in side view. The same is in the list of the loop.',
-  'page.close': 'Close',
 } as const;

@@ -6,6 +6,7 @@ import type { ComfortBand } from '../../../src/worker/messages';
 import { distressAt, fishDistress, Limits } from '../../../src/page/picture/marks/marks';
 import { WATER_BANDS } from '../../../src/page/picture/kit/palette';
 import { Moment } from '../../../src/page/picture/kit/moment';
+import { takeOver } from '../../../src/page/picture/scene/moments';
 import { BandColour } from '../../../src/page/picture/kit/water';
 import type { PageState } from '../../../src/page/state/common/page';
 import { openedLesson } from '../../../src/page/state/build/build';
@@ -30,7 +31,7 @@ describe('a moment', () => {
   const at = (state: Partial<PageState>): Moment => {
     const moment = new Moment(TINTS.nitrate);
     moment.dt = 0.1;
-    moment.take({ ...page, ...state }, TINTS.nitrate);
+    takeOver(moment, { ...page, ...state });
     return moment;
   };
 
@@ -117,7 +118,7 @@ describe('the colour of a water', () => {
   it('slides to the band that it is told, without leaving the way, and stays there', () => {
     const moment = new Moment(TINTS.nitrate);
     moment.dt = 0.05;
-    moment.take(page, TINTS.nitrate);
+    takeOver(moment, page);
     const colour = new BandColour();
     for (const band of [8, 0, 5, 5, 2]) {
       const goal = WATER_BANDS[band];

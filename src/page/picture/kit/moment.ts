@@ -1,6 +1,4 @@
 // The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
-import type { PageState } from '../../state/common/page';
-import { comfortOf, hourOf, planOf, seasonOf, speedOf } from '../../state/common/selectors';
 import type { SeasonView } from '../../state/common/state';
 import type { Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
@@ -40,18 +38,10 @@ export class Moment {
 
   constructor(public tint: Tint) {}
 
-  /** Takes over the page's state for this frame, which came `dt` after the last. @param tint what colours the water */
-  take(state: Pick<PageState, 'game' | 'view' | 'preferences'>, tint: Tint): void {
+  /** Moves on by `dt`, once the scene has written what the page shows: season, plan, comfort, tint, hour, haste and motion. */
+  advance(): void {
     const { dt } = this;
-    const speed = speedOf(state);
-    this.view = seasonOf(state);
-    this.plan = planOf(state);
-    this.comfort = comfortOf(state);
-    this.tint = tint;
-    this.now_h = hourOf(state);
     this.tenths = Math.max(0, Math.floor(10 * this.now_h));
-    this.moving = !state.preferences.reducedMotion;
-    this.hurries = speed === 'day1' || speed === 'days5';
     this.sinceGlance_s += dt;
     this.glance = !this.moving || this.sinceGlance_s >= PATIENCE_s;
     if (this.glance) this.sinceGlance_s = 0;

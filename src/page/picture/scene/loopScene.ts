@@ -5,6 +5,7 @@ import type { PageState } from '../../state/common/page';
 import { buildOf, designOf, dragOf, planOf } from '../../state/common/selectors';
 import { TINTS } from '../../state/common/tints';
 import { aeratedStages } from './aerated';
+import { takeOver } from './moments';
 import { INK, rgb } from '../kit/palette';
 import { FONT } from '../kit/pen';
 import { Hand } from './hand';
@@ -106,7 +107,7 @@ export class LoopScene extends Scene {
     this.seen = state;
     this.seenPulled = this.pulled;
     this.moment.dt = dt;
-    this.moment.take(state, state.game.mode === 'class' ? state.game.scale : TINTS[state.view.tint]);
+    takeOver(this.moment, state);
     this.picture.update(this.moment, state, this.pulled);
     if (drag === null) this.hand?.update(null, 0, 0);
     else {

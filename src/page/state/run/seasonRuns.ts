@@ -1,5 +1,6 @@
 // Asks the worker for seasons, one at a time: edits made while one is being computed are gathered into the next.
 import type { StoreApi } from 'zustand/vanilla';
+import { faultWords } from '../../../words/faultWords';
 import { isWord, say, sayOr } from '../../../words/say';
 import type { Plan } from '../../../season/plan';
 import type { SeasonFault } from '../../../season/seasonError';
@@ -29,8 +30,7 @@ export interface SeasonRuns {
 
 /** What went wrong, in words: a code that has words of its own, or the message as it stands. */
 export function messageOf(error: unknown): string {
-  const fault = error instanceof Error && 'fault' in error ? error.fault as SeasonFault : null;
-  if (fault) return say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });
+  if (error instanceof Error && 'fault' in error) return faultWords(error.fault as SeasonFault);
   const message = error instanceof Error ? error.message : String(error);
   const key = `failure.${message}`;
   return isWord(key) ? sayOr(key, 'failure.title') : message;
