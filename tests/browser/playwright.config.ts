@@ -12,7 +12,8 @@ export default defineConfig({
   // those wait for long.config.ts
   grepInvert: /@long/,
   outputDir: `${project}/test-results`,
-  timeout: 120_000,
+  // a guard against a journey that hangs, wide enough for a busy machine
+  timeout: 300_000,
   expect: { timeout: 20_000 },
   workers: 1,
   // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has failed
