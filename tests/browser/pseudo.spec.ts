@@ -42,7 +42,7 @@ test.setTimeout(240_000);
 
 test.afterAll(() => chooseLanguage(ENGLISH));
 
-test('every word of building, running, the result and the path comes from the catalogue, and longer words have room', async ({ page }) => {
+test('@long every word of building, running, the result and the path comes from the catalogue, and longer words have room', async ({ page }) => {
   await askForPredictions(page);
   const { look, complaints } = await openPage(page);
   await look.at('build');
@@ -102,7 +102,7 @@ test('every word of building, running, the result and the path comes from the ca
   expect(complaints).toEqual([]);
 });
 
-test('every word of paper and presenter comes from the catalogue, and longer words have room', async ({ page }) => {
+test('@long every word of paper and presenter comes from the catalogue, and longer words have room', async ({ page }) => {
   const { look, complaints } = await openPage(page);
   await page.getByRole('button', { name: say('more.button'), exact: true }).click();
   await page.getByRole('button', { name: say('paper.button') }).click();
