@@ -24,7 +24,7 @@ function StageChooser({ shown }: { shown: string | null }) {
   const at = stages.findIndex((stage) => stage.id === shown);
   const go = (by: number): void => store.getState().select(stages[(Math.max(0, at) + by + stages.length) % stages.length].id);
   return (
-    <div className="chooser">
+    <div className="stage-chooser">
       <button type="button" className="btn square" aria-label={say('inspect.previous')} onClick={() => go(-1)}><SignShape sign="previous" /></button>
       <select aria-label={say('inspect.choose')} value={shown ?? ''} onChange={(event) => store.getState().select(event.target.value === '' ? null : event.target.value)}>
         {shown === null && <option value="">–</option>}
