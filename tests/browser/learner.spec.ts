@@ -14,7 +14,7 @@ test('the words on the page alone lead a stranger to the first placed stage and 
   await expand(page, 'Fish tank');
   await page.getByRole('spinbutton', { name: /^Feed/ }).fill('60');
   await page.keyboard.press('Enter');
-  await expect(hint).toContainText('press “Run the season”');
+  await expect(hint).toContainText('Press “Run the season”');
   await page.getByRole('button', { name: 'Run the season' }).click();
   const asked = page.getByRole('region', { name: 'Prediction' });
   await expect(asked).toContainText('Before you run: what do you expect?');
@@ -25,7 +25,7 @@ test('the words on the page alone lead a stranger to the first placed stage and 
     await expect(asked.getByRole('heading', { name: question })).toBeHidden();
   }
   await expect(page.locator('.day')).toContainText(/Day [1-9]/);
-  await expect(hint).toContainText('choose');
+  await expect(hint).toContainText('Choose');
   expect(complaints).toEqual([]);
 });
 
