@@ -39,7 +39,8 @@ const LEFT_IN = /typeof (?:WEBGL|CANVAS)_RENDERER/g;
 const PACKED_PHASER = /[\\/]node_modules[\\/]phaser[\\/]dist[\\/]phaser\.esm\.js$/;
 
 /**
- * What the picture uses of Phaser, from its sources. The parts without a name sign in with its scenes when they are loaded; a scene does without others.
+ * What the picture uses of Phaser, from its sources. The parts without a name sign in with its scenes when they are loaded; a scene does
+ * without others.
  */
 const USED_OF_PHASER = `
 import Game from '../src/core/Game.js';
@@ -62,7 +63,9 @@ export const { AUTO, CANVAS } = CONST;
 export { Game, GameObjects, Maths as Math, Scale, Scene };
 `;
 
-/** Phaser ships in one file whose unused parts no bundler can tell from the used ones: that file is read as the parts that the picture uses. */
+/**
+ * Phaser ships in one file whose unused parts no bundler can tell from the used ones: that file is read as the parts that the picture uses.
+ */
 function phaserParts(): Plugin {
   return {
     name: 'phaser-parts',
@@ -70,7 +73,11 @@ function phaserParts(): Plugin {
     transform(code, id) {
       if (!PHASER_SOURCE.test(id)) return null;
       // Phaser's own build settles the first two; two names of events are no reason to load every renderer, and no filter is used
-      return code.replace(LEFT_OUT, 'false').replace(LEFT_IN, 'true').replace("require('../../../renderer')", "{ Events: require('../../events') }").replace(/require\('\.\/filters\/Filter\w+'\)/g, 'undefined');
+      return code
+        .replace(LEFT_OUT, 'false')
+        .replace(LEFT_IN, 'true')
+        .replace("require('../../../renderer')", "{ Events: require('../../events') }")
+        .replace(/require\('\.\/filters\/Filter\w+'\)/g, 'undefined');
     },
   };
 }
@@ -81,7 +88,10 @@ export default defineConfig({
   publicDir: false,
   plugins: [react(), lessonCards(), phaserParts(), joinSources(here('.'), [react(), lessonCards()])],
   worker: { format: 'es' },
-  server: { open: !process.env['CI'] && Boolean(process.env['DISPLAY'] || process.platform !== 'linux'), fs: { allow: [here('./src'), here('./assets'), here('./levels'), here('./node_modules')] } },
+  server: {
+    open: !process.env['CI'] && Boolean(process.env['DISPLAY'] || process.platform !== 'linux'),
+    fs: { allow: [here('./src'), here('./assets'), here('./levels'), here('./node_modules')] },
+  },
   // packages that only the worker or a later screen uses are found at the start too: one found later makes the page load anew
   optimizeDeps: { entries: ['index.html', 'worker/entry.ts'], rolldownOptions: { plugins: [phaserParts()] } },
   build: {

@@ -31,7 +31,9 @@ document.documentElement.lang = languageTag();
 const startWorker = (): Client => createClient(new Worker(new URL('./worker/entry.ts', import.meta.url), { type: 'module' }));
 const client = startWorker();
 const store = createPageStore(client, {
-  cards: Object.keys(CARDS).sort().map((path) => cardIn(CARDS[path], languageTag())),
+  cards: Object.keys(CARDS)
+    .sort()
+    .map((path) => cardIn(CARDS[path], languageTag())),
   readCard: async (file) => LESSONS[`../levels/${file}`](),
   fetchText,
   page: location.href,
@@ -40,7 +42,13 @@ const store = createPageStore(client, {
   today: () => new Date().toISOString().slice(0, 10),
   side: startWorker,
 });
-const presenter = createPresenter(client, store, Object.keys(LESSONS).sort().map((path) => ({ name: path.slice(path.lastIndexOf('/') + 1), read: LESSONS[path] })));
+const presenter = createPresenter(
+  client,
+  store,
+  Object.keys(LESSONS)
+    .sort()
+    .map((path) => ({ name: path.slice(path.lastIndexOf('/') + 1), read: LESSONS[path] })),
+);
 let world: World | null = null;
 
 declare global {
@@ -132,7 +140,15 @@ function runClock(): void {
 
 const root = document.getElementById('panels');
 if (root === null) throw new Error('The page has no element for its panels.');
-createRoot(root).render(<App store={store} gapAt={(x, y) => world?.gapAt(x, y) ?? null} onPicture={drawPicture} presenting={{ presenter, drawPair }} importFrom={importFrom} />);
+createRoot(root).render(
+  <App
+    store={store}
+    gapAt={(x, y) => world?.gapAt(x, y) ?? null}
+    onPicture={drawPicture}
+    presenting={{ presenter, drawPair }}
+    importFrom={importFrom}
+  />,
+);
 followMotionWish();
 runClock();
 followAddress();

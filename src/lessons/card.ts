@@ -5,7 +5,11 @@ import type { LessonText } from './texts';
 import { withoutNotes } from './notes.ts';
 
 /** A card as it is taken out of its file: its texts may be in several languages (cardIn, in texts.ts, chooses one). */
-export interface CardRead extends Omit<LessonCard, 'title' | 'teaches' | 'aim'> { title: LessonText; teaches: LessonText; aim: LessonText }
+export interface CardRead extends Omit<LessonCard, 'title' | 'teaches' | 'aim'> {
+  title: LessonText;
+  teaches: LessonText;
+  aim: LessonText;
+}
 
 export interface LessonCard {
   /** the two digits its file begins with */
@@ -25,7 +29,7 @@ export interface LessonCard {
 }
 
 type Fields = Record<string, unknown>;
-const fieldsOf = (value: unknown): Fields => (typeof value === 'object' && value !== null ? value as Fields : {});
+const fieldsOf = (value: unknown): Fields => (typeof value === 'object' && value !== null ? (value as Fields) : {});
 const listOf = (value: unknown): unknown[] => (Array.isArray(value) ? value : []);
 const textOf = (value: unknown, otherwise: string): string => (typeof value === 'string' && value !== '' ? value : otherwise);
 /** A text in one or several languages; of an object only what is text. */
@@ -54,7 +58,14 @@ export function cardOf(file: string, text: string): CardRead {
     return typeof stage?.kind === 'string' ? [{ kind: stage.kind as StageKind, placed: !given.includes(id) }] : [];
   });
   return {
-    number: file.slice(0, 2), file, id: textOf(lesson.id, file), title: wordsOf(lesson.title, file), teaches: wordsOf(lesson.teaches, ''), aim: wordsOf(lesson.aim, ''),
-    minutes: typeof lesson.minutes === 'number' && lesson.minutes > 0 ? lesson.minutes : 0, free: lesson.free === true, loop,
+    number: file.slice(0, 2),
+    file,
+    id: textOf(lesson.id, file),
+    title: wordsOf(lesson.title, file),
+    teaches: wordsOf(lesson.teaches, ''),
+    aim: wordsOf(lesson.aim, ''),
+    minutes: typeof lesson.minutes === 'number' && lesson.minutes > 0 ? lesson.minutes : 0,
+    free: lesson.free === true,
+    loop,
   };
 }

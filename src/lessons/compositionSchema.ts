@@ -4,7 +4,9 @@ import { numberFrom, strict } from './fields';
 
 const mg = (max: number) => numberFrom(0, max, 'mg/L').optional();
 
-/** Limits are physical (oxygen under pure oxygen, brine for the salts), so that a slipped decimal point is caught and an experiment is not. */
+/**
+ * Limits are physical (oxygen under pure oxygen, brine for the salts), so that a slipped decimal point is caught and an experiment is not.
+ */
 export const compositionSchema = strict({
   pH: numberFrom(2, 13, '').optional(),
   alkalinity_meq_L: numberFrom(-20, 500, 'meq/L').optional(),

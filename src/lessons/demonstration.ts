@@ -6,14 +6,27 @@ import { movesBetween } from './moves';
 import { choiceOf } from './predictions';
 
 /** Two plans to be shown in step, and the stages that only one has or that stand elsewhere. */
-export interface Pair { plans: [Plan, Plan]; differ: string[] }
+export interface Pair {
+  plans: [Plan, Plan];
+  differ: string[];
+}
 /** What a pair measured, left and right, and the key of the choice that right ÷ left falls into. */
-export interface Outcome { values: [number, number]; times: number; choice: string | null }
+export interface Outcome {
+  values: [number, number];
+  times: number;
+  choice: string | null;
+}
 
 /** Stages whose place is not the same in both loops: without them there would be less to change. */
 export function standElsewhere(left: readonly string[], right: readonly string[]): string[] {
   const apart = movesBetween(left, right);
-  return [...new Set([...left, ...right])].filter((id) => movesBetween(left.filter((one) => one !== id), right.filter((one) => one !== id)) < apart);
+  return [...new Set([...left, ...right])].filter(
+    (id) =>
+      movesBetween(
+        left.filter((one) => one !== id),
+        right.filter((one) => one !== id),
+      ) < apart,
+  );
 }
 
 /** @throws Error when the lesson has no build of a key; readLesson lets no such lesson pass */

@@ -41,7 +41,9 @@ export function wordsField(min: number, max: number) {
   const error = errorOf(min === 0 ? { code: 'wordsUpTo', to: max } : { code: 'words', from: min, to: max });
   const one = textField(min, max);
   const tag = errorOf({ code: 'languageTag' });
-  const many = z.record(z.string().regex(LANGUAGE_TAG, { error: tag }), one, { error }).refine((texts) => Object.keys(texts).length > 0, { error });
+  const many = z
+    .record(z.string().regex(LANGUAGE_TAG, { error: tag }), one, { error })
+    .refine((texts) => Object.keys(texts).length > 0, { error });
   return z.union([one, many], { error }).transform((text) => (typeof text === 'string' ? text : new ManyTexts(text)));
 }
 
@@ -71,9 +73,7 @@ export function listOf<T extends z.ZodType>(entry: T, min: number, max: number, 
 /** An object with these keys and no others. */
 export function strict<T extends z.ZodRawShape>(shape: T) {
   const keys = Object.keys(shape);
-  return z.strictObject(shape, {
-    error: (issue) => errorOf({ code: issue.code === 'unrecognized_keys' ? 'noSuchKey' : 'object', keys }),
-  });
+  return z.strictObject(shape, { error: (issue) => errorOf({ code: issue.code === 'unrecognized_keys' ? 'noSuchKey' : 'object', keys }) });
 }
 
 /** What is expected where a kind or deed is missing or unknown. */
@@ -86,4 +86,5 @@ export function choiceError(field: string, known: readonly string[]) {
 }
 
 /** The names a catalogue is kept under, as a choice. */
-export const namesOf = <Name extends string>(catalogue: Readonly<Record<Name, unknown>>): [Name, ...Name[]] => Object.keys(catalogue) as [Name, ...Name[]];
+export const namesOf = <Name extends string>(catalogue: Readonly<Record<Name, unknown>>): [Name, ...Name[]] =>
+  Object.keys(catalogue) as [Name, ...Name[]];

@@ -8,7 +8,11 @@ import { withoutNotes } from './notes';
 import { pathText } from './problems';
 
 /** A thing within a value: how much of a path names it, where its key stands (its own place in a list), and its value. */
-interface Inner { length: number; offset: number; value: Node | undefined }
+interface Inner {
+  length: number;
+  offset: number;
+  value: Node | undefined;
+}
 
 /** The thing that a path goes on with. */
 function innerOf(node: Node, rest: string, isFirst: boolean): Inner | undefined {

@@ -3,7 +3,10 @@
 import type { Expected } from './problem';
 
 /** Where the text fails (offset in UTF-16 units) and what could have stood there. */
-export interface JsonFault { offset: number; expected: Expected['code'] & `json.${string}` }
+export interface JsonFault {
+  offset: number;
+  expected: Expected['code'] & `json.${string}`;
+}
 
 /** Levels of braces and brackets; a lesson has about ten. */
 export const NESTING_MAX = 64;

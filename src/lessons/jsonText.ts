@@ -15,7 +15,9 @@ function placeOf(text: string, offset: number): { line: number; column: number }
 /** Texts of more than TEXT_MAX characters and texts that are no JSON are refused. A byte order mark and notes are passed over. */
 export function parseJson(text: string): { value: unknown } | { problems: Problem[] } {
   if (text.length > TEXT_MAX) {
-    return { problems: [{ path: WHOLE_FILE, got: { code: 'characters', n: text.length }, expected: { code: 'charactersUpTo', to: TEXT_MAX } }] };
+    return {
+      problems: [{ path: WHOLE_FILE, got: { code: 'characters', n: text.length }, expected: { code: 'charactersUpTo', to: TEXT_MAX } }],
+    };
   }
   const plain = withoutNotes(text.startsWith('\uFEFF') ? text.slice(1) : text);
   const fault = jsonFault(plain);

@@ -15,14 +15,25 @@ export function checkLesson(lesson: Lesson): Problem[] {
     problems.push({ path, got: describe(got), expected });
   };
   if (lesson.plan.rig !== null) report('plan.rig', lesson.plan.rig, { code: 'noRig' });
-  problems.push(...checkPlan(lesson.plan, { shelf: lesson.shelf }).map((problem) => ({ ...problem, path: problem.path.startsWith('shelf') ? problem.path : `plan.${problem.path}` })));
+  problems.push(
+    ...checkPlan(lesson.plan, { shelf: lesson.shelf }).map((problem) => ({
+      ...problem,
+      path: problem.path.startsWith('shelf') ? problem.path : `plan.${problem.path}`,
+    })),
+  );
   checkMarks(lesson, report);
   checkKeys(lesson, report);
   checkOffers(lesson, report);
   // Builds are checked against a sound lesson only: otherwise each fault would be told once more for every build.
   if (problems.length > 0) return problems.slice(0, PROBLEMS_MAX);
   problems.push(...checkBuild(lesson, lesson.reference, 'reference'));
-  if (lesson.given !== undefined) problems.push(...checkBuild(lesson, idleBuild(lesson), 'given').map((problem) => ({ ...problem, path: problem.path.replace('given.order', 'given') })));
+  if (lesson.given !== undefined)
+    problems.push(
+      ...checkBuild(lesson, idleBuild(lesson), 'given').map((problem) => ({
+        ...problem,
+        path: problem.path.replace('given.order', 'given'),
+      })),
+    );
   lesson.mistakes.forEach((mistake, index) => {
     problems.push(...checkBuild(lesson, mistake, `mistakes[${index}]`));
     mistake.shows.forEach((consequence, at) => checkConsequence(lesson, mistake, consequence, `mistakes[${index}].shows[${at}]`, report));
@@ -35,9 +46,12 @@ function checkMarks(lesson: Lesson, report: Report): void {
   lesson.scoring.marks.forEach((mark, index) => {
     const before = lesson.scoring.marks[index - 1];
     if (before === undefined) return;
-    if (mark.fishHealth < before.fishHealth) report(`scoring.marks[${index}].fishHealth`, mark.fishHealth, { code: 'asMarkBefore', value: before.fishHealth });
-    if (mark.harvest < before.harvest) report(`scoring.marks[${index}].harvest`, mark.harvest, { code: 'asMarkBefore', value: before.harvest });
-    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest && !asksMore(mark, before)) report(`scoring.marks[${index}]`, mark, { code: 'higherMark' });
+    if (mark.fishHealth < before.fishHealth)
+      report(`scoring.marks[${index}].fishHealth`, mark.fishHealth, { code: 'asMarkBefore', value: before.fishHealth });
+    if (mark.harvest < before.harvest)
+      report(`scoring.marks[${index}].harvest`, mark.harvest, { code: 'asMarkBefore', value: before.harvest });
+    if (mark.fishHealth === before.fishHealth && mark.harvest === before.harvest && !asksMore(mark, before))
+      report(`scoring.marks[${index}]`, mark, { code: 'higherMark' });
   });
 }
 
@@ -52,11 +66,13 @@ function checkOffers(lesson: Lesson, report: Report): void {
   lesson.sizes.forEach(({ stage: id, size, from, to }, index) => {
     const stage = stages.find((one) => one.id === id);
     if (stage === undefined) report(`sizes[${index}].stage`, id, { code: 'oneOf', names: stages.map((one) => one.id) });
-    else if (size !== 'stand_m' && size !== 'count' && (stage as unknown as Record<string, unknown>)[size] === undefined) report(`sizes[${index}].size`, size, { code: 'sizeOf', stage: id });
+    else if (size !== 'stand_m' && size !== 'count' && (stage as unknown as Record<string, unknown>)[size] === undefined)
+      report(`sizes[${index}].size`, size, { code: 'sizeOf', stage: id });
     if (to <= from) report(`sizes[${index}].to`, to, { code: 'above', value: from });
   });
   lesson.stocks.forEach(({ tank }, index) => {
-    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish'))) report(`stocks[${index}].tank`, tank, { code: 'fishTankOfLoop' });
+    if (!lesson.plan.loop.some((stage) => stage.id === tank && can(stage.kind, 'keepsFish')))
+      report(`stocks[${index}].tank`, tank, { code: 'fishTankOfLoop' });
   });
 }
 
@@ -73,19 +89,35 @@ function checkBuild(lesson: Lesson, build: Build, path: string): Problem[] {
   const fixed = lesson.plan.loop.map((stage) => stage.id);
   const known = new Set([...fixed, ...lesson.shelf.map((stage) => stage.id)]);
   build.order.forEach((id, index) => {
-    if (!known.has(id)) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'oneOf', names: [...known] } });
-    else if (build.order.indexOf(id) < index) problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'eachOnce' } });
+    if (!known.has(id))
+      problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'oneOf', names: [...known] } });
+    else if (build.order.indexOf(id) < index)
+      problems.push({ path: `${path}.order[${index}]`, got: describe(id), expected: { code: 'eachOnce' } });
   });
   const kept = build.order.filter((id, index) => fixed.includes(id) && build.order.indexOf(id) === index);
   if (kept.join() !== fixed.join()) {
-    problems.push({ path: `${path}.order`, got: kept.length === 0 ? { code: 'noFixedStages' } : { code: 'fixedStages', names: kept }, expected: { code: 'fixedInOrder', names: fixed } });
+    problems.push({
+      path: `${path}.order`,
+      got: kept.length === 0 ? { code: 'noFixedStages' } : { code: 'fixedStages', names: kept },
+      expected: { code: 'fixedInOrder', names: fixed },
+    });
   }
   const stages = [...lesson.plan.loop, ...lesson.shelf, ...lesson.plan.side];
   (build.sizes ?? []).forEach(({ stage: id }, index) => {
-    if (!stages.some((stage) => stage.id === id)) problems.push({ path: `${path}.sizes[${index}].stage`, got: describe(id), expected: { code: 'oneOf', names: stages.map((stage) => stage.id) } });
+    if (!stages.some((stage) => stage.id === id))
+      problems.push({
+        path: `${path}.sizes[${index}].stage`,
+        got: describe(id),
+        expected: { code: 'oneOf', names: stages.map((stage) => stage.id) },
+      });
   });
   (build.without ?? []).forEach((id, index) => {
-    if (!lesson.plan.side.some((side) => side.id === id)) problems.push({ path: `${path}.without[${index}]`, got: describe(id), expected: { code: 'sideOfLesson', names: lesson.plan.side.map((side) => side.id) } });
+    if (!lesson.plan.side.some((side) => side.id === id))
+      problems.push({
+        path: `${path}.without[${index}]`,
+        got: describe(id),
+        expected: { code: 'sideOfLesson', names: lesson.plan.side.map((side) => side.id) },
+      });
   });
   if (problems.length > 0) return problems;
   const own = lesson.plan.actions.length;

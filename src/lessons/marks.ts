@@ -14,12 +14,27 @@ export function harvestFor(scores: Pick<Scores, 'plants_kg' | 'plantsIdeal_kg' |
   return harvestScore(scores, lesson.scoring.plantsWeight);
 }
 
-export interface GoalMet { goal: Goal; value: number; met: boolean }
+export interface GoalMet {
+  goal: Goal;
+  value: number;
+  met: boolean;
+}
 /** One mark and what it asked for. moves is null where the mark does not count them. */
-export interface MarkMet { fishHealth: boolean; harvest: boolean; goals: GoalMet[]; moves: { made: number; met: boolean } | null; earned: boolean }
+export interface MarkMet {
+  fishHealth: boolean;
+  harvest: boolean;
+  goals: GoalMet[];
+  moves: { made: number; met: boolean } | null;
+  earned: boolean;
+}
 
 /** What each mark asks for and whether the season met it. A mark is earned with all those below it. */
-export function marksMet(scores: Scores, lived: Lived, order: readonly string[], lesson: Pick<Lesson, 'scoring' | 'given' | 'plan'>): MarkMet[] {
+export function marksMet(
+  scores: Scores,
+  lived: Lived,
+  order: readonly string[],
+  lesson: Pick<Lesson, 'scoring' | 'given' | 'plan'>,
+): MarkMet[] {
   const harvest = harvestFor(scores, lesson);
   const made = movesBetween(givenOrder(lesson), order);
   let soFar = true;
@@ -36,6 +51,11 @@ export function marksMet(scores: Scores, lived: Lived, order: readonly string[],
 }
 
 /** Marks earned, 0–3. */
-export function marksFor(scores: Scores, lived: Lived, order: readonly string[], lesson: Pick<Lesson, 'scoring' | 'given' | 'plan'>): number {
+export function marksFor(
+  scores: Scores,
+  lived: Lived,
+  order: readonly string[],
+  lesson: Pick<Lesson, 'scoring' | 'given' | 'plan'>,
+): number {
   return marksMet(scores, lived, order, lesson).filter((mark) => mark.earned).length;
 }

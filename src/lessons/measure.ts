@@ -14,24 +14,31 @@ function processRate(lived: Lived, measure: Measure): number {
   if (stage === undefined || stage.cells === 0 || process < 0 || days.length === 0) return Number.NaN;
   let sum = 0;
   for (const chunk of days) {
-    for (let cell = stage.first; cell < stage.first + stage.cells; cell += 1) sum += chunk.extents[cell * lived.processNames.length + process];
+    for (let cell = stage.first; cell < stage.first + stage.cells; cell += 1)
+      sum += chunk.extents[cell * lived.processNames.length + process];
   }
   return sum / days.length;
 }
 
 /** The measure's number; NaN if its stage is not in the loop or its days were not lived. */
 export function measure(lived: Lived, asked: Measure): number {
-  if (asked.score !== undefined) return lived.days.filter((chunk) => chunk.day < (asked.toDay ?? Infinity)).at(-1)?.scores[asked.score] ?? Number.NaN;
+  if (asked.score !== undefined)
+    return lived.days.filter((chunk) => chunk.day < (asked.toDay ?? Infinity)).at(-1)?.scores[asked.score] ?? Number.NaN;
   if (asked.process !== undefined) return processRate(lived, asked);
   const course = stageCourse(lived, asked.stage ?? '', asked.variable ?? '', asked.fromDay, asked.toDay);
   if (course.length === 0) return Number.NaN;
   const sum = (): number => course.reduce((total, value) => total + value, 0);
   switch (asked.statistic) {
-    case 'max': return course.reduce((most, value) => Math.max(most, value), -Infinity);
-    case 'min': return course.reduce((least, value) => Math.min(least, value), Infinity);
-    case 'mean': return sum() / course.length;
-    case 'sum': return sum();
-    case 'last': return course[course.length - 1];
+    case 'max':
+      return course.reduce((most, value) => Math.max(most, value), -Infinity);
+    case 'min':
+      return course.reduce((least, value) => Math.min(least, value), Infinity);
+    case 'mean':
+      return sum() / course.length;
+    case 'sum':
+      return sum();
+    case 'last':
+      return course[course.length - 1];
   }
 }
 

@@ -10,7 +10,10 @@ import type { CompositionRead } from './compositionSchema';
 import type { Expected } from './problem';
 
 /** What the water's surroundings pin: °C, and a rig's pH where the composition names none. */
-export interface Surroundings { T_C: number; pH?: number }
+export interface Surroundings {
+  T_C: number;
+  pH?: number;
+}
 
 // Methane burns with two O2.
 const METHANE_gCOD_g = (4 * ATOM.O) / (ATOM.C + 4 * ATOM.H);
@@ -59,7 +62,12 @@ function withAlkalinity(water: Composition, pH: number, T_C: number, strong: Str
   if (water.alkalinity_meq_L !== undefined || water.DIC_mmol_L === undefined) return water;
   const { DIC_mmol_L: carbon, ...rest } = water;
   const { alkalinity } = equilibrate({
-    T_C, known: { carbon, pH }, strong, ammonia: (water.TAN_mgN_L ?? 0) / ATOM.N, sulfide: (water.sulfide_mgS_L ?? 0) / ATOM.S, phosphate: (water.PO4_mgP_L ?? 0) / ATOM.P,
+    T_C,
+    known: { carbon, pH },
+    strong,
+    ammonia: (water.TAN_mgN_L ?? 0) / ATOM.N,
+    sulfide: (water.sulfide_mgS_L ?? 0) / ATOM.S,
+    phosphate: (water.PO4_mgP_L ?? 0) / ATOM.P,
   });
   return { ...rest, pH, alkalinity_meq_L: alkalinity };
 }
@@ -67,10 +75,13 @@ function withAlkalinity(water: Composition, pH: number, T_C: number, strong: Str
 /** Names what a derived quantity lacks to be resolved: its key and what should stand beside it. None lacking: null. */
 export function lacking(read: CompositionRead, around: Surroundings): { key: keyof CompositionRead; expected: Expected } | null {
   const pHKnown = (read.pH ?? around.pH) !== undefined;
-  if (read.CO2_mg_L !== undefined && read.DIC_mmol_L === undefined && !pHKnown && read.alkalinity_meq_L === undefined) return { key: 'CO2_mg_L', expected: { code: 'beside.CO2_mg_L' } };
+  if (read.CO2_mg_L !== undefined && read.DIC_mmol_L === undefined && !pHKnown && read.alkalinity_meq_L === undefined)
+    return { key: 'CO2_mg_L', expected: { code: 'beside.CO2_mg_L' } };
   const pHFollows = pHKnown || (read.CO2_mg_L !== undefined && read.alkalinity_meq_L !== undefined);
-  if (read.NH3_mgN_L !== undefined && read.TAN_mgN_L === undefined && !pHFollows) return { key: 'NH3_mgN_L', expected: { code: 'beside.NH3_mgN_L' } };
-  if (read.H2S_ug_L !== undefined && read.sulfide_mgS_L === undefined && !pHFollows) return { key: 'H2S_ug_L', expected: { code: 'beside.H2S_ug_L' } };
+  if (read.NH3_mgN_L !== undefined && read.TAN_mgN_L === undefined && !pHFollows)
+    return { key: 'NH3_mgN_L', expected: { code: 'beside.NH3_mgN_L' } };
+  if (read.H2S_ug_L !== undefined && read.sulfide_mgS_L === undefined && !pHFollows)
+    return { key: 'H2S_ug_L', expected: { code: 'beside.H2S_ug_L' } };
   return null;
 }
 
@@ -95,6 +106,7 @@ export function asMeasured(read: CompositionRead, around: Surroundings): Composi
   const known = made.alkalinity_meq_L === undefined ? { carbon: made.DIC_mmol_L ?? 0, pH } : { alkalinity: made.alkalinity_meq_L, pH };
   const { NH3Fraction, H2SFraction } = equilibrate({ T_C, known, strong });
   if (NH3_mgN_L !== undefined && made.TAN_mgN_L === undefined) made.TAN_mgN_L = NH3_mgN_L / NH3Fraction;
-  if (H2S_ug_L !== undefined && made.sulfide_mgS_L === undefined) made.sulfide_mgS_L = ((H2S_ug_L / 1000 / H2S_g_mol) * ATOM.S) / H2SFraction;
+  if (H2S_ug_L !== undefined && made.sulfide_mgS_L === undefined)
+    made.sulfide_mgS_L = ((H2S_ug_L / 1000 / H2S_g_mol) * ATOM.S) / H2SFraction;
   return withAlkalinity(made, pH, T_C, strong);
 }

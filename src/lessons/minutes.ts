@@ -12,13 +12,21 @@ export const MISTAKES_A_RUN = 2;
 const NEAREST = 5;
 
 /** What is counted. steps: parts to place or move, settings, sizes left free, fish to put in. */
-export interface Counts { steps: number; questions: number; runs: number }
+export interface Counts {
+  steps: number;
+  questions: number;
+  runs: number;
+}
 
 type Asked = Pick<Lesson, 'plan' | 'given' | 'reference' | 'sizes' | 'stocks' | 'predictions' | 'mistakes'>;
 
 export function countsOf(lesson: Asked): Counts {
   return {
-    steps: movesBetween(givenOrder(lesson), lesson.reference.order) + lesson.reference.actions.length + lesson.sizes.length + lesson.stocks.length,
+    steps:
+      movesBetween(givenOrder(lesson), lesson.reference.order)
+      + lesson.reference.actions.length
+      + lesson.sizes.length
+      + lesson.stocks.length,
     questions: lesson.predictions.length,
     runs: 1 + Math.floor(lesson.mistakes.length / MISTAKES_A_RUN),
   };
@@ -27,6 +35,7 @@ export function countsOf(lesson: Asked): Counts {
 /** Minutes to the nearest five, at least five. */
 export function minutesOf(lesson: Asked): number {
   const { steps, questions, runs } = countsOf(lesson);
-  const minutes = PACE.reading + PACE.step * steps + PACE.question * questions + runs * (PACE.run + lesson.plan.days / DAYS_A_MINUTE) + PACE.result;
+  const minutes =
+    PACE.reading + PACE.step * steps + PACE.question * questions + runs * (PACE.run + lesson.plan.days / DAYS_A_MINUTE) + PACE.result;
   return Math.max(NEAREST, NEAREST * Math.round(minutes / NEAREST));
 }

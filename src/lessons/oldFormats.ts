@@ -2,10 +2,16 @@
 import type { Problem } from './problem';
 
 /** A name that a file used, and what it is called now. */
-export interface Renamed { was: string; is: string }
+export interface Renamed {
+  was: string;
+  is: string;
+}
 
 /** What a person must know of a file of an older format: which it was, and which of its names were changed, each once. */
-export interface OldFile { format: string; renamed: Renamed[] }
+export interface OldFile {
+  format: string;
+  renamed: Renamed[];
+}
 
 const PLAN_1 = 'loopwright.plan/1';
 const PLAN_2 = 'loopwright.plan/2';
@@ -15,12 +21,20 @@ const LESSON_2 = 'loopwright.lesson/2';
 type Names = ReadonlyMap<string, string>;
 
 export const OLD_KINDS: Names = new Map([
-  ['filmChannel', 'nftChannel'], ['coneSettler', 'conicalClarifier'], ['screenFilter', 'drumFilter'], ['movingBed', 'movingBedBiofilter'],
+  ['filmChannel', 'nftChannel'],
+  ['coneSettler', 'conicalClarifier'],
+  ['screenFilter', 'drumFilter'],
+  ['movingBed', 'movingBedBiofilter'],
 ]);
-export const OLD_DEEDS: Names = new Map([['slug', 'singleDose'], ['cut', 'harvest']]);
+export const OLD_DEEDS: Names = new Map([
+  ['slug', 'singleDose'],
+  ['cut', 'harvest'],
+]);
 export const OLD_VARIABLES: Names = new Map([['opportunists', 'freeBacteria']]);
 export const OLD_PROCESSES: Names = new Map([
-  ['opportunistGrowth', 'freeBacteriaGrowth'], ['opportunistDecay', 'freeBacteriaDecay'], ['opportunistKill', 'freeBacteriaKill'],
+  ['opportunistGrowth', 'freeBacteriaGrowth'],
+  ['opportunistDecay', 'freeBacteriaDecay'],
+  ['opportunistKill', 'freeBacteriaKill'],
 ]);
 export const OLD_KEYS: Names = new Map([['moments', 'turningPoints']]);
 
@@ -45,18 +59,20 @@ function withNewNames(value: unknown, list: string, depth: number, found: Map<st
   if (depth > DEPTH_MAX || typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map((member: unknown) => withNewNames(member, list, depth + 1, found));
   // fromEntries, since a plain assignment would take a key called __proto__ for the object's prototype
-  return Object.fromEntries(Object.entries(value).map(([key, held]: [string, unknown]): [string, unknown] => {
-    const newKey = KEYS_IN.has(list) ? OLD_KEYS.get(key) : undefined;
-    if (newKey !== undefined && !Object.hasOwn(value, newKey)) {
-      found.set(key, newKey);
-      return [newKey, held];
-    }
-    if (typeof held !== 'string') return [key, withNewNames(held, Array.isArray(held) ? key : '', depth + 1, found)];
-    const name = namesUnder(key, list)?.get(held);
-    if (name === undefined) return [key, held];
-    found.set(held, name);
-    return [key, name];
-  }));
+  return Object.fromEntries(
+    Object.entries(value).map(([key, held]: [string, unknown]): [string, unknown] => {
+      const newKey = KEYS_IN.has(list) ? OLD_KEYS.get(key) : undefined;
+      if (newKey !== undefined && !Object.hasOwn(value, newKey)) {
+        found.set(key, newKey);
+        return [newKey, held];
+      }
+      if (typeof held !== 'string') return [key, withNewNames(held, Array.isArray(held) ? key : '', depth + 1, found)];
+      const name = namesUnder(key, list)?.get(held);
+      if (name === undefined) return [key, held];
+      found.set(held, name);
+      return [key, name];
+    }),
+  );
 }
 
 const formatOf = (value: unknown): unknown => (typeof value === 'object' && value !== null && 'format' in value ? value.format : undefined);
@@ -78,7 +94,8 @@ export function lessonOfToday(value: unknown): { value: unknown; old?: OldFile }
   const isOld = formatOf(value) === LESSON_1;
   const found = new Map<string, string>();
   const lesson = isOld ? { ...(withNewNames(value, '', 0, found) as object), format: LESSON_2 } : value;
-  if (typeof lesson !== 'object' || lesson === null || !('plan' in lesson)) return isOld ? { value: lesson, old: told(LESSON_1, found) } : { value };
+  if (typeof lesson !== 'object' || lesson === null || !('plan' in lesson))
+    return isOld ? { value: lesson, old: told(LESSON_1, found) } : { value };
   const plan = planOfToday(lesson.plan);
   if (plan.old === undefined) return isOld ? { value: lesson, old: told(LESSON_1, found) } : { value };
   for (const { was, is } of plan.old.renamed) found.set(was, is);
@@ -89,5 +106,8 @@ export function lessonOfToday(value: unknown): { value: unknown; old?: OldFile }
 export function asWritten(problems: Problem[], old: OldFile | undefined): Problem[] {
   const keys = old?.renamed.filter(({ was }) => OLD_KEYS.has(was)) ?? [];
   if (keys.length === 0) return problems;
-  return problems.map((problem) => ({ ...problem, path: keys.reduce((path, { was, is }) => path.replace(`.${is}`, `.${was}`), problem.path) }));
+  return problems.map((problem) => ({
+    ...problem,
+    path: keys.reduce((path, { was, is }) => path.replace(`.${is}`, `.${was}`), problem.path),
+  }));
 }

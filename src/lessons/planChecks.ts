@@ -110,7 +110,14 @@ function checkSides(sides: readonly SideSpec[], parts: Map<string, Part>, report
     }
     if (sides.findIndex(takesSolids) < index) report(`side[${index}].kind`, side.kind, { code: 'oneMineralisation' });
     side.takes.forEach((id, at) => {
-      needs(parts, `side[${index}].takes[${at}]`, id, { code: 'givesSludge', kinds: GIVES_SLUDGE }, (part) => GIVES_SLUDGE.includes(part.kind), report);
+      needs(
+        parts,
+        `side[${index}].takes[${at}]`,
+        id,
+        { code: 'givesSludge', kinds: GIVES_SLUDGE },
+        (part) => GIVES_SLUDGE.includes(part.kind),
+        report,
+      );
     });
     needs(parts, `side[${index}].returnsTo`, side.returnsTo, { code: 'tankOfLoop' }, inLoop, report);
   });
@@ -124,13 +131,17 @@ function checkWhen(action: Action, path: string, report: Report): void {
     return;
   }
   if (action.day !== undefined) report(`${path}.day`, action.day, { code: 'dayNorEvery' });
-  if (action.to !== undefined && action.to < (action.from ?? 0)) report(`${path}.to`, action.to, { code: 'notBefore', day: action.from ?? 0 });
+  if (action.to !== undefined && action.to < (action.from ?? 0))
+    report(`${path}.to`, action.to, { code: 'notBefore', day: action.from ?? 0 });
 }
 
 function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, Part>, report: Report): void {
-  const stage = (id: string, wanted: Expected, able: (part: Part) => boolean): void => needs(parts, `${path}.stage`, id, wanted, able, report);
+  const stage = (id: string, wanted: Expected, able: (part: Part) => boolean): void =>
+    needs(parts, `${path}.stage`, id, wanted, able, report);
   switch (action.do) {
-    case 'feed': case 'stock': case 'takeFish':
+    case 'feed':
+    case 'stock':
+    case 'takeFish':
       needs(parts, `${path}.tank`, action.tank, { code: 'fishTankOfLoop' }, (part) => can(part.kind, 'keepsFish'), report);
       break;
     case 'drain':
@@ -145,13 +156,20 @@ function checkDeed(action: Action, path: string, plan: Plan, parts: Map<string, 
     case 'setting':
       stage(action.stage, { code: 'lit', kinds: LIT }, (part) => LIT.includes(part.kind));
       break;
-    case 'plant': case 'harvest':
+    case 'plant':
+    case 'harvest':
       stage(action.stage, { code: 'bed', kinds: GROWS }, (part) => GROWS.includes(part.kind));
       break;
-    case 'air': case 'salt': case 'iron': case 'exchange': case 'topUp': case 'singleDose':
+    case 'air':
+    case 'salt':
+    case 'iron':
+    case 'exchange':
+    case 'topUp':
+    case 'singleDose':
       stage(action.stage, { code: 'holdsWater' }, (part) => !HOLDS_NO_WATER.includes(part.kind));
       break;
-    case 'pump': case 'flow':
+    case 'pump':
+    case 'flow':
       if (!plan.loop.some((part) => can(part.kind, 'pumps'))) report(`${path}.do`, action.do, { code: 'pumpToActOn' });
       break;
     case 'base':

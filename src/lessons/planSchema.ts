@@ -17,8 +17,12 @@ const airTemperature = strict({
 });
 
 const spellSchema = strict({
-  day: wholeFrom(0, 1000, ''), days: wholeFrom(1, 1000, 'days'), air_C: numberFrom(-40, 40, '°C').optional(), light: numberFrom(0, 5, '×').optional(),
-  from_h: wholeFrom(0, 23, '').optional(), to_h: wholeFrom(1, 24, '').optional(),
+  day: wholeFrom(0, 1000, ''),
+  days: wholeFrom(1, 1000, 'days'),
+  air_C: numberFrom(-40, 40, '°C').optional(),
+  light: numberFrom(0, 5, '×').optional(),
+  from_h: wholeFrom(0, 23, '').optional(),
+  to_h: wholeFrom(1, 24, '').optional(),
 });
 
 const climateSchema = strict({
@@ -38,7 +42,11 @@ const startSchema = strict({
 const rigSchema = strict({
   inflow: compositionSchema,
   flow_m3_d: numberFrom(0, 100000, 'm³/d'),
-  hold: strict({ T_C: numberFrom(0.5, 42, '°C').optional(), pH: numberFrom(3, 11, '').optional(), O2_mg_L: numberFrom(0, 60, 'mg/L').optional() }).optional(),
+  hold: strict({
+    T_C: numberFrom(0.5, 42, '°C').optional(),
+    pH: numberFrom(3, 11, '').optional(),
+    O2_mg_L: numberFrom(0, 60, 'mg/L').optional(),
+  }).optional(),
 });
 
 export const planSchema = strict({

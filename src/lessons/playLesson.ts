@@ -63,21 +63,48 @@ export function playLesson(lesson: Lesson, run: (plan: Plan) => Trajectory): Pla
     const trajectory = run(buildPlan(lesson, build));
     seasons.set(key, trajectory);
     const { scores } = trajectory.summary;
-    return { trajectory, fishHealth: scores.fishHealth, harvest: harvestFor(scores, lesson), marks: marksFor(scores, trajectory, build.order, lesson) };
+    return {
+      trajectory,
+      fishHealth: scores.fishHealth,
+      harvest: harvestFor(scores, lesson),
+      marks: marksFor(scores, trajectory, build.order, lesson),
+    };
   };
   const { trajectory: reference, ...best } = play('reference', lesson.reference);
   const mistakes = lesson.mistakes.map((mistake): Played => {
     const { trajectory, ...result } = play(mistake.key, mistake);
     const shown = mistake.shows.map((consequence) => compare(reference, trajectory, consequence));
-    return { role: 'mistake', key: mistake.key, title: mistake.title, ...result, shown, asked: [], passes: shown.length > 0 && shown.every((one) => one.holds) };
+    return {
+      role: 'mistake',
+      key: mistake.key,
+      title: mistake.title,
+      ...result,
+      shown,
+      asked: [],
+      passes: shown.length > 0 && shown.every((one) => one.holds),
+    };
   });
-  const goals = lesson.scoring.marks.flatMap((mark) => mark.goals ?? []).map((goal): Asked => {
-    const value = measure(reference, goal);
-    return { kind: 'goal', goal, value, passes: holds(value, goal) };
-  });
+  const goals = lesson.scoring.marks
+    .flatMap((mark) => mark.goals ?? [])
+    .map((goal): Asked => {
+      const value = measure(reference, goal);
+      return { kind: 'goal', goal, value, passes: holds(value, goal) };
+    });
   const asked = [...goals, ...predicted(lesson, reference), ...demonstrated(lesson, seasons)];
   const whole = best.marks === FULL_MARKS || lesson.free;
-  const first: Played = { role: 'reference', key: 'reference', title: '', ...best, shown: [], asked, passes: whole && asked.every((one) => one.passes) };
+  const first: Played = {
+    role: 'reference',
+    key: 'reference',
+    title: '',
+    ...best,
+    shown: [],
+    asked,
+    passes: whole && asked.every((one) => one.passes),
+  };
   const { fishHealth, harvest, marks } = play('idle', idleBuild(lesson));
-  return [first, ...mistakes, { role: 'idle', key: 'idle', title: '', fishHealth, harvest, marks, shown: [], asked: [], passes: marks === 0 || lesson.free }];
+  return [
+    first,
+    ...mistakes,
+    { role: 'idle', key: 'idle', title: '', fishHealth, harvest, marks, shown: [], asked: [], passes: marks === 0 || lesson.free },
+  ];
 }

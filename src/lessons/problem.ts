@@ -5,10 +5,33 @@ export type Counted = 'fish' | 'days' | 'units' | 'moves' | 'minutes' | 'hours';
 
 /** What a list may hold. */
 export type Listed =
-  | 'actions' | 'caveats' | 'choices' | 'consequences' | 'demonstrations' | 'explanations' | 'goals' | 'hints' | 'hours' | 'lines' | 'marks' | 'mistakes'
-  | 'parts' | 'predictions' | 'sideStageIds' | 'sideStages' | 'sizes' | 'spells' | 'stageIds' | 'stages' | 'stockings' | 'turningPoints';
+  | 'actions'
+  | 'caveats'
+  | 'choices'
+  | 'consequences'
+  | 'demonstrations'
+  | 'explanations'
+  | 'goals'
+  | 'hints'
+  | 'hours'
+  | 'lines'
+  | 'marks'
+  | 'mistakes'
+  | 'parts'
+  | 'predictions'
+  | 'sideStageIds'
+  | 'sideStages'
+  | 'sizes'
+  | 'spells'
+  | 'stageIds'
+  | 'stages'
+  | 'stockings'
+  | 'turningPoints';
 
-interface Range { from: number; to: number }
+interface Range {
+  from: number;
+  to: number;
+}
 
 /** Kinds of stage that can do what is asked. */
 type Able = { code: 'givesSludge' | 'drained' | 'rinsed' | 'backwashed' | 'lit' | 'bed'; kinds: readonly string[] };
@@ -16,10 +39,10 @@ type Able = { code: 'givesSludge' | 'drained' | 'rinsed' | 'backwashed' | 'lit' 
 /** What a place in a file should hold. */
 export type Expected =
   // shapes
-  | { code: 'number' | 'whole' | 'text' | `list.${Listed}` | `whole.${Counted}` } & Range
-  | { code: 'numberOf'; unit: string } & Range
+  | ({ code: 'number' | 'whole' | 'text' | `list.${Listed}` | `whole.${Counted}` } & Range)
+  | ({ code: 'numberOf'; unit: string } & Range)
   | { code: 'textUpTo'; to: number }
-  | { code: 'words' } & Range
+  | ({ code: 'words' } & Range)
   | { code: 'wordsUpTo' | 'charactersUpTo'; to: number }
   | { code: 'name' | 'yesNo' | 'languageTag' | 'sourceOrComposition' }
   | { code: 'oneOf'; names: readonly string[] }
@@ -29,15 +52,43 @@ export type Expected =
   /** what the schema's library says of a fault that has no code of ours */
   | { code: 'other'; text: string }
   // JSON
-  | { code: 'json.end' | 'json.colon' | 'json.key' | 'json.value' | 'json.commaOrBrace' | 'json.commaOrBracket' | 'json.closingQuote' | 'json.nesting' }
+  | {
+      code:
+        | 'json.end'
+        | 'json.colon'
+        | 'json.key'
+        | 'json.value'
+        | 'json.commaOrBrace'
+        | 'json.commaOrBracket'
+        | 'json.closingQuote'
+        | 'json.nesting';
+    }
   // a plan's parts among each other
   | Able
   | { code: 'missing'; wanted: Expected; there: readonly string[] }
   | { code: 'mediaThatFit' | 'roomFor'; m3: number }
   | {
-    code: 'ownName' | 'holdsWater' | 'stageWithWater' | 'wholeFlow' | 'beginsAtFishTank' | 'oneFishTank' | 'onePump' | 'pump' | 'pumpFixed' | 'fishTankOfLoop' | 'tankOfLoop'
-    | 'oneDosing' | 'oneMineralisation' | 'dayOrEvery' | 'fromWithEvery' | 'toWithEvery' | 'dayNorEvery' | 'pumpToActOn' | 'dosingToActOn';
-  }
+      code:
+        | 'ownName'
+        | 'holdsWater'
+        | 'stageWithWater'
+        | 'wholeFlow'
+        | 'beginsAtFishTank'
+        | 'oneFishTank'
+        | 'onePump'
+        | 'pump'
+        | 'pumpFixed'
+        | 'fishTankOfLoop'
+        | 'tankOfLoop'
+        | 'oneDosing'
+        | 'oneMineralisation'
+        | 'dayOrEvery'
+        | 'fromWithEvery'
+        | 'toWithEvery'
+        | 'dayNorEvery'
+        | 'pumpToActOn'
+        | 'dosingToActOn';
+    }
   | { code: 'notBefore'; day: number }
   // a water's quantities among each other
   | { code: 'beside.CO2_mg_L' | 'beside.NH3_mgN_L' | 'beside.H2S_ug_L' }
@@ -69,4 +120,10 @@ export type Found =
  * path: `loop[2].volume_m3`, empty for the whole file; line: where in the file's text, from 1, if that is known;
  * column: beside the line where the text is no JSON, and so has no path.
  */
-export interface Problem { path: string; got: Found; expected: Expected; line?: number; column?: number }
+export interface Problem {
+  path: string;
+  got: Found;
+  expected: Expected;
+  line?: number;
+  column?: number;
+}

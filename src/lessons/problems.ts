@@ -19,12 +19,14 @@ type Key = PropertyKey;
 /** `loop[2].volume_m3`; keys that are not plain names are quoted. */
 export function pathText(path: readonly Key[]): string {
   if (path.length === 0) return WHOLE_FILE;
-  return path.map((key, index) => {
-    if (typeof key === 'number') return `[${key}]`;
-    const name = String(key);
-    if (!/^[A-Za-z_][A-Za-z0-9_]*$/.test(name)) return `[${shorten(JSON.stringify(name))}]`;
-    return index === 0 ? name : `.${name}`;
-  }).join('');
+  return path
+    .map((key, index) => {
+      if (typeof key === 'number') return `[${key}]`;
+      const name = String(key);
+      if (!/^[A-Za-z_][A-Za-z0-9_]*$/.test(name)) return `[${shorten(JSON.stringify(name))}]`;
+      return index === 0 ? name : `.${name}`;
+    })
+    .join('');
 }
 
 function shorten(text: string, length = SHOWN_LENGTH): string {
@@ -37,7 +39,9 @@ export function describe(value: unknown): Found {
   if (Array.isArray(value)) return value.length === 0 ? { code: 'emptyList' } : { code: 'list', n: value.length };
   if (typeof value === 'object' && value !== null) {
     const keys = Object.keys(value);
-    return keys.length === 0 ? { code: 'emptyObject' } : { code: 'object', keys: shorten(keys.slice(0, MOST_KEYS).join(', '), SHOWN_KEYS_LENGTH) };
+    return keys.length === 0
+      ? { code: 'emptyObject' }
+      : { code: 'object', keys: shorten(keys.slice(0, MOST_KEYS).join(', '), SHOWN_KEYS_LENGTH) };
   }
   return { code: 'value', text: typeof value === 'string' ? shorten(JSON.stringify(value)) : String(value) };
 }
@@ -55,7 +59,12 @@ type Issue = z.core.$ZodIssue;
 
 /** Of a union's branches, the one whose problems lie deepest is the one the writer meant. */
 function meantBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] {
-  const depth = (branch: readonly Issue[]): number => branch.reduce((deepest, issue) => Math.max(deepest, issue.path.length + (issue.code === 'unrecognized_keys' || issue.code === 'invalid_key' ? 1 : 0)), 0);
+  const depth = (branch: readonly Issue[]): number =>
+    branch.reduce(
+      (deepest, issue) =>
+        Math.max(deepest, issue.path.length + (issue.code === 'unrecognized_keys' || issue.code === 'invalid_key' ? 1 : 0)),
+      0,
+    );
   const best = branches.reduce<readonly Issue[]>((chosen, branch) => (depth(branch) > depth(chosen) ? branch : chosen), []);
   return depth(best) > 0 ? best : [];
 }
@@ -74,13 +83,17 @@ function expectedBy(message: string): Expected {
 function fromIssue(issue: Issue, root: unknown, base: readonly Key[]): Problem[] {
   const path = [...base, ...issue.path];
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({ path: pathText([...path, key]), got: describe(valueAt(root, [...path, key])), expected: expectedBy(issue.message) }));
+    return issue.keys.map((key) => ({
+      path: pathText([...path, key]),
+      got: describe(valueAt(root, [...path, key])),
+      expected: expectedBy(issue.message),
+    }));
   }
   if (issue.code === 'invalid_union') {
     const branch = meantBranch(issue.errors);
     if (branch.length > 0) return branch.flatMap((inner) => fromIssue(inner, root, path));
   }
-  const message = issue.code === 'invalid_key' ? issue.issues.at(0)?.message ?? issue.message : issue.message;
+  const message = issue.code === 'invalid_key' ? (issue.issues.at(0)?.message ?? issue.message) : issue.message;
   return [{ path: pathText(path), got: describe(valueAt(root, path)), expected: expectedBy(message) }];
 }
 

@@ -40,15 +40,17 @@ export function fromTheStart(action: Action): Action {
 }
 
 /**
- * Sizes to the litre (area to 0.01 m², depth and height to the centimetre, a film's depth to the millimetre, lamps to the watt, meshes to the µm), air to 0.1 L/min, feed to the gram a day.
- * A rig keeps its numbers as given: bench vessels are smaller than these steps.
+ * Sizes to the litre (area to 0.01 m², depth and height to the centimetre, a film's depth to the millimetre, lamps to the watt, meshes to
+ * the µm), air to 0.1 L/min, feed to the gram a day. A rig keeps its numbers as given: bench vessels are smaller than these steps.
  */
 export function quantise(plan: Plan): Plan {
   if (plan.rig !== null) return plan;
   return {
     ...plan,
     loop: plan.loop.map(quantiseStage),
-    side: plan.side.map((side) => (takesSolids(side) ? { ...side, volume_m3: litre(side.volume_m3), air_L_min: airStep(side.air_L_min) } : side)),
+    side: plan.side.map((side) =>
+      takesSolids(side) ? { ...side, volume_m3: litre(side.volume_m3), air_L_min: airStep(side.air_L_min) } : side,
+    ),
     actions: plan.actions.map(quantiseAction),
   };
 }

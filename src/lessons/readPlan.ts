@@ -42,11 +42,15 @@ function surroundings(read: PlanRead): { open: Surroundings; rig: Surroundings }
 export function unresolved(read: PlanRead): Problem[] {
   const { open, rig } = surroundings(read);
   const waters: [string, CompositionRead | null, Surroundings][] = [
-    ['source', read.source, open], ['start.water', read.start.water === 'source' ? null : read.start.water, rig], ['rig.inflow', read.rig?.inflow ?? null, rig],
+    ['source', read.source, open],
+    ['start.water', read.start.water === 'source' ? null : read.start.water, rig],
+    ['rig.inflow', read.rig?.inflow ?? null, rig],
   ];
   return waters.flatMap(([path, water, around]) => {
     const lack = water === null ? null : lacking(water, around);
-    return water === null || lack === null ? [] : [{ path: `${path}.${lack.key}`, got: describe(water[lack.key]), expected: lack.expected }];
+    return water === null || lack === null
+      ? []
+      : [{ path: `${path}.${lack.key}`, got: describe(water[lack.key]), expected: lack.expected }];
   });
 }
 

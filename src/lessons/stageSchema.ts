@@ -27,7 +27,8 @@ const sizeField = (size: SizeRange | readonly string[]): z.ZodType => {
   const [usual, ...others] = size;
   return oneOf([usual, ...others]).default(usual);
 };
-const sizesOf = ({ sizes }: StageType): z.ZodRawShape => Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, sizeField(size)]));
+const sizesOf = ({ sizes }: StageType): z.ZodRawShape =>
+  Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, sizeField(size)]));
 
 /** What is written after the sizes, by what the kind can do. */
 function further(type: StageType): z.ZodRawShape {
@@ -37,9 +38,15 @@ function further(type: StageType): z.ZodRawShape {
   return { ...(type.grows ? { crop: cropSchema.optional() } : {}), count, pipe_mm: pipe, stand_m: stand };
 }
 
-const sideFields = (type: StageType): z.ZodRawShape => (type.takesSolids
-  ? { takes: listOf(idField(), 0, 24, 'stageIds').default([]), returnsTo: idField() }
-  : { into: idField(), base: oneOf(BASES).default('KHCO3'), g_d: numberFrom(0, 100000, 'g/d').default(0), targetPH: numberFrom(4, 10, '').default(7) });
+const sideFields = (type: StageType): z.ZodRawShape =>
+  type.takesSolids
+    ? { takes: listOf(idField(), 0, 24, 'stageIds').default([]), returnsTo: idField() }
+    : {
+        into: idField(),
+        base: oneOf(BASES).default('KHCO3'),
+        g_d: numberFrom(0, 100000, 'g/d').default(0),
+        targetPH: numberFrom(4, 10, '').default(7),
+      };
 
 type Member = ReturnType<typeof exactly>;
 const member = (type: StageType, fields: z.ZodRawShape): z.ZodObject<{ kind: Member }> =>
@@ -52,10 +59,13 @@ function choiceOf(types: readonly StageType[], fieldsOf: (type: StageType) => z.
 }
 
 /** A part as a person may write it: sizes may be left out. */
-export type StageInput = { id: string; kind: StageKind } & { [Key in Exclude<keyof StageSpec, 'id' | 'kind' | 'crop'>]?: StageSpec[Key] } & { crop?: z.input<typeof cropSchema> };
+export type StageInput = { id: string; kind: StageKind } & {
+  [Key in Exclude<keyof StageSpec, 'id' | 'kind' | 'crop'>]?: StageSpec[Key];
+} & { crop?: z.input<typeof cropSchema> };
 export type SideInput = { id: string; kind: StageKind } & (
-  { volume_m3?: number; air_L_min?: number; takes?: string[]; returnsTo: string } |
-  { into: string; base?: (typeof BASES)[number]; g_d?: number; targetPH?: number });
+  | { volume_m3?: number; air_L_min?: number; takes?: string[]; returnsTo: string }
+  | { into: string; base?: (typeof BASES)[number]; g_d?: number; targetPH?: number }
+);
 
 const inFlow = STAGES.filter((type) => !type.doses);
 const atSide = STAGES.filter((type) => type.doses || type.takesSolids);

@@ -12,7 +12,10 @@ import type { Values } from './parameters/values';
 export type ComponentKind = 'fast' | 'dissolved' | 'index' | 'solid' | 'resident' | 'outside';
 
 /** Below this a component's error does not matter: an amount per m³ of water, per m² of film, or in the cell. */
-export interface Tolerance { amount: number; per: 'water' | 'film' | 'cell' }
+export interface Tolerance {
+  amount: number;
+  per: 'water' | 'film' | 'cell';
+}
 
 export interface ComponentEntry {
   name: string;
@@ -43,14 +46,24 @@ const organics: Content = (m) => ({ COD: 1, C: m.organicC });
 const fast: Content = (m) => ({ COD: 1, C: m.organicC, N: m.fastN, P: m.fastP, S: m.fastS });
 const slow: Content = (m) => ({ COD: 1, C: m.organicC, N: m.slowN, P: m.slowP, S: m.slowS });
 const inert: Content = (m) => ({
-  COD: 1, C: m.organicC, N: m.inertN, P: m.inertP, S: m.inertS, Ca: m.inertCa, Mg: m.inertMg, Fe: m.inertFe,
+  COD: 1,
+  C: m.organicC,
+  N: m.inertN,
+  P: m.inertP,
+  S: m.inertS,
+  Ca: m.inertCa,
+  Mg: m.inertMg,
+  Fe: m.inertFe,
 });
 /** Films are booked without P and S (under 2 %): those join when film becomes solids. */
 const film: Content = (m) => ({ COD: 1, C: m.filmC, N: m.filmN });
 
 /** Solids of one size, or at rest in one place: fast-degradable, slow-degradable, inert. */
 const solids = (
-  names: readonly [string, string, string], kind: ComponentKind, among: ComponentEntry['among'], tolerance: Tolerance,
+  names: readonly [string, string, string],
+  kind: ComponentKind,
+  among: ComponentEntry['among'],
+  tolerance: Tolerance,
 ): ComponentEntry[] => [
   { name: names[0], kind, content: fast, dry: 'organicDry', among, tolerance },
   { name: names[1], kind, content: slow, dry: 'organicDry', among, tolerance },
@@ -97,19 +110,41 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   { name: 'PS', kind: 'resident', content: sulfide, tolerance: inCell(3e-4) },
   // --- organisms: feed in the gut (g feed), fish (g wet), leaf (g dry) and its stores of N, P, K, Ca, Fe (g)
   {
-    name: 'GUT', kind: 'resident', tolerance: inCell(0.15),
+    name: 'GUT',
+    kind: 'resident',
+    tolerance: inCell(0.15),
     content: (m) => ({
-      COD: m.feedCOD, N: m.feedN, C: m.feedC, P: m.feedP, K: m.feedK, Ca: m.feedCa, Mg: m.feedMg, S: m.feedS, Fe: m.feedFe,
+      COD: m.feedCOD,
+      N: m.feedN,
+      C: m.feedC,
+      P: m.feedP,
+      K: m.feedK,
+      Ca: m.feedCa,
+      Mg: m.feedMg,
+      S: m.feedS,
+      Fe: m.feedFe,
     }),
   },
   {
-    name: 'FISH', kind: 'resident', tolerance: inCell(1),
+    name: 'FISH',
+    kind: 'resident',
+    tolerance: inCell(1),
     content: (m) => ({ COD: m.fishCOD, N: m.fishN, C: m.fishC, P: m.fishP, K: m.fishK, Ca: m.fishCa, Mg: m.fishMg, S: m.fishS }),
   },
   {
-    name: 'LEAF', kind: 'resident', tolerance: inCell(0.05),
+    name: 'LEAF',
+    kind: 'resident',
+    tolerance: inCell(0.05),
     content: (m) => ({
-      COD: m.leafCOD, N: m.leafN, C: m.leafC, P: m.leafP, K: m.leafK, Ca: m.leafCa, Mg: m.leafMg, S: m.leafS, Fe: m.leafFe,
+      COD: m.leafCOD,
+      N: m.leafN,
+      C: m.leafC,
+      P: m.leafP,
+      K: m.leafK,
+      Ca: m.leafCa,
+      Mg: m.leafMg,
+      S: m.leafS,
+      Fe: m.leafFe,
     }),
   },
   // What a plant holds in store is booked as taken, reduced and uncharged: charge and oxygen were settled when it was taken up.

@@ -1,4 +1,5 @@
-// Closes a process's stoichiometry: given its fixed coefficients and its own unknowns, continuity of COD, elements and charge gives the rest.
+// Closes a process's stoichiometry: given its fixed coefficients and its own unknowns, continuity of COD, elements and charge gives the
+// rest.
 import { ELEMENTS, NAMES } from './components';
 
 export interface Stoichiometry {
@@ -9,7 +10,10 @@ export interface Stoichiometry {
 }
 
 /** Entries of one closed process column. */
-export interface Column { rows: Int32Array; coefficients: Float64Array }
+export interface Column {
+  rows: Int32Array;
+  coefficients: Float64Array;
+}
 
 /**
  * Solves the unknown coefficients so that every element sums to zero.
@@ -20,7 +24,9 @@ export function closeColumn(name: string, stoichiometry: Stoichiometry, content:
   const n = unknowns.length;
   const rows: Float64Array[] = ELEMENTS.map((_, e) => {
     const row = new Float64Array(n + 1);
-    unknowns.forEach((u, k) => { row[k] = content[u][e]; });
+    unknowns.forEach((u, k) => {
+      row[k] = content[u][e];
+    });
     for (const [component, coefficient] of fixed) row[n] -= coefficient * content[component][e];
     return row;
   });
@@ -30,7 +36,8 @@ export function closeColumn(name: string, stoichiometry: Stoichiometry, content:
   for (let k = 0; k < n; k++) {
     let best = -1;
     for (let e = 0; e < rows.length; e++) if (!used.includes(e) && (best < 0 || Math.abs(rows[e][k]) > Math.abs(rows[best][k]))) best = e;
-    if (best < 0 || Math.abs(rows[best][k]) < 1e-9) throw new Error(`process ${name}: ${NAMES[unknowns[k]]} is not determined by continuity`);
+    if (best < 0 || Math.abs(rows[best][k]) < 1e-9)
+      throw new Error(`process ${name}: ${NAMES[unknowns[k]]} is not determined by continuity`);
     used.push(best);
     pivotRow[k] = best;
     const pivot = rows[best];

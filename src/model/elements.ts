@@ -6,5 +6,15 @@ export type Element = (typeof ELEMENTS)[number];
 
 /** Atomic masses, g/mol (IUPAC standard atomic weights, abridged). */
 export const ATOM = {
-  C: 12.011, N: 14.007, P: 30.974, S: 32.06, K: 39.098, Ca: 40.078, Mg: 24.305, Na: 22.990, Cl: 35.45, O: 15.999, H: 1.008,
+  C: 12.011,
+  N: 14.007,
+  P: 30.974,
+  S: 32.06,
+  K: 39.098,
+  Ca: 40.078,
+  Mg: 24.305,
+  Na: 22.99,
+  Cl: 35.45,
+  O: 15.999,
+  H: 1.008,
 } as const;

@@ -1,7 +1,13 @@
 // The audit: what came in, went out, and is held, by element, from amounts alone. A season closes when nothing is missing.
 import { ALL, ALK, ELEMENTS, FLOWING, STATES } from './components';
 
-export interface Balance { start: number; inflow: number; outflow: number; end: number; closure: number }
+export interface Balance {
+  start: number;
+  inflow: number;
+  outflow: number;
+  end: number;
+  closure: number;
+}
 
 /** Sum of one element over a state of all cells. */
 export function held(content: readonly Float64Array[], y: Float64Array, element: number): number {

@@ -12,7 +12,16 @@ const AGREE = 0.25;
  * @param places that are asked for
  * @param out receives the interpolated state there, not below zero (a reading, never fed back)
  */
-export function hermite(at: number, h: number, y0: Float64Array, f0: Float64Array, y1: Float64Array, f1: Float64Array, places: Int32Array, out: Float64Array): void {
+export function hermite(
+  at: number,
+  h: number,
+  y0: Float64Array,
+  f0: Float64Array,
+  y1: Float64Array,
+  f1: Float64Array,
+  places: Int32Array,
+  out: Float64Array,
+): void {
   const s = at;
   const s2 = s * s;
   const s3 = s2 * s;

@@ -27,11 +27,22 @@ export interface Control {
   maxStep: number;
 }
 
-export interface Outcome { steps: number; rejections: number; evaluations: number; firstAccepted: number; lastStep: number }
+export interface Outcome {
+  steps: number;
+  rejections: number;
+  evaluations: number;
+  firstAccepted: number;
+  lastStep: number;
+}
 
 /** The integration could not go on: at a time, by the place in the state that was worst off (−1: unknown). */
 export class IntegrationError extends Error {
-  constructor(readonly code: 'stepTooSmall' | 'notFinite', readonly t: number, readonly place: number, message: string) {
+  constructor(
+    readonly code: 'stepTooSmall' | 'notFinite',
+    readonly t: number,
+    readonly place: number,
+    message: string,
+  ) {
     super(message);
     this.name = 'IntegrationError';
   }
@@ -41,15 +52,31 @@ export class IntegrationError extends Error {
 export type Output = (index: number, y: Float64Array) => void;
 
 export class Rosenbrock2 {
-  private f0: Float64Array; private fEnd: Float64Array; private readonly f1: Float64Array;
-  private readonly u1: Float64Array; private readonly u2: Float64Array; private readonly rhs: Float64Array;
-  private now: Float64Array; private trial: Float64Array; private readonly reading: Float64Array;
+  private f0: Float64Array;
+  private fEnd: Float64Array;
+  private readonly f1: Float64Array;
+  private readonly u1: Float64Array;
+  private readonly u2: Float64Array;
+  private readonly rhs: Float64Array;
+  private now: Float64Array;
+  private trial: Float64Array;
+  private readonly reading: Float64Array;
 
   /** @param asked places of the state that output reads; the others keep what they had in what it is given. Left out: all */
-  constructor(private readonly system: StiffSystem, private readonly asked: Int32Array = Int32Array.from({ length: system.size }, (_, i) => i)) {
+  constructor(
+    private readonly system: StiffSystem,
+    private readonly asked: Int32Array = Int32Array.from({ length: system.size }, (_, i) => i),
+  ) {
     const make = (): Float64Array => new Float64Array(system.size);
-    this.f0 = make(); this.f1 = make(); this.fEnd = make(); this.u1 = make(); this.u2 = make(); this.rhs = make();
-    this.now = make(); this.trial = make(); this.reading = make();
+    this.f0 = make();
+    this.f1 = make();
+    this.fEnd = make();
+    this.u1 = make();
+    this.u2 = make();
+    this.rhs = make();
+    this.now = make();
+    this.trial = make();
+    this.reading = make();
   }
 
   /**
@@ -115,11 +142,13 @@ export class Rosenbrock2 {
         outcome.rejections++;
         rejected = true;
         h *= Number.isFinite(error) ? Math.min(0.9, Math.max(0.2, factor)) : 0.2;
-        if (!(h > control.minStep)) throw new IntegrationError('stepTooSmall', t, this.worst(), `step fell below ${control.minStep} d at t = ${t} d`);
+        if (!(h > control.minStep))
+          throw new IntegrationError('stepTooSmall', t, this.worst(), `step fell below ${control.minStep} d at t = ${t} d`);
       }
     }
     y.set(this.now);
-    for (let i = 0; i < n; i++) if (!Number.isFinite(y[i])) throw new IntegrationError('notFinite', t1, i, `state ${i} is not finite at t = ${t1} d`);
+    for (let i = 0; i < n; i++)
+      if (!Number.isFinite(y[i])) throw new IntegrationError('notFinite', t1, i, `state ${i} is not finite at t = ${t1} d`);
     return outcome;
   }
 
@@ -137,7 +166,10 @@ export class Rosenbrock2 {
     for (let i = 0; i < alone.length; i++) {
       alone[i] = rhs[i];
       const norm = system.norm(alone, now, trial);
-      if (norm > most) { most = norm; found = i; }
+      if (norm > most) {
+        most = norm;
+        found = i;
+      }
       alone[i] = 0;
     }
     return found;

@@ -1,4 +1,5 @@
-// Sums over state vectors and stretches of them, seven or eight entries at a time: so short a loop's own upkeep costs as much as what it sums.
+// Sums over state vectors and stretches of them, seven or eight entries at a time: so short a loop's own upkeep costs as much as what it
+// sums.
 
 /** out = a + c b. All of one length. */
 export function addScaled(out: Float64Array, a: Float64Array, b: Float64Array, c: number): void {
@@ -17,12 +18,32 @@ export function addScaled(out: Float64Array, a: Float64Array, b: Float64Array, c
 }
 
 /** out = a + b u + c v, and small = c (u + v). All of one length. */
-export function addTwoScaled(out: Float64Array, small: Float64Array, a: Float64Array, u: Float64Array, v: Float64Array, b: number, c: number): void {
+export function addTwoScaled(
+  out: Float64Array,
+  small: Float64Array,
+  a: Float64Array,
+  u: Float64Array,
+  v: Float64Array,
+  b: number,
+  c: number,
+): void {
   const n = out.length;
   let i = 0;
   for (; i < n - 6; i += 7) {
-    const u0 = u[i], u1 = u[i + 1], u2 = u[i + 2], u3 = u[i + 3], u4 = u[i + 4], u5 = u[i + 5], u6 = u[i + 6];
-    const v0 = v[i], v1 = v[i + 1], v2 = v[i + 2], v3 = v[i + 3], v4 = v[i + 4], v5 = v[i + 5], v6 = v[i + 6];
+    const u0 = u[i],
+      u1 = u[i + 1],
+      u2 = u[i + 2],
+      u3 = u[i + 3],
+      u4 = u[i + 4],
+      u5 = u[i + 5],
+      u6 = u[i + 6];
+    const v0 = v[i],
+      v1 = v[i + 1],
+      v2 = v[i + 2],
+      v3 = v[i + 3],
+      v4 = v[i + 4],
+      v5 = v[i + 5],
+      v6 = v[i + 6];
     out[i] = a[i] + b * u0 + c * v0;
     out[i + 1] = a[i + 1] + b * u1 + c * v1;
     out[i + 2] = a[i + 2] + b * u2 + c * v2;
@@ -48,7 +69,8 @@ export function addTwoScaled(out: Float64Array, small: Float64Array, a: Float64A
 export function addStretch(to: Float64Array, o: number, from: Float64Array, a: number, c: number, n: number): void {
   let i = 0;
   for (; i < n - 6; i += 7) {
-    const p = o + i, q = a + i;
+    const p = o + i,
+      q = a + i;
     to[p] += c * from[q];
     to[p + 1] += c * from[q + 1];
     to[p + 2] += c * from[q + 2];
@@ -64,7 +86,8 @@ export function addStretch(to: Float64Array, o: number, from: Float64Array, a: n
 export function exchangeStretch(to: Float64Array, y: Float64Array, o: number, a: number, come: number, go: number, n: number): void {
   let i = 0;
   for (; i < n - 6; i += 7) {
-    const p = o + i, q = a + i;
+    const p = o + i,
+      q = a + i;
     to[p] = come * y[q] - go * y[p];
     to[p + 1] = come * y[q + 1] - go * y[p + 1];
     to[p + 2] = come * y[q + 2] - go * y[p + 2];
@@ -93,7 +116,15 @@ export function multiplyStretch(out: Float64Array, a: Float64Array, b: Float64Ar
 }
 
 /** out += c (r + s + t), from one place up to another. */
-export function addThreeStretch(out: Float64Array, r: Float64Array, s: Float64Array, t: Float64Array, c: number, from: number, to: number): void {
+export function addThreeStretch(
+  out: Float64Array,
+  r: Float64Array,
+  s: Float64Array,
+  t: Float64Array,
+  c: number,
+  from: number,
+  to: number,
+): void {
   let i = from;
   for (; i < to - 6; i += 7) {
     out[i] += c * (r[i] + s[i] + t[i]);
@@ -126,7 +157,8 @@ export function emptyStretch(out: Float64Array, from: number, to: number): void 
 export function firstBelowZero(y: Float64Array, from: number): number {
   const n = y.length;
   let i = from;
-  for (; i < n - 6; i += 7) if (y[i] < 0 || y[i + 1] < 0 || y[i + 2] < 0 || y[i + 3] < 0 || y[i + 4] < 0 || y[i + 5] < 0 || y[i + 6] < 0) break;
+  for (; i < n - 6; i += 7)
+    if (y[i] < 0 || y[i + 1] < 0 || y[i + 2] < 0 || y[i + 3] < 0 || y[i + 4] < 0 || y[i + 5] < 0 || y[i + 6] < 0) break;
   while (i < n && !(y[i] < 0)) i++;
   return i;
 }

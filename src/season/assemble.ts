@@ -8,9 +8,23 @@ import type { Cell } from '../model/cell';
 import { doses, takesSolids } from './plan';
 import type { BaseDosingSide, MineralisationSide, Plan, StageSpec } from './plan';
 
-export interface StageEntry { id: string; kind: string; type: StageType; sizes: StageSpec | MineralisationSide; first: number; cells: number; side: boolean; count: number }
+export interface StageEntry {
+  id: string;
+  kind: string;
+  type: StageType;
+  sizes: StageSpec | MineralisationSide;
+  first: number;
+  cells: number;
+  side: boolean;
+  count: number;
+}
 /** From one cell to the next along the loop; `pump` where the return pump stands between; `fall` in m that water drops. */
-export interface Step { from: number; to: number; pump: boolean; fall: number }
+export interface Step {
+  from: number;
+  to: number;
+  pump: boolean;
+  fall: number;
+}
 
 export interface Assembly {
   cells: Cell[];
@@ -56,19 +70,40 @@ export function assemble(plan: Plan, values: Values): Assembly {
   const falls = new Float64Array(cells.length);
   for (const { to, fall } of steps) if (to >= 0) falls[to] = fall;
   return {
-    cells, stages, order, steps, falls,
+    cells,
+    stages,
+    order,
+    steps,
+    falls,
     sump: pumpTank(plan, stages) ?? stages.find((stage) => stage.type.lowest)?.first ?? -1,
-    mineral, dosing: plan.side.find(doses) ?? null,
+    mineral,
+    dosing: plan.side.find(doses) ?? null,
   };
 }
 
-function addStage(cells: Cell[], stages: StageEntry[], given: StageSpec | MineralisationSide, type: StageType, side: boolean, values: Values): void {
+function addStage(
+  cells: Cell[],
+  stages: StageEntry[],
+  given: StageSpec | MineralisationSide,
+  type: StageType,
+  side: boolean,
+  values: Values,
+): void {
   const sizes = { ...type.defaults, ...given };
   const first = cells.length;
   const each = type.cell(sizes, values);
   // A long bed's volume function gives the whole; its cells share it.
   for (let c = 0; c < type.cells; c++) cells.push(makeCell(first + c, given.id, type.kind, each));
-  stages.push({ id: given.id, kind: type.kind, type, sizes, first, cells: type.cells, side, count: ('count' in sizes ? sizes.count : 1) ?? 1 });
+  stages.push({
+    id: given.id,
+    kind: type.kind,
+    type,
+    sizes,
+    first,
+    cells: type.cells,
+    side,
+    count: ('count' in sizes ? sizes.count : 1) ?? 1,
+  });
 }
 
 function rigSteps(order: number[]): Step[] {
@@ -90,7 +125,9 @@ function loopSteps(plan: Plan, stages: StageEntry[], order: number[]): Step[] {
   return order.map((from, i): Step => {
     const to = order[(i + 1) % order.length];
     const lifted = from === pumped;
-    const within = stages.some((stage) => from >= stage.first && to >= stage.first && from < stage.first + stage.cells && to < stage.first + stage.cells);
+    const within = stages.some(
+      (stage) => from >= stage.first && to >= stage.first && from < stage.first + stage.cells && to < stage.first + stage.cells,
+    );
     return { from, to, pump: lifted, fall: within || lifted ? 0 : to === sumpCell ? 0.5 : FALL_M };
   });
 }

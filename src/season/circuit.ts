@@ -13,7 +13,14 @@ import type { Assembly, StageEntry } from './assemble';
 import type { Design } from './design';
 import type { Plan, StageSpec } from './plan';
 
-export interface CircuitStage { entry: StageEntry; lip_m: number; rim_m: number; area_m2: number; pipe: Pipe; lipLength_m: number }
+export interface CircuitStage {
+  entry: StageEntry;
+  lip_m: number;
+  rim_m: number;
+  area_m2: number;
+  pipe: Pipe;
+  lipLength_m: number;
+}
 export interface Circuit {
   /** from the pump's outlet round to the pump's tank, which is last */
   stages: CircuitStage[];
@@ -26,7 +33,14 @@ export interface Circuit {
 }
 
 /** How the circuit runs; entries in the order of its stages. */
-export interface Running { flow_m3_d: number; level_m: number[]; arriving_m3_d: number[]; spill_m3_d: number[]; short_m: number[]; power_W: number }
+export interface Running {
+  flow_m3_d: number;
+  level_m: number[];
+  arriving_m3_d: number[];
+  spill_m3_d: number[];
+  short_m: number[];
+  power_W: number;
+}
 
 const SECONDS_PER_DAY = 86400;
 const CIRCLE = Math.PI / 4;
@@ -40,7 +54,7 @@ export function circuitOf(plan: Plan, assembly: Assembly, design: Design, values
   const at = pumpAt(plan.loop);
   if (plan.rig || at < 0) return null;
   const pump = plan.loop[at];
-  const flow = 24 * (pump.curve ? 0.6 * pump.curve.maxFlow_m3_h : pump.flow_m3_h ?? 1);
+  const flow = 24 * (pump.curve ? 0.6 * pump.curve.maxFlow_m3_h : (pump.flow_m3_h ?? 1));
   const after = [...plan.loop.slice(at + 1), ...plan.loop.slice(0, at)];
   const stages = after.flatMap((spec): CircuitStage[] => {
     const entry = assembly.stages.find(({ id, cells }) => id === spec.id && cells > 0);
@@ -48,10 +62,16 @@ export function circuitOf(plan: Plan, assembly: Assembly, design: Design, values
     if (!entry || !level) return [];
     // Free water: what a tank holds by how deep it is; less than its plan where gravel or media fill it.
     const area = level.volume_m3 / level.depth_m;
-    return [{
-      entry, lip_m: level.level_m, rim_m: Math.max(level.floor_m + level.height_m, level.level_m + h.freeboard), area_m2: area, pipe: outlet(spec, flow, h),
-      lipLength_m: flow / SECONDS_PER_DAY / (h.lipCoefficient * h.lipHead * Math.sqrt(h.lipHead)),
-    }];
+    return [
+      {
+        entry,
+        lip_m: level.level_m,
+        rim_m: Math.max(level.floor_m + level.height_m, level.level_m + h.freeboard),
+        area_m2: area,
+        pipe: outlet(spec, flow, h),
+        lipLength_m: flow / SECONDS_PER_DAY / (h.lipCoefficient * h.lipHead * Math.sqrt(h.lipHead)),
+      },
+    ];
   });
   const tank = stages[stages.length - 1];
   const top = stages[0];
@@ -90,7 +110,10 @@ export function runCircuit(circuit: Circuit, curve: PumpCurve, tankLevel_m: numb
     const pipeLoss = lossOf(stage.pipe, T_C, h);
     const count = stage.entry.count;
     return {
-      overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m, rim_m: stage.rim_m, area_m2: stage.area_m2, lip_m: stage.lipLength_m,
+      overflow_m: i === stages.length - 1 ? stage.lip_m + tankLevel_m : stage.lip_m,
+      rim_m: stage.rim_m,
+      area_m2: stage.area_m2,
+      lip_m: stage.lipLength_m,
       linkLoss_m: pressed(i) ? (flow) => pipeLoss(flow / count) : (flow) => pipeLoss(flow / count) + own(i, flow),
     };
   });
@@ -107,9 +130,15 @@ function chooseCurve(circuit: Circuit, setting_m3_d: number): PumpCurve {
   const tank = circuit.stages[circuit.stages.length - 1];
   if (!(setting_m3_d > 0)) return NO_PUMP;
   const { stages, riser, top_m, values } = circuit;
-  const lifted = stages.slice(0, stages.findIndex((stage) => stage.entry.type.keepsFish)).filter((stage) => stage.entry.type.pressurised);
+  const lifted = stages
+    .slice(
+      0,
+      stages.findIndex((stage) => stage.entry.type.keepsFish),
+    )
+    .filter((stage) => stage.entry.type.pressurised);
   const rise = lossOf(riser, USUAL_T_C, values.hydraulics);
-  const loss = (flow: number): number => lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0, values) ?? 0), rise(flow));
+  const loss = (flow: number): number =>
+    lifted.reduce((sum, { entry }) => sum + (entry.type.loss?.(entry.sizes, flow, 0, values) ?? 0), rise(flow));
   return curveFor(setting_m3_d / 24, top_m - tank.lip_m, loss, values.hydraulics);
 }
 

@@ -7,7 +7,8 @@ const TWO_PI = 6.283185307179586;
 
 export interface Weather {
   /** daily light integral of each day, mol/m²/d, and the day's departure of air temperature, °C */
-  light: Float64Array; air: Float64Array;
+  light: Float64Array;
+  air: Float64Array;
 }
 
 /** Draws the whole season's weather up front. */
@@ -37,7 +38,7 @@ const dawn_h = (climate: Climate): number => 12 - climate.dayLength_h / 2;
 export function lightNow(climate: Climate, hour: number): number {
   if (!(climate.dayLength_h > 0)) return 0;
   const share = (hour - dawn_h(climate)) / climate.dayLength_h;
-  return share <= 0 || share >= 1 ? 0 : ((24 / climate.dayLength_h) * 6) * share * (1 - share);
+  return share <= 0 || share >= 1 ? 0 : (24 / climate.dayLength_h) * 6 * share * (1 - share);
 }
 
 /** Air temperature, °C. */
@@ -46,7 +47,8 @@ export function airNow(climate: Climate, weather: Weather, day: number, hour: nu
   const year = yearSwing * 0.5 * sin((TWO_PI * (dayOfYear + day - 110)) / 365);
   let spells = 0;
   for (const spell of climate.spells ?? []) {
-    if (day >= spell.day && day < spell.day + spell.days && hour >= (spell.from_h ?? 0) && hour < (spell.to_h ?? 24)) spells += spell.air_C ?? 0;
+    if (day >= spell.day && day < spell.day + spell.days && hour >= (spell.from_h ?? 0) && hour < (spell.to_h ?? 24))
+      spells += spell.air_C ?? 0;
   }
   return spells + mean + year + weather.air[Math.min(day, weather.air.length - 1)] + daySwing * 0.5 * sin((TWO_PI * (hour - 9)) / 24);
 }

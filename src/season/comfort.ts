@@ -5,7 +5,14 @@ import { valuesWith } from '../catalogue/values';
 import type { Plan } from './plan';
 import { EMPTY_BED, EMPTY_TANK } from '../catalogue/standIn';
 
-export interface Band { applies: 'fish' | 'roots'; variable: string; watchBelow?: number; actBelow?: number; watchAbove?: number; actAbove?: number }
+export interface Band {
+  applies: 'fish' | 'roots';
+  variable: string;
+  watchBelow?: number;
+  actBelow?: number;
+  watchAbove?: number;
+  actAbove?: number;
+}
 
 /** Shares of the way from safe to harm at which a mark begins: watch where discomfort begins, act a third of the way. */
 const ACT = 0.33;
@@ -23,7 +30,14 @@ export function comfortOf(plan: Plan): Band[] {
     { applies: 'fish', variable: 'O2_mg_L', watchBelow: f.o2Safe, actBelow: between(f.o2Safe, f.o2Harm) },
     { applies: 'fish', variable: 'CO2_mg_L', watchAbove: f.co2Safe, actAbove: between(f.co2Safe, f.co2Harm) },
     { applies: 'fish', variable: 'H2S_ug_L', watchAbove: 1000 * f.h2sSafe, actAbove: 1000 * between(f.h2sSafe, f.h2sHarm) },
-    { applies: 'fish', variable: 'pH', watchBelow: f.pHSafe, actBelow: between(f.pHSafe, f.pHHarm), watchAbove: f.pHHighSafe, actAbove: between(f.pHHighSafe, f.pHHighHarm) },
+    {
+      applies: 'fish',
+      variable: 'pH',
+      watchBelow: f.pHSafe,
+      actBelow: between(f.pHSafe, f.pHHarm),
+      watchAbove: f.pHHighSafe,
+      actAbove: between(f.pHHighSafe, f.pHHighHarm),
+    },
     { applies: 'fish', variable: 'solids', watchAbove: f.solidsSafe, actAbove: between(f.solidsSafe, f.solidsHarm) },
   ];
   // Roots: where health falls by a twentieth, and by a third.
@@ -38,6 +52,13 @@ export function comfortOf(plan: Plan): Band[] {
   const T = plan.climate.water_C ?? plan.climate.air_C.mean;
   const c = values.crops[plan.loop.find((stage) => stage.crop)?.crop?.kind ?? EMPTY_BED];
   // A pH that is fine for bacteria and fish costs leaves a little; it is marked only where it costs them much.
-  bands.push({ applies: 'roots', variable: 'pH', watchBelow: 5.2, actBelow: 4.6, watchAbove: plateau(T, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop) > 0 ? 7.8 : 7.6, actAbove: 8.3 });
+  bands.push({
+    applies: 'roots',
+    variable: 'pH',
+    watchBelow: 5.2,
+    actBelow: 4.6,
+    watchAbove: plateau(T, c.coldStop, c.optimumLow, c.optimumHigh, c.hotStop) > 0 ? 7.8 : 7.6,
+    actAbove: 8.3,
+  });
   return bands;
 }

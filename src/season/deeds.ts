@@ -10,11 +10,17 @@ import type { Runtime } from './runtime';
 import { disturb, drain, exchange, put, rinse } from './transfers';
 import type { EventKind, SeasonEvent } from './trajectory';
 
-export interface Place { hour: number; byPerson: boolean; events: SeasonEvent[] }
+export interface Place {
+  hour: number;
+  byPerson: boolean;
+  events: SeasonEvent[];
+}
 
 /** Does one deed. Unknown stages were refused when the plan was read; here they are passed over. */
 export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Place): void {
-  const tell = (kind: EventKind, stage: string, amount: number): void => { place.events.push({ hour: place.hour, kind, stage, amount, byPerson: place.byPerson }); };
+  const tell = (kind: EventKind, stage: string, amount: number): void => {
+    place.events.push({ hour: place.hour, kind, stage, amount, byPerson: place.byPerson });
+  };
   const cellsOf = (id: string): number[] => {
     const stage = runtime.assembly.stages.find((entry) => entry.id === id);
     return stage ? Array.from({ length: stage.cells }, (_, i) => stage.first + i) : [];
@@ -48,13 +54,20 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
       for (const cell of cellsOf(deed.stage)) volume += drain(runtime, state, cell);
       return tell('drained', deed.stage, volume * 1000);
     }
-    case 'rinse': case 'backwash': {
+    case 'rinse':
+    case 'backwash': {
       let volume = 0;
       for (const cell of cellsOf(deed.stage)) volume += rinse(runtime, state, cell);
       return tell(deed.do === 'backwash' ? 'backwashed' : 'rinsed', deed.stage, volume * 1000);
     }
     case 'base':
-      state.base = { kind: deed.base ?? state.base.kind, g_d: deed.g_d, targetPH: deed.targetPH ?? state.base.targetPH, level: state.base.level, at: state.base.at };
+      state.base = {
+        kind: deed.base ?? state.base.kind,
+        g_d: deed.g_d,
+        targetPH: deed.targetPH ?? state.base.targetPH,
+        level: state.base.level,
+        at: state.base.at,
+      };
       return tell('baseSet', runtime.assembly.dosing?.id ?? '', deed.g_d);
     case 'salt':
       for (const cell of cellsOf(deed.stage).slice(0, 1)) {
@@ -93,7 +106,14 @@ export function doDeed(runtime: Runtime, state: RunState, deed: Deed, place: Pla
     case 'takeFish':
       return takeFish(state, deed, tell);
     case 'plant':
-      return plant(runtime, state, deed.stage, { kind: deed.crop, plants_m2: deed.plants_m2, replant: deed.replant }, place.hour / 24, tell);
+      return plant(
+        runtime,
+        state,
+        deed.stage,
+        { kind: deed.crop, plants_m2: deed.plants_m2, replant: deed.replant },
+        place.hour / 24,
+        tell,
+      );
     case 'harvest':
       return cutBed(runtime, state, deed.stage, tell);
   }

@@ -6,8 +6,24 @@ import type { Values } from '../model/parameters/values';
 import { FALL_M } from './assemble';
 import type { Plan, StageSpec } from './plan';
 
-export interface StageLevel { id: string; kind: string; level_m: number; floor_m: number; depth_m: number; width_m: number; height_m: number; volume_m3: number; fall_m: number; retention_min: number }
-export interface Design { stages: StageLevel[]; totalVolume_m3: number; lift_m: number; problems: { stage: string; key: string; values: Record<string, number> }[] }
+export interface StageLevel {
+  id: string;
+  kind: string;
+  level_m: number;
+  floor_m: number;
+  depth_m: number;
+  width_m: number;
+  height_m: number;
+  volume_m3: number;
+  fall_m: number;
+  retention_min: number;
+}
+export interface Design {
+  stages: StageLevel[];
+  totalVolume_m3: number;
+  lift_m: number;
+  problems: { stage: string; key: string; values: Record<string, number> }[];
+}
 
 /** m: least height of a tank's underside over the floor, the sump's water below the floor, what a rim stands over its water */
 const LEAST_STAND = 0.05;
@@ -15,7 +31,11 @@ const SUMP_LEVEL = -0.2;
 const RIM = 0.12;
 
 export function designOf(plan: Plan, values: Values): Design {
-  const entries = plan.loop.map((spec) => ({ spec, type: stageType(spec.kind), vessel: stageType(spec.kind).vessel({ ...stageType(spec.kind).defaults, ...spec }, values) }));
+  const entries = plan.loop.map((spec) => ({
+    spec,
+    type: stageType(spec.kind),
+    vessel: stageType(spec.kind).vessel({ ...stageType(spec.kind).defaults, ...spec }, values),
+  }));
   const pump = pumpAt(plan.loop);
   const gravity = pump < 0 ? entries : entries.slice(0, pump);
   const lifted = pump < 0 ? [] : entries.slice(pump + 1);
@@ -33,11 +53,18 @@ export function designOf(plan: Plan, values: Values): Design {
     if (spec.stand_m !== undefined) level = spec.stand_m + entries[i].vessel.depth_m;
     levels.set(spec.id, level);
   });
-  lifted.forEach(({ spec, vessel }, i) => levels.set(spec.id, spec.stand_m === undefined ? (levels.get(entries[0].spec.id) ?? first) + RIM + FALL_M * (lifted.length - i) : spec.stand_m + vessel.depth_m));
+  lifted.forEach(({ spec, vessel }, i) =>
+    levels.set(
+      spec.id,
+      spec.stand_m === undefined
+        ? (levels.get(entries[0].spec.id) ?? first) + RIM + FALL_M * (lifted.length - i)
+        : spec.stand_m + vessel.depth_m,
+    ),
+  );
   const lowest = Math.min(...gravity.map(({ spec }) => levels.get(spec.id) ?? first));
-  const top = lifted.length > 0 ? levels.get(lifted[0].spec.id) ?? first : first;
+  const top = lifted.length > 0 ? (levels.get(lifted[0].spec.id) ?? first) : first;
   const flow = (plan.loop[pump]?.flow_m3_h ?? 0) / 60;
-  const at = (spec: StageSpec | undefined): number => (spec ? levels.get(spec.id) ?? lowest : first);
+  const at = (spec: StageSpec | undefined): number => (spec ? (levels.get(spec.id) ?? lowest) : first);
   const stages = entries.map(({ spec, type, vessel }, i): StageLevel => {
     const sizes = { ...type.defaults, ...spec };
     const volume = type.volume(sizes, values);
@@ -45,14 +72,24 @@ export function designOf(plan: Plan, values: Values): Design {
     const next = plan.loop[(i + 1) % plan.loop.length];
     const following = next !== undefined && can(next.kind, 'pumps') ? own : at(next);
     return {
-      id: spec.id, kind: spec.kind, level_m: own, floor_m: own - vessel.depth_m, ...vessel, volume_m3: volume,
-      fall_m: i === pump ? lowest - top : own - following, retention_min: flow > 0 ? volume / flow : 0,
+      id: spec.id,
+      kind: spec.kind,
+      level_m: own,
+      floor_m: own - vessel.depth_m,
+      ...vessel,
+      volume_m3: volume,
+      fall_m: i === pump ? lowest - top : own - following,
+      retention_min: flow > 0 ? volume / flow : 0,
     };
   });
   const problems: Design['problems'] = [];
-  if (!plan.loop.some((stage) => stageType(stage.kind).group === 'growPlants')) problems.push({ stage: '', key: 'design.noPlants', values: {} });
-  if (!plan.loop.some((stage) => stageType(stage.kind).group === 'catchSolids')) problems.push({ stage: '', key: 'design.noSolids', values: {} });
+  if (!plan.loop.some((stage) => stageType(stage.kind).group === 'growPlants'))
+    problems.push({ stage: '', key: 'design.noPlants', values: {} });
+  if (!plan.loop.some((stage) => stageType(stage.kind).group === 'catchSolids'))
+    problems.push({ stage: '', key: 'design.noSolids', values: {} });
   if (!plan.rig && pump < 0) problems.push({ stage: '', key: 'design.noPump', values: {} });
-  for (const stage of stages) if (!can(stage.kind, 'lowest') && !can(stage.kind, 'pumps') && stage.floor_m < -1e-9) problems.push({ stage: stage.id, key: 'design.inGround', values: { cm: Math.round(-100 * stage.floor_m) } });
+  for (const stage of stages)
+    if (!can(stage.kind, 'lowest') && !can(stage.kind, 'pumps') && stage.floor_m < -1e-9)
+      problems.push({ stage: stage.id, key: 'design.inGround', values: { cm: Math.round(-100 * stage.floor_m) } });
   return { stages, totalVolume_m3: stages.reduce((sum, stage) => sum + stage.volume_m3, 0), lift_m: top - lowest, problems };
 }

@@ -42,7 +42,8 @@ export function drawParameters(seed: string, i: number, pattern?: RegExp): Recor
   for (const [group, parameters] of Object.entries(GROUPS)) {
     for (const [name, parameter] of Object.entries(parameters)) {
       const path = `${group}.${name}`;
-      if (parameter.fixed === undefined && parameter.low < parameter.high && (pattern?.test(path) ?? true)) drawn[path] = drawnValue(parameter, stream(seed, `parameters/${i}/${path}`)());
+      if (parameter.fixed === undefined && parameter.low < parameter.high && (pattern?.test(path) ?? true))
+        drawn[path] = drawnValue(parameter, stream(seed, `parameters/${i}/${path}`)());
     }
   }
   return drawn;
@@ -59,12 +60,36 @@ export interface EnsembleOptions extends Omit<SeasonOptions, 'parameters'> {
 }
 
 /** Quantiles of one variable of one stage at the start (day 0) and at the end of each day after: levels[quantile][day]. */
-export interface Band { stage: string; variable: Variable; levels: Float64Array[] }
+export interface Band {
+  stage: string;
+  variable: Variable;
+  levels: Float64Array[];
+}
 /** A world whose season could not be lived, and why. */
-export interface FailedDraw { draw: number; reason: string; fault?: SeasonFault }
-export interface Ensemble { draws: number; quantiles: readonly number[]; bands: Band[]; failed: FailedDraw[] }
+export interface FailedDraw {
+  draw: number;
+  reason: string;
+  fault?: SeasonFault;
+}
+export interface Ensemble {
+  draws: number;
+  quantiles: readonly number[];
+  bands: Band[];
+  failed: FailedDraw[];
+}
 
-const USUAL: readonly Variable[] = ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'O2_mg_L', 'pH', 'H2S_ug_L', 'solidsFine_mg_L', 'welfare', 'rootHealth', 'leafDry_g_m2'];
+const USUAL: readonly Variable[] = [
+  'TAN_mgN_L',
+  'NO2_mgN_L',
+  'NO3_mgN_L',
+  'O2_mg_L',
+  'pH',
+  'H2S_ug_L',
+  'solidsFine_mg_L',
+  'welfare',
+  'rootHealth',
+  'leafDry_g_m2',
+];
 const QUANTILES: readonly number[] = [0.1, 0.5, 0.9];
 
 /**
@@ -81,10 +106,22 @@ export function ensemble(plan: Plan, n: number, options: EnsembleOptions = {}): 
     try {
       lived.push(dailyReadings(runSeason(plan, { ...season, parameters: drawParameters(seed, i, pattern) }), variables));
     } catch (error) {
-      failed.push({ draw: i, reason: error instanceof Error ? error.message : String(error), ...(error instanceof SeasonError ? { fault: error.fault } : {}) });
+      failed.push({
+        draw: i,
+        reason: error instanceof Error ? error.message : String(error),
+        ...(error instanceof SeasonError ? { fault: error.fault } : {}),
+      });
     }
   }
-  const bands = (lived[0] ?? []).map(({ stage, variable, values }, b): Band => ({ stage, variable, levels: levelsOf(lived.map((one) => one[b].values), quantiles, values.length) }));
+  const bands = (lived[0] ?? []).map(({ stage, variable, values }, b): Band => ({
+    stage,
+    variable,
+    levels: levelsOf(
+      lived.map((one) => one[b].values),
+      quantiles,
+      values.length,
+    ),
+  }));
   return { draws: n, quantiles, bands, failed };
 }
 
@@ -93,19 +130,26 @@ type DailyReadings = { stage: string; variable: Variable; values: Float64Array }
 /** What each stage shows at the start and at each day's end. @throws Error where one is no number */
 function dailyReadings(t: Trajectory, variables: readonly Variable[]): DailyReadings {
   const size = t.cells * t.variables.length;
-  return t.stages.flatMap((stage) => variables.map((variable) => {
-    const values = Float64Array.from([stageReading(t.initial, 0, t.variables, stage, variable), ...t.days.map(({ hourly }) => stageReading(hourly, 23 * size, t.variables, stage, variable))]);
-    const bad = values.findIndex((value) => !Number.isFinite(value));
-    if (bad >= 0) throw new Error(`day ${bad}: ${variable} of ${stage.id} is ${values[bad]}`);
-    return { stage: stage.id, variable, values };
-  }));
+  return t.stages.flatMap((stage) =>
+    variables.map((variable) => {
+      const values = Float64Array.from([
+        stageReading(t.initial, 0, t.variables, stage, variable),
+        ...t.days.map(({ hourly }) => stageReading(hourly, 23 * size, t.variables, stage, variable)),
+      ]);
+      const bad = values.findIndex((value) => !Number.isFinite(value));
+      if (bad >= 0) throw new Error(`day ${bad}: ${variable} of ${stage.id} is ${values[bad]}`);
+      return { stage: stage.id, variable, values };
+    }),
+  );
 }
 
 function levelsOf(runs: readonly Float64Array[], quantiles: readonly number[], days: number): Float64Array[] {
   const levels = quantiles.map(() => new Float64Array(days));
   for (let day = 0; day < days; day++) {
     const sorted = Float64Array.from(runs, (run) => run[day]).sort();
-    quantiles.forEach((q, k) => { levels[k][day] = quantileOf(sorted, q); });
+    quantiles.forEach((q, k) => {
+      levels[k][day] = quantileOf(sorted, q);
+    });
   }
   return levels;
 }

@@ -49,8 +49,21 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
         const bed = state.beds.find((it) => c >= it.first && c < it.first + it.cells);
         const crop = values.crops[bed?.crop ?? EMPTY_BED];
         if (bed) cell.cropAt = cropAt(values, bed.crop);
-        cell.growth = bed ? lightGrowth(crop, state.y[offsetOf(c) + LEAF] / cell.floor, state.lights[stage.id] ?? light, state.T_C, values.heat.photonsPerJoule) * cell.floor * acidityFactor(crop, pH) : 0;
-        cell.rootTarget = crop.rootLeast + (1 - crop.rootLeast) * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
+        cell.growth = bed
+          ? lightGrowth(
+              crop,
+              state.y[offsetOf(c) + LEAF] / cell.floor,
+              state.lights[stage.id] ?? light,
+              state.T_C,
+              values.heat.photonsPerJoule,
+            )
+            * cell.floor
+            * acidityFactor(crop, pH)
+          : 0;
+        cell.rootTarget =
+          crop.rootLeast
+          + (1 - crop.rootLeast)
+            * plateau(state.T_C, crop.coldStop, crop.optimumLow - crop.rootWider, crop.optimumHigh + crop.rootWider, crop.hotStop);
       }
       if (cell.fish) cell.fishAt = fishAt(values, mostOf(state, c), state.T_C);
       cell.doseRate = 0;
@@ -58,7 +71,8 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
   }
   setDosing(runtime, state, hour);
   // What cannot run any longer leaves no rate behind.
-  data.r0.fill(0); data.r1.fill(0);
+  data.r0.fill(0);
+  data.r1.fill(0);
   fixDiagonals(data);
 }
 
@@ -71,7 +85,9 @@ function mostOf(state: RunState, cell: number): SpeciesKind {
 
 /** Daily light integral of a day, mol/m²/d: the climate's, or what a person set for all beds; none where the day has no length. */
 export const lightOf = (runtime: Runtime, state: RunState, day: number): number =>
-  (state.light >= 0 && runtime.plan.climate.dayLength_h > 0 ? state.light : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)]);
+  state.light >= 0 && runtime.plan.climate.dayLength_h > 0
+    ? state.light
+    : runtime.weather.light[Math.min(day, runtime.weather.light.length - 1)];
 
 /** Share of the air that blows: all with power; with a battery a part for so many hours; else none. */
 function airShare({ plan, values }: Runtime, state: RunState, hour: number): number {
@@ -95,7 +111,11 @@ function setFlows(runtime: Runtime, state: RunState): (stage: string) => number 
     const i = placeOf(link.from);
     link.flow = i === placeOf(link.to) ? run.arriving_m3_d[i] : i === last ? run.flow_m3_d : run.arriving_m3_d[i] - run.spill_m3_d[i];
   }
-  const spills = circuit.stages.flatMap(({ entry }, i): Link[] => (run.spill_m3_d[i] > 0 ? [{ from: entry.first + entry.cells - 1, to: -1, flow: run.spill_m3_d[i], shear: 0, superfine: 0, rate: 0 }] : []));
+  const spills = circuit.stages.flatMap(({ entry }, i): Link[] =>
+    run.spill_m3_d[i] > 0
+      ? [{ from: entry.first + entry.cells - 1, to: -1, flow: run.spill_m3_d[i], shear: 0, superfine: 0, rate: 0 }]
+      : [],
+  );
   data.links = spills.length > 0 ? [...links, ...spills] : links;
   return (id) => run.arriving_m3_d[place.get(id) ?? last];
 }
@@ -125,7 +145,14 @@ function setDosing(runtime: Runtime, state: RunState, hour: number): void {
   // Limestone dissolves only as far as the water lets it; what does not stays in the dosing tank.
   if (state.base.kind === 'CaCO3') {
     const o = offsetOf(stage.first);
-    const omega = calciteSaturation(state.T_C, state.y[o + CA] / cell.volume / ATOM.Ca, state.y[o + IC] / cell.volume, runtime.data.h[stage.first], runtime.data.constants, stage.first * CONDITIONAL_LENGTH);
+    const omega = calciteSaturation(
+      state.T_C,
+      state.y[o + CA] / cell.volume / ATOM.Ca,
+      state.y[o + IC] / cell.volume,
+      runtime.data.h[stage.first],
+      runtime.data.constants,
+      stage.first * CONDITIONAL_LENGTH,
+    );
     rate *= Math.max(0, 1 - omega);
   }
   cell.doseProcess = ID[DOSE_OF[state.base.kind]];

@@ -1,4 +1,5 @@
-// Water finds its level: what the pump's tank gains and loses, what runs down when the pump stops, what spills over a rim, when the pump draws air.
+// Water finds its level: what the pump's tank gains and loses, what runs down when the pump stops, what spills over a rim, when the pump
+// draws air.
 import { drawsAir, leastWater_m3 } from '../model/hydraulics/pump';
 import { FLOWING, STATES } from '../model/components';
 import { clogging } from '../model/forcing/solidsForcing';
@@ -116,16 +117,27 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
   } else if (state.dry && attended && held > runtime.values.hydraulics.dryRestart * runtime.usualVolume) state.dry = false;
   state.drewAir = false;
   const curve = on && !state.dry ? usualCurve(circuit, state.flow_m3_d) : { maxHead_m: 0, maxFlow_m3_h: 0 };
-  const clog = stages.map(({ entry }) => (entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values)));
+  const clog = stages.map(({ entry }) =>
+    entry.cells === 0 ? 0 : clogging(runtime.assembly.cells[entry.first], state.y, entry.first * STATES, runtime.values),
+  );
   // Nothing moves water while the pump, the tank's level, blockage and warmth are as they were.
-  const key = [curve.maxHead_m, curve.maxFlow_m3_h, Math.round(100 * tankLevel(runtime, tank)), Math.round(state.T_C / 4), ...clog.map((share) => Math.round(50 * share))].join(' ');
+  const key = [
+    curve.maxHead_m,
+    curve.maxFlow_m3_h,
+    Math.round(100 * tankLevel(runtime, tank)),
+    Math.round(state.T_C / 4),
+    ...clog.map((share) => Math.round(50 * share)),
+  ].join(' ');
   if (key === state.settledFor) return;
   state.settledFor = key;
   const now = runCircuit(circuit, curve, tankLevel(runtime, tank), clog, state.T_C);
   // What stands higher or lower than before comes from the pump's tank or goes to it, as far as it has water.
   stages.slice(0, -1).forEach((stage, i) => {
     const rise = (now.level_m[i] - state.run.level_m[i]) * stage.area_m2;
-    const spare = rise > 0 ? Math.max(0, volumeOf(runtime, tank.entry) - BELOW_INTAKE * runtime.usualVolume) : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes, runtime.values));
+    const spare =
+      rise > 0
+        ? Math.max(0, volumeOf(runtime, tank.entry) - BELOW_INTAKE * runtime.usualVolume)
+        : Math.max(0, volumeOf(runtime, stage.entry) - KEPT * stage.entry.type.volume(stage.entry.sizes, runtime.values));
     const moved = Math.min(Math.abs(rise), spare);
     if (moved < 1e-9) now.level_m[i] = state.run.level_m[i];
     else if (rise > 0) pour(runtime, state, tank.entry, stage.entry, moved);
@@ -141,9 +153,16 @@ export function settle(runtime: Runtime, state: RunState, on: boolean, attended:
     events.push({ hour, kind: 'spilled', stage: tank.entry.id, amount: over * 1000, byPerson: false });
   }
   stages.forEach((stage, i) => {
-    if (now.spill_m3_d[i] > 1e-6 && !(state.run.spill_m3_d[i] > 1e-6)) events.push({ hour, kind: 'spilled', stage: stage.entry.id, amount: (now.spill_m3_d[i] / 24) * 1000, byPerson: false });
+    if (now.spill_m3_d[i] > 1e-6 && !(state.run.spill_m3_d[i] > 1e-6))
+      events.push({ hour, kind: 'spilled', stage: stage.entry.id, amount: (now.spill_m3_d[i] / 24) * 1000, byPerson: false });
   });
-  state.run = { flow_m3_d: now.flow_m3_d, level_m: now.level_m, arriving_m3_d: now.arriving_m3_d, spill_m3_d: now.spill_m3_d, power_W: now.power_W };
+  state.run = {
+    flow_m3_d: now.flow_m3_d,
+    level_m: now.level_m,
+    arriving_m3_d: now.arriving_m3_d,
+    spill_m3_d: now.spill_m3_d,
+    power_W: now.power_W,
+  };
 }
 
 /** Hours until the pump's tank runs dry by what spills; whole quarters, at least one. */

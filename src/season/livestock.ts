@@ -10,13 +10,37 @@ import type { EventKind } from './trajectory';
 export type Tell = (kind: EventKind, stage: string, amount: number) => void;
 
 /** Stocks a tank, or one of its identical units; without a unit every unit gets the same. */
-export function stock(runtime: Runtime, state: RunState, { tank, species, number, mass_g, unit }: { tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number }, tell: Tell): void {
+export function stock(
+  runtime: Runtime,
+  state: RunState,
+  { tank, species, number, mass_g, unit }: { tank: string; species: SpeciesKind; number: number; mass_g: number; unit?: number },
+  tell: Tell,
+): void {
   const stage = runtime.assembly.stages.find((entry) => entry.id === tank);
   if (!stage) return;
   const which = unit ?? 0;
   let group: FishState | undefined = state.fish.find((fish) => fish.tank === tank && fish.unit === which && fish.species === species);
   if (!group) {
-    group = { tank, unit: which, species, cell: stage.first, mass: 0, since: state.day, number: 0, stocked: 0, stockedMass: 0, takenMass: 0, takenNumber: 0, idealMass: 0, idealTaken: 0, welfareHours: 0, hours: 0, welfareNow: 1, eatenToday: 0, eatenYesterday: 0 };
+    group = {
+      tank,
+      unit: which,
+      species,
+      cell: stage.first,
+      mass: 0,
+      since: state.day,
+      number: 0,
+      stocked: 0,
+      stockedMass: 0,
+      takenMass: 0,
+      takenNumber: 0,
+      idealMass: 0,
+      idealTaken: 0,
+      welfareHours: 0,
+      hours: 0,
+      welfareNow: 1,
+      eatenToday: 0,
+      eatenYesterday: 0,
+    };
     state.fish.push(group);
   }
   const all = which > 0 ? number : number * stage.count;
@@ -52,13 +76,31 @@ export function takeFish(state: RunState, { tank, number, unit }: { tank: string
 }
 
 /** Plants a bed anew; what stands is cleared first. */
-export function plant(runtime: Runtime, state: RunState, id: string, { kind, plants_m2, replant }: { kind: CropKind; plants_m2: number; replant: boolean }, day: number, tell: Tell): void {
+export function plant(
+  runtime: Runtime,
+  state: RunState,
+  id: string,
+  { kind, plants_m2, replant }: { kind: CropKind; plants_m2: number; replant: boolean },
+  day: number,
+  tell: Tell,
+): void {
   const stage = runtime.assembly.stages.find((entry) => entry.id === id);
   if (!stage) return;
   let bed = state.beds.find((it) => it.stage === id);
   if (bed) cutBed(runtime, state, id, tell, true);
   else {
-    bed = { stage: id, crop: kind, first: stage.first, cells: stage.cells, plants: 0, replant, ideal: 0, idealCut: 0, cut: 0, planted: day };
+    bed = {
+      stage: id,
+      crop: kind,
+      first: stage.first,
+      cells: stage.cells,
+      plants: 0,
+      replant,
+      ideal: 0,
+      idealCut: 0,
+      cut: 0,
+      planted: day,
+    };
     state.beds.push(bed);
   }
   const area = runtime.assembly.cells[stage.first].floor * stage.cells;
@@ -79,7 +121,8 @@ export function plant(runtime: Runtime, state: RunState, id: string, { kind, pla
 }
 
 /**
- * Cuts a bed: a crop that comes again keeps its roots and part of its leaf; one that does not is lifted with its roots and what sits on them.
+ * Cuts a bed: a crop that comes again keeps its roots and part of its leaf; one that does not is lifted with its roots and what sits on
+ * them.
  * @param whole whether the bed is cleared, whatever the crop; then nothing is told
  */
 export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell, whole = false): void {

@@ -13,7 +13,7 @@ export function wellbeing(runtime: Runtime, state: RunState, fish: FishState): {
   const need = (f.basal / f.gain) * fish.mass;
   const hunger = state.day > fish.since && need > 0 ? Math.max(0, 1 - fish.eatenYesterday / need) : 0;
   // A unit's fish crowd in their unit; fish that are alike everywhere share the tank with all others.
-  const units = fish.unit > 0 ? assembly.stages.find(({ id }) => id === fish.tank)?.count ?? 1 : 1;
+  const units = fish.unit > 0 ? (assembly.stages.find(({ id }) => id === fish.tank)?.count ?? 1) : 1;
   const mass = fish.unit > 0 ? fish.mass : state.fish.reduce((sum, other) => sum + (other.tank === fish.tank ? other.mass : 0), 0);
   return { density: (mass / 1000) * (units / assembly.cells[fish.cell].volume), hunger };
 }
@@ -41,7 +41,9 @@ export function meal(runtime: Runtime, state: RunState, feed: FeedState): number
   const wish = wishes.reduce((sum, one) => sum + one, 0);
   const eaten = wish > 0 ? Math.min(offered, (values.practice.mealStretch * wish) / feed.meals_h.length) : 0;
   state.y[o + GUT] += eaten;
-  groups.forEach((fish, i) => { fish.eatenToday += wish > 0 ? (eaten * wishes[i]) / wish : 0; });
+  groups.forEach((fish, i) => {
+    fish.eatenToday += wish > 0 ? (eaten * wishes[i]) / wish : 0;
+  });
   const left = offered - eaten;
   if (left > 0) {
     uneaten.rows.forEach((row, i) => {

@@ -14,7 +14,14 @@ import { evaporate, take } from './transfers';
 import type { SeasonEvent } from './trajectory';
 
 /** The day's books: deaths, ripe beds, evaporation, extents, warnings. */
-export function closeDay(runtime: Runtime, state: RunState, day: number, extents: Float64Array, cumulated: ReadonlyMap<FishState, number>, events: SeasonEvent[]): void {
+export function closeDay(
+  runtime: Runtime,
+  state: RunState,
+  day: number,
+  extents: Float64Array,
+  cumulated: ReadonlyMap<FishState, number>,
+  events: SeasonEvent[],
+): void {
   const { assembly, values, data } = runtime;
   shareGrowth(runtime, state);
   for (const fish of state.fish) {
@@ -27,7 +34,14 @@ export function closeDay(runtime: Runtime, state: RunState, day: number, extents
       take(state, fish.cell, FISH, gone);
       fish.mass -= gone;
     }
-    if (Math.round(fish.number) > Math.round(left)) events.push({ hour: day * 24 + 23, kind: 'fishDied', stage: fish.tank, amount: Math.round(fish.number) - Math.round(left), byPerson: false });
+    if (Math.round(fish.number) > Math.round(left))
+      events.push({
+        hour: day * 24 + 23,
+        kind: 'fishDied',
+        stage: fish.tank,
+        amount: Math.round(fish.number) - Math.round(left),
+        byPerson: false,
+      });
     fish.number = left;
     fish.eatenYesterday = fish.eatenToday;
   }
@@ -35,16 +49,21 @@ export function closeDay(runtime: Runtime, state: RunState, day: number, extents
     let leaf = 0;
     for (let c = bed.first; c < bed.first + bed.cells; c++) leaf += state.y[offsetOf(c) + LEAF];
     if (leaf >= bed.plants * values.crops[bed.crop].ripe && bed.replant) {
-      const tell = (kind: SeasonEvent['kind'], stage: string, amount: number): void => { events.push({ hour: day * 24 + 23, kind, stage, amount, byPerson: false }); };
+      const tell = (kind: SeasonEvent['kind'], stage: string, amount: number): void => {
+        events.push({ hour: day * 24 + 23, kind, stage, amount, byPerson: false });
+      };
       const area = assembly.cells[bed.first].floor * bed.cells;
       cutBed(runtime, state, bed.stage, tell);
-      if (values.crops[bed.crop].cutShare >= 1) plant(runtime, state, bed.stage, { kind: bed.crop, plants_m2: bed.plants / area, replant: true }, day + 1, () => undefined);
+      if (values.crops[bed.crop].cutShare >= 1)
+        plant(runtime, state, bed.stage, { kind: bed.crop, plants_m2: bed.plants / area, replant: true }, day + 1, () => undefined);
     }
   }
   liveIdealDay(runtime, state, lightOf(runtime, state, day));
   if (!runtime.plan.rig) {
     let drunk = 0;
-    for (const bed of state.beds) for (let c = bed.first; c < bed.first + bed.cells; c++) drunk += extents[c * PROCESSES + ID.leafGrowth] * values.crops[bed.crop].waterUse;
+    for (const bed of state.beds)
+      for (let c = bed.first; c < bed.first + bed.cells; c++)
+        drunk += extents[c * PROCESSES + ID.leafGrowth] * values.crops[bed.crop].waterUse;
     const volume = (state.evaporated + drunk) / 1000;
     if (runtime.circuit) lose(runtime, state, volume);
     else evaporate(runtime, state, Math.max(0, assembly.sump), Math.min(volume, 0.2 * assembly.cells[Math.max(0, assembly.sump)].volume));
@@ -64,9 +83,13 @@ function shareGrowth(runtime: Runtime, state: RunState): void {
     const groups = state.fish.filter((fish) => fish.cell === cell);
     const before = groups.reduce((sum, fish) => sum + fish.mass, 0);
     const now = state.y[offsetOf(cell) + FISH];
-    const expected = groups.map((fish) => runtime.values.fish[fish.species].gain * fish.eatenToday - runtime.values.fish[fish.species].basal * fish.mass);
+    const expected = groups.map(
+      (fish) => runtime.values.fish[fish.species].gain * fish.eatenToday - runtime.values.fish[fish.species].basal * fish.mass,
+    );
     const rest = now - before - expected.reduce((sum, gain) => sum + gain, 0);
-    groups.forEach((fish, i) => { fish.mass = Math.max(0, groups.length === 1 ? now : fish.mass + expected[i] + (before > 0 ? (rest * fish.mass) / before : 0)); });
+    groups.forEach((fish, i) => {
+      fish.mass = Math.max(0, groups.length === 1 ? now : fish.mass + expected[i] + (before > 0 ? (rest * fish.mass) / before : 0));
+    });
   }
 }
 

@@ -1,5 +1,31 @@
 // One hourly row of output for every cell.
-import { ALK, CA, CH4, FE, FISH, K, LEAF, MF, MG, MI, MS, NO2, NO3, O2, OP, P, QCA, QFE, QK, QN, QP, ROOT, S2, SS, TAN } from '../model/components';
+import {
+  ALK,
+  CA,
+  CH4,
+  FE,
+  FISH,
+  K,
+  LEAF,
+  MF,
+  MG,
+  MI,
+  MS,
+  NO2,
+  NO3,
+  O2,
+  OP,
+  P,
+  QCA,
+  QFE,
+  QK,
+  QN,
+  QP,
+  ROOT,
+  S2,
+  SS,
+  TAN,
+} from '../model/components';
 import { clogging, sludgeDry } from '../model/forcing/solidsForcing';
 import { enterCell } from '../model/network/slope';
 import type { CropAt } from '../model/organisms/plants/cropAt';
@@ -43,7 +69,8 @@ export class Rows {
       this.beds[c] = bed;
       still[row + I.cut_kg] = bed ? bed.cut / values.crops[bed.crop].dryShare / 1000 / bed.cells : 0;
       if (!cell.fish) return;
-      let number = 0, eaten = 0;
+      let number = 0,
+        eaten = 0;
       for (const group of state.fish) {
         if (group.cell !== c) continue;
         number += group.number;
@@ -54,7 +81,10 @@ export class Rows {
     });
   }
 
-  /** Writes the rows of all cells from `from` on. @returns the readings of fish tanks by cell, which hazards and scores use too; good until the next call */
+  /**
+   * Writes the rows of all cells from `from` on.
+   * @returns the readings of fish tanks by cell, which hazards and scores use too; good until the next call
+   */
   write(state: RunState, y: Float64Array, out: Float32Array, from: number): Readonly<Record<number, Reading>> {
     const { runtime } = this;
     const { cells } = runtime.assembly;
@@ -71,7 +101,10 @@ export class Rows {
     return this.readings;
   }
 
-  /** One cell's row, from the workspace that has entered it. Straight from the state: an object for each would be a fifth of a season's garbage. */
+  /**
+   * One cell's row, from the workspace that has entered it. Straight from the state: an object for each would be a fifth of a season's
+   * garbage.
+   */
   private writeRow(state: RunState, w: Workspace, c: number, out: Float32Array, row: number): void {
     const { assembly, values, dry } = this.runtime;
     const cell = assembly.cells[c];
@@ -133,6 +166,12 @@ function spillOf(runtime: Runtime, state: RunState, c: number): number {
 function scarcest(y: Float64Array, o: number, crop: CropAt): number {
   const leaf = y[o + LEAF];
   if (!(leaf > 0)) return 0;
-  const least = Math.min(y[o + QN] / crop.roomN, y[o + QP] / crop.roomP, y[o + QK] / crop.roomK, y[o + QCA] / crop.roomCa, y[o + QFE] / crop.roomFe);
+  const least = Math.min(
+    y[o + QN] / crop.roomN,
+    y[o + QP] / crop.roomP,
+    y[o + QK] / crop.roomK,
+    y[o + QCA] / crop.roomCa,
+    y[o + QFE] / crop.roomFe,
+  );
   return Math.min(1, Math.max(0, least / leaf));
 }

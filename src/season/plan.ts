@@ -27,18 +27,46 @@ export interface Climate {
 }
 
 /** From a day on, for so many days: air warmer by so much (°C), light times so much; between two hours of the day where they are given. */
-export interface Spell { day: number; days: number; air_C?: number; light?: number; from_h?: number; to_h?: number }
+export interface Spell {
+  day: number;
+  days: number;
+  air_C?: number;
+  light?: number;
+  from_h?: number;
+  to_h?: number;
+}
 
 /** Composition of a water: what a person would measure. Everything not given is zero. */
 export interface Composition {
-  pH?: number; alkalinity_meq_L?: number; DIC_mmol_L?: number;
-  O2_mg_L?: number; TAN_mgN_L?: number; NO2_mgN_L?: number; NO3_mgN_L?: number; PO4_mgP_L?: number;
-  K_mg_L?: number; Ca_mg_L?: number; Mg_mg_L?: number; Na_mg_L?: number; Cl_mg_L?: number; SO4_mgS_L?: number; Fe_mg_L?: number;
-  sulfide_mgS_L?: number; CH4_mgCOD_L?: number; organics_mgCOD_L?: number;
-  solidsCoarse_mg_L?: number; solidsFine_mg_L?: number; solidsSuperfine_mg_L?: number;
+  pH?: number;
+  alkalinity_meq_L?: number;
+  DIC_mmol_L?: number;
+  O2_mg_L?: number;
+  TAN_mgN_L?: number;
+  NO2_mgN_L?: number;
+  NO3_mgN_L?: number;
+  PO4_mgP_L?: number;
+  K_mg_L?: number;
+  Ca_mg_L?: number;
+  Mg_mg_L?: number;
+  Na_mg_L?: number;
+  Cl_mg_L?: number;
+  SO4_mgS_L?: number;
+  Fe_mg_L?: number;
+  sulfide_mgS_L?: number;
+  CH4_mgCOD_L?: number;
+  organics_mgCOD_L?: number;
+  solidsCoarse_mg_L?: number;
+  solidsFine_mg_L?: number;
+  solidsSuperfine_mg_L?: number;
 }
 
-export interface CropPlan { kind: CropKind; plants_m2: number; plantedDay: number; replant: boolean }
+export interface CropPlan {
+  kind: CropKind;
+  plants_m2: number;
+  plantedDay: number;
+  replant: boolean;
+}
 
 /** One stage of the loop. Which sizes a kind takes stands in its folder of the catalogue. */
 export interface StageSpec {
@@ -67,18 +95,45 @@ export interface StageSpec {
   crop?: CropPlan;
 }
 
-export interface MineralisationSide { id: string; kind: StageKind; volume_m3: number; air_L_min: number; takes: string[]; returnsTo: string }
-export interface BaseDosingSide { id: string; kind: StageKind; into: string; base: BaseKind; g_d: number; targetPH: number }
+export interface MineralisationSide {
+  id: string;
+  kind: StageKind;
+  volume_m3: number;
+  air_L_min: number;
+  takes: string[];
+  returnsTo: string;
+}
+export interface BaseDosingSide {
+  id: string;
+  kind: StageKind;
+  into: string;
+  base: BaseKind;
+  g_d: number;
+  targetPH: number;
+}
 export type SideSpec = MineralisationSide | BaseDosingSide;
 
 /** What stands at the side either takes what others let out, or drips base into a tank. */
 export const takesSolids = (side: SideSpec): side is MineralisationSide => 'takes' in side;
 export const doses = (side: SideSpec): side is BaseDosingSide => 'into' in side;
 
-export interface Stocking { tank: string; species: SpeciesKind; number: number; mass_g: number; day: number; unit?: number }
+export interface Stocking {
+  tank: string;
+  species: SpeciesKind;
+  number: number;
+  mass_g: number;
+  day: number;
+  unit?: number;
+}
 
 /** When an action is done: once (day, hour) or every so many days from a day to a day. Hours are whole, 0–23. */
-export interface When { day?: number; hour?: number; every_d?: number; from?: number; to?: number }
+export interface When {
+  day?: number;
+  hour?: number;
+  every_d?: number;
+  from?: number;
+  to?: number;
+}
 
 export type Deed =
   | { do: 'feed'; tank: string; g_d: number; meals_h?: number[] }

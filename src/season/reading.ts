@@ -7,15 +7,35 @@ import { log10 } from '../numerics/elementary';
 import type { Runtime } from './runtime';
 
 export interface Reading {
-  TAN: number; NO2: number; NO3: number; NH3: number; O2: number; CO2: number; pH: number; alkalinity: number; H2S: number; CH4: number;
-  organics: number; coarse: number; fine: number; P: number; K: number; Ca: number; Fe: number; Mg: number; chloride: number; freeBacteria: number;
+  TAN: number;
+  NO2: number;
+  NO3: number;
+  NH3: number;
+  O2: number;
+  CO2: number;
+  pH: number;
+  alkalinity: number;
+  H2S: number;
+  CH4: number;
+  organics: number;
+  coarse: number;
+  fine: number;
+  P: number;
+  K: number;
+  Ca: number;
+  Fe: number;
+  Mg: number;
+  chloride: number;
+  freeBacteria: number;
 }
 
 /** g/mol; g COD per g of methane */
-export const CO2_MOLAR = 44.009, COD_PER_CH4 = 4;
+export const CO2_MOLAR = 44.009,
+  COD_PER_CH4 = 4;
 
 /** g dry of coarse, and of fine and superfine solids in a cell. */
-export const coarseDry = (dry: Float64Array, y: Float64Array, o: number): number => y[o + CF] * dry[CF] + y[o + CF + 1] * dry[CF + 1] + y[o + CF + 2] * dry[CF + 2];
+export const coarseDry = (dry: Float64Array, y: Float64Array, o: number): number =>
+  y[o + CF] * dry[CF] + y[o + CF + 1] * dry[CF + 1] + y[o + CF + 2] * dry[CF + 2];
 export const fineDry = (dry: Float64Array, y: Float64Array, o: number): number => coarseDry(dry, y, o + 3) + coarseDry(dry, y, o + 6);
 
 const workspaces = new WeakMap<Runtime, Workspace>();
@@ -46,12 +66,38 @@ export function settleAcidity(runtime: Runtime, y: Float64Array): void {
 export function readEntered(dry: Float64Array, w: Workspace): Reading {
   const { y, o, perVolume: v } = w;
   return {
-    TAN: y[o + TAN] * v, NO2: y[o + NO2] * v, NO3: y[o + NO3] * v, NH3: y[o + TAN] * v * w.nh3, O2: y[o + O2] * v, CO2: w.co2 * CO2_MOLAR, pH: 3 - log10(w.h),
-    alkalinity: y[o + ALK] * v, H2S: y[o + S2] * v * w.h2s, CH4: (y[o + CH4] * v) / COD_PER_CH4, organics: y[o + SS] * v, coarse: coarseDry(dry, y, o) * v, fine: fineDry(dry, y, o) * v,
-    P: y[o + P] * v, K: y[o + K] * v, Ca: y[o + CA] * v, Fe: y[o + FE] * v, Mg: y[o + MG] * v, chloride: y[o + CL] * v, freeBacteria: y[o + OP] * v,
+    TAN: y[o + TAN] * v,
+    NO2: y[o + NO2] * v,
+    NO3: y[o + NO3] * v,
+    NH3: y[o + TAN] * v * w.nh3,
+    O2: y[o + O2] * v,
+    CO2: w.co2 * CO2_MOLAR,
+    pH: 3 - log10(w.h),
+    alkalinity: y[o + ALK] * v,
+    H2S: y[o + S2] * v * w.h2s,
+    CH4: (y[o + CH4] * v) / COD_PER_CH4,
+    organics: y[o + SS] * v,
+    coarse: coarseDry(dry, y, o) * v,
+    fine: fineDry(dry, y, o) * v,
+    P: y[o + P] * v,
+    K: y[o + K] * v,
+    Ca: y[o + CA] * v,
+    Fe: y[o + FE] * v,
+    Mg: y[o + MG] * v,
+    chloride: y[o + CL] * v,
+    freeBacteria: y[o + OP] * v,
   };
 }
 
 export const fishWater = (r: Reading, T_C: number): FishWater => ({
-  NH3: r.NH3, NO2: r.NO2, H2S: r.H2S, CO2: r.CO2, O2: r.O2, pH: r.pH, chloride: r.chloride, solids: r.coarse + r.fine, freeBacteria: r.freeBacteria, T_C,
+  NH3: r.NH3,
+  NO2: r.NO2,
+  H2S: r.H2S,
+  CO2: r.CO2,
+  O2: r.O2,
+  pH: r.pH,
+  chloride: r.chloride,
+  solids: r.coarse + r.fine,
+  freeBacteria: r.freeBacteria,
+  T_C,
 });

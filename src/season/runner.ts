@@ -28,10 +28,17 @@ export class Runner {
   private readonly levels: Float64Array;
   private readonly rows: Rows;
 
-  constructor(readonly runtime: Runtime, readonly state: RunState, design: Design, private readonly plantsWeight: number) {
+  constructor(
+    readonly runtime: Runtime,
+    readonly state: RunState,
+    design: Design,
+    private readonly plantsWeight: number,
+  ) {
     const level = new Map(design.stages.map((stage) => [stage.id, stage.level_m]));
     this.levels = Float64Array.from(runtime.assembly.cells, (cell) => level.get(cell.stage) ?? 0);
-    runtime.assembly.cells.forEach((cell, c) => { cell.volume = state.volumes[c]; });
+    runtime.assembly.cells.forEach((cell, c) => {
+      cell.volume = state.volumes[c];
+    });
     this.rows = new Rows(runtime);
     this.readLevels();
     runtime.data.h.set(state.h);
@@ -68,11 +75,13 @@ export class Runner {
     for (let s = 0; s + 1 < cuts.length; s++) {
       const from = cuts[s];
       let to = cuts[s + 1];
-      for (const { hour, deed, byPerson } of due) if (hour === from) doDeed(runtime, state, deed, { hour: day * 24 + hour, byPerson, events });
+      for (const { hour, deed, byPerson } of due)
+        if (hour === from) doDeed(runtime, state, deed, { hour: day * 24 + hour, byPerson, events });
       for (const feed of state.feeds) if (feed.meals_h.includes(from)) meal(runtime, state, feed);
       const acted = due.some(({ hour }) => hour === from);
       cleanByThemselves(runtime, state);
-      if (from === 0 || acted || state.dry || spilling_m3_d(state) > 0) settle(runtime, state, running(state), from === 0 || acted, day * 24 + from, events);
+      if (from === 0 || acted || state.dry || spilling_m3_d(state) > 0)
+        settle(runtime, state, running(state), from === 0 || acted, day * 24 + from, events);
       this.readLevels();
       const soonest = from + hoursToTurn(runtime, state);
       if (soonest < to) {
@@ -116,7 +125,9 @@ export class Runner {
     for (const stage of this.runtime.assembly.stages) {
       const crop = 'crop' in stage.sizes ? stage.sizes.crop : undefined;
       if (crop && crop.plantedDay === day) {
-        plant(this.runtime, this.state, stage.id, crop, day, (kind, id, amount) => events.push({ hour: day * 24, kind, stage: id, amount, byPerson: false }));
+        plant(this.runtime, this.state, stage.id, crop, day, (kind, id, amount) =>
+          events.push({ hour: day * 24, kind, stage: id, amount, byPerson: false }),
+        );
       }
     }
   }
@@ -134,12 +145,23 @@ export class Runner {
       this.liveFishHour(readings, cumulated);
     };
     const control = { firstStep: state.firstSteps[key], minStep: 1e-9, maxStep: 0.25 };
-    const outcome = this.orFault(() => solver.integrate(day + from / 24, day + to / 24, state.y, control, inner.map((hour) => day + hour / 24), (i, y) => read(inner[i], y)));
+    const outcome = this.orFault(() =>
+      solver.integrate(
+        day + from / 24,
+        day + to / 24,
+        state.y,
+        control,
+        inner.map((hour) => day + hour / 24),
+        (i, y) => read(inner[i], y),
+      ),
+    );
     state.firstSteps[key] = outcome.firstAccepted;
     state.steps += outcome.steps;
     state.rejections += outcome.rejections;
     const length = (to - from) / 24;
-    for (const cell of assembly.cells) state.gas[cell.index] = (data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas] - gasBefore[cell.index]) / length / runtime.values.kinetics.gasMethane;
+    for (const cell of assembly.cells)
+      state.gas[cell.index] =
+        (data.extents[cell.index * PROCESSES + ID.sludgeMethaneGas] - gasBefore[cell.index]) / length / runtime.values.kinetics.gasMethane;
     if (hours.includes(to)) read(to, state.y);
   }
 

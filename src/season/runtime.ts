@@ -27,7 +27,11 @@ import { concentrationsOf } from './water';
 
 export interface Runtime extends Science {
   plan: Plan;
-  assembly: Assembly; weather: Weather; data: LoopData; system: LoopSystem; solver: Rosenbrock2;
+  assembly: Assembly;
+  weather: Weather;
+  data: LoopData;
+  system: LoopSystem;
+  solver: Rosenbrock2;
   /** source water, concentrations of the flowing components */
   source: Float64Array;
   /** what depends on temperature alone, for the temperature last asked for */
@@ -36,7 +40,8 @@ export interface Runtime extends Science {
   /** the loop as a circuit, or null on a bench; usual volume of the pump's tank, m³; links without spills */
   circuit: Circuit | null;
   /** m² of water open to the air, and of walls and floors */
-  openWater_m2: number; wall_m2: number;
+  openWater_m2: number;
+  wall_m2: number;
   usualVolume: number;
   links: Link[];
 }
@@ -50,7 +55,14 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const assembly = assemble(plan, values);
   const startT_C = plan.rig?.hold?.T_C ?? plan.climate.water_C ?? plan.climate.air_C.mean;
   const saturation = saturationAt(startT_C, values);
-  const links = assembly.steps.map((step): Link => ({ from: step.from, to: step.to, flow: 0, shear: step.pump ? values.kinetics.pumpShear : 0, superfine: values.kinetics.pumpShearSuperfine, rate: 0 }));
+  const links = assembly.steps.map((step): Link => ({
+    from: step.from,
+    to: step.to,
+    flow: 0,
+    shear: step.pump ? values.kinetics.pumpShear : 0,
+    superfine: values.kinetics.pumpShearSuperfine,
+    rate: 0,
+  }));
   const data = makeLoopData(assembly.cells, links, matrix, kineticsAt(values, startT_C), saturation);
   if (plan.rig) {
     data.holdO2 = plan.rig.hold?.O2_mg_L ?? -1;
@@ -64,12 +76,28 @@ export function makeRuntime(plan: Plan, parameters: Readonly<Record<string, numb
   const tank = circuit?.stages.at(-1)?.entry;
   const system = new LoopSystem(data, tolerance);
   return {
-    plan, values, content: science.content, dry: science.dry, matrix, uneaten: science.uneaten, assembly, weather: drawWeather(plan.climate, plan.seed, plan.days), data, system,
-    solver: new Rosenbrock2(system, placesRead(assembly.cells)), source: concentrationsOf(plan.source, startT_C, saturation, values),
-    at: { T_C: NaN, gas: gasAt(startT_C, values), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) }, startT_C,
+    plan,
+    values,
+    content: science.content,
+    dry: science.dry,
+    matrix,
+    uneaten: science.uneaten,
+    assembly,
+    weather: drawWeather(plan.climate, plan.seed, plan.days),
+    data,
+    system,
+    solver: new Rosenbrock2(system, placesRead(assembly.cells)),
+    source: concentrationsOf(plan.source, startT_C, saturation, values),
+    at: { T_C: NaN, gas: gasAt(startT_C, values), constants: thermodynamicConstants(startT_C), A: debyeHuckelA(startT_C) },
+    startT_C,
     openWater_m2: assembly.cells.reduce((sum, cell) => sum + cell.surface, 0),
-    wall_m2: assembly.cells.reduce((sum, cell) => sum + cell.floor + Math.max(0, cell.floor - cell.surface) + 4 * Math.sqrt(cell.floor) * (cell.volume / cell.floor), 0),
-    circuit, usualVolume: tank ? assembly.cells.slice(tank.first, tank.first + tank.cells).reduce((sum, cell) => sum + cell.volume, 0) : 0, links,
+    wall_m2: assembly.cells.reduce(
+      (sum, cell) => sum + cell.floor + Math.max(0, cell.floor - cell.surface) + 4 * Math.sqrt(cell.floor) * (cell.volume / cell.floor),
+      0,
+    ),
+    circuit,
+    usualVolume: tank ? assembly.cells.slice(tank.first, tank.first + tank.cells).reduce((sum, cell) => sum + cell.volume, 0) : 0,
+    links,
   };
 }
 

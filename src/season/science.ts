@@ -13,7 +13,8 @@ import { closedColumns } from '../model/processes/definitions';
 export interface Science {
   values: Values;
   /** what a unit of each component holds of each element; g dry per unit */
-  content: Float64Array[]; dry: Float64Array;
+  content: Float64Array[];
+  dry: Float64Array;
   matrix: Matrix;
   /** feed not eaten: it sinks as coarse solids, mostly fast to rot */
   uneaten: Column;
@@ -35,8 +36,17 @@ function make(parameters: Readonly<Record<string, number>>): Science {
   const content = contentTable(values);
   const { feedCOD } = values.matter;
   const { uneatenFast, uneatenInert } = values.practice;
-  const uneaten = closeColumn('uneatenFeed', {
-    fixed: new Map([[GUT, -1], [CF, uneatenFast * feedCOD], [CI, uneatenInert * feedCOD]]), unknowns: [SS, TAN, P, K, CA, MG, FE, SO4, IC, ALK],
-  }, content);
+  const uneaten = closeColumn(
+    'uneatenFeed',
+    {
+      fixed: new Map([
+        [GUT, -1],
+        [CF, uneatenFast * feedCOD],
+        [CI, uneatenInert * feedCOD],
+      ]),
+      unknowns: [SS, TAN, P, K, CA, MG, FE, SO4, IC, ALK],
+    },
+    content,
+  );
   return { values, content, dry: dryMass(values), matrix: layMatrix(closedColumns(values, content)), uneaten };
 }

@@ -41,7 +41,8 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
     const crop = values.crops[bed.crop];
     const falls = state.lights[bed.stage] ?? light;
     // In six steps, since a young crop doubles in days.
-    for (let i = 0; i < 6; i++) bed.ideal += (lightGrowth(crop, bed.ideal / area, falls, state.T_C, values.heat.photonsPerJoule) * area) / 6;
+    for (let i = 0; i < 6; i++)
+      bed.ideal += (lightGrowth(crop, bed.ideal / area, falls, state.T_C, values.heat.photonsPerJoule) * area) / 6;
     const ripe = bed.plants * crop.ripe;
     if (bed.ideal < ripe) continue;
     if (!bed.replant) bed.ideal = ripe;
@@ -54,7 +55,12 @@ export function liveIdealDay(runtime: Runtime, state: RunState, light: number): 
 
 export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: number): Scores {
   const { values, assembly } = runtime;
-  let stocked = 0, alive = 0, welfareHours = 0, hours = 0, gain = 0, ideal = 0;
+  let stocked = 0,
+    alive = 0,
+    welfareHours = 0,
+    hours = 0,
+    gain = 0,
+    ideal = 0;
   for (const fish of state.fish) {
     stocked += fish.stocked;
     // Fish taken alive count as survivors.
@@ -64,7 +70,8 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
     gain += fish.mass + fish.takenMass - fish.stockedMass;
     ideal += fish.idealMass + fish.idealTaken - fish.stockedMass;
   }
-  let plants = 0, plantsIdeal = 0;
+  let plants = 0,
+    plantsIdeal = 0;
   for (const bed of state.beds) {
     const { dryShare, cutShare, harvestShare } = values.crops[bed.crop];
     const fresh = 1 / dryShare / 1000;
@@ -88,9 +95,16 @@ export function scoresNow(runtime: Runtime, state: RunState, plantsWeight: numbe
   const nitrogen = fedN > 0 ? Math.max(0, 1 - lostN / fedN) : 1;
   const energy = 1 / (1 + state.energy_kWh / days / volume);
   return {
-    fishHealth: fishHealthScore(survival, meanWelfare), survival, meanWelfare,
-    harvest: harvestScore(parts, plantsWeight), ...parts,
+    fishHealth: fishHealthScore(survival, meanWelfare),
+    survival,
+    meanWelfare,
+    harvest: harvestScore(parts, plantsWeight),
+    ...parts,
     stewardship: (100 * (water + nitrogen + energy)) / 3,
-    waterUsed_L: state.waterUsed * 1000, nitrogenDischarged_g: lostN, solidsDischarged_g: lostSolids, energy_kWh: state.energy_kWh, work_h: state.work_h,
+    waterUsed_L: state.waterUsed * 1000,
+    nitrogenDischarged_g: lostN,
+    solidsDischarged_g: lostSolids,
+    energy_kWh: state.energy_kWh,
+    work_h: state.work_h,
   };
 }

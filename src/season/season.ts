@@ -14,7 +14,11 @@ import { VARIABLES } from './trajectory';
 import type { DayChunk, SeasonSummary, StageCells, Trajectory } from './trajectory';
 
 /** What a season can be taken up from: the midnight after `state.day` days, with the outside books of a rig. */
-export interface Checkpoint { state: RunState; received: Float64Array; released: Float64Array }
+export interface Checkpoint {
+  state: RunState;
+  received: Float64Array;
+  released: Float64Array;
+}
 
 export interface SeasonOptions {
   /** stop before this day; default: the plan's days */
@@ -34,7 +38,11 @@ export class Season {
   private readonly weight: number;
 
   /** @param from a checkpoint of a plan that is the same up to its day */
-  constructor(readonly plan: Plan, private readonly options: SeasonOptions = {}, from?: Checkpoint) {
+  constructor(
+    readonly plan: Plan,
+    private readonly options: SeasonOptions = {},
+    from?: Checkpoint,
+  ) {
     this.runtime = makeRuntime(plan, options.parameters, options.tolerance);
     this.start = startState(this.runtime);
     this.weight = options.plantsWeight ?? usualPlantsWeight(plan);
@@ -46,10 +54,16 @@ export class Season {
     this.runner = new Runner(this.runtime, state, designOf(plan, this.runtime.values), this.weight);
   }
 
-  get day(): number { return this.runner.state.day; }
-  get state(): RunState { return this.runner.state; }
+  get day(): number {
+    return this.runner.state.day;
+  }
+  get state(): RunState {
+    return this.runner.state;
+  }
 
-  liveDay(): DayChunk { return this.runner.liveDay(); }
+  liveDay(): DayChunk {
+    return this.runner.liveDay();
+  }
 
   checkpoint(): Checkpoint {
     const { received, released } = this.runtime.data;
@@ -57,19 +71,29 @@ export class Season {
   }
 
   /** Rows of the moment before the first day. */
-  initialRows(): Float32Array { return new Season(this.plan, this.options).runner.initialRows(); }
+  initialRows(): Float32Array {
+    return new Season(this.plan, this.options).runner.initialRows();
+  }
 
   stages(): StageCells[] {
     return this.runtime.assembly.stages.map(({ id, kind, first, cells }) => ({
-      id, kind, first, cells, volume_m3: this.runtime.assembly.cells.slice(first, first + cells).reduce((sum, cell) => sum + cell.volume, 0),
+      id,
+      kind,
+      first,
+      cells,
+      volume_m3: this.runtime.assembly.cells.slice(first, first + cells).reduce((sum, cell) => sum + cell.volume, 0),
     }));
   }
 
   summary(): SeasonSummary {
     const { state } = this.runner;
     return {
-      days: state.day, scores: scoresNow(this.runtime, state, this.weight), ledger: audit(this.runtime, this.start, state),
-      clipped: clippedShare(this.runtime, state), steps: state.steps, rejections: state.rejections,
+      days: state.day,
+      scores: scoresNow(this.runtime, state, this.weight),
+      ledger: audit(this.runtime, this.start, state),
+      clipped: clippedShare(this.runtime, state),
+      steps: state.steps,
+      rejections: state.rejections,
     };
   }
 }
@@ -84,5 +108,13 @@ export function runSeason(plan: Plan, options: SeasonOptions = {}): Trajectory {
   const initial = season.initialRows();
   const days: DayChunk[] = [];
   while (season.day < until) days.push(season.liveDay());
-  return { stages: season.stages(), cells: season.runtime.assembly.cells.length, variables: VARIABLES, processNames: [...PROCESS_NAMES], initial, days, summary: season.summary() };
+  return {
+    stages: season.stages(),
+    cells: season.runtime.assembly.cells.length,
+    variables: VARIABLES,
+    processNames: [...PROCESS_NAMES],
+    initial,
+    days,
+    summary: season.summary(),
+  };
 }

@@ -5,11 +5,15 @@ export interface SeasonFault {
   /** id of the stage whose water could not be followed; empty where none stands out */
   stage: string;
   /** day of the season, from 1, and hour of that day, 0–24 */
-  day: number; hour: number;
+  day: number;
+  hour: number;
 }
 
 export class SeasonError extends Error {
-  constructor(readonly fault: SeasonFault, cause: unknown) {
+  constructor(
+    readonly fault: SeasonFault,
+    cause: unknown,
+  ) {
     super(`${fault.code} ${fault.stage} ${fault.day} ${fault.hour}`, { cause });
     this.name = 'SeasonError';
   }

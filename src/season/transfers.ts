@@ -40,7 +40,8 @@ function drawOff(runtime: Runtime, state: RunState, cell: number, volume: number
 }
 
 /** Share of the smallest tank on the way that water is passed on in at a time, and the most times it is. */
-const SLICE = 0.2, SLICES = 200;
+const SLICE = 0.2,
+  SLICES = 200;
 
 /** Passes a volume of water along a way of cells, first to last, in slices that none of them is emptied by; `ends` are given each slice. */
 function passAlong(runtime: Runtime, state: RunState, way: readonly number[], volume: number, ends: (slice: number) => void): void {
@@ -70,12 +71,16 @@ function wayTo(runtime: Runtime, from: number, to: number): number[] {
   return way;
 }
 
-/** Fills a volume back from upstream, stage by stage to the pump's tank, which is topped up with source water unless it gets other water. */
+/**
+ * Fills a volume back from upstream, stage by stage to the pump's tank, which is topped up with source water unless it gets other water.
+ */
 export function refill(runtime: Runtime, state: RunState, cell: number, volume: number, topped = true): void {
   const { sump } = runtime.assembly;
   // Where there is no sump upstream, or to the side, source water enters here.
   const way = sump >= 0 && runtime.assembly.order.includes(cell) ? wayTo(runtime, sump, cell) : [cell];
-  passAlong(runtime, state, way, volume, (slice) => { if (topped) topUp(runtime, state, way[0], slice); });
+  passAlong(runtime, state, way, volume, (slice) => {
+    if (topped) topUp(runtime, state, way[0], slice);
+  });
 }
 
 /** Water over a rim to the ground, with all that flows in it, m³. */
@@ -98,7 +103,7 @@ type Leaving = readonly [component: number, share: number, becomes: number];
 function letOut(runtime: Runtime, state: RunState, cell: number, volume: number, leaving: readonly Leaving[]): void {
   const { mineral, cells, stages } = runtime.assembly;
   const takes = mineral?.takes.includes(cells[cell].stage) ?? false;
-  const into = takes ? stages.find((stage) => stage.id === mineral?.id)?.first ?? -1 : -1;
+  const into = takes ? (stages.find((stage) => stage.id === mineral?.id)?.first ?? -1) : -1;
   drawOff(runtime, state, cell, volume, into);
   for (const [component, share, becomes] of leaving) {
     const amount = state.y[offset(cell) + component] * share;
@@ -123,12 +128,21 @@ export function drain(runtime: Runtime, state: RunState, cell: number): number {
   const dry = values.matter.organicDry * (state.y[o + SF] + state.y[o + SL]) + values.matter.inertDry * state.y[o + SI];
   const volume = Math.min(0.6 * it.volume, dry / (values.kinetics.sludgeDensity * 1000) + Math.min(0.01, 0.05 * it.volume));
   disturb(runtime, state, cell);
-  letOut(runtime, state, cell, volume, [SF, SL, SI, PO, PS].map((component): Leaving => [component, values.practice.drainedShare, component]));
+  letOut(
+    runtime,
+    state,
+    cell,
+    volume,
+    [SF, SL, SI, PO, PS].map((component): Leaving => [component, values.practice.drainedShare, component]),
+  );
   state.work_h += 0.1;
   return volume;
 }
 
-/** What a side tank receives pushes as much of its water back into the loop, where a person said, and on down to the pump's tank, which gave it. */
+/**
+ * What a side tank receives pushes as much of its water back into the loop, where a person said, and on down to the pump's tank, which gave
+ * it.
+ */
 function displace(runtime: Runtime, state: RunState, mineral: number, volume: number): void {
   const { assembly } = runtime;
   const target = assembly.stages.find((stage) => stage.id === assembly.mineral?.returnsTo);
@@ -148,15 +162,29 @@ export function disturb(runtime: Runtime, state: RunState, cell: number): void {
   state.y[o + S2] += sulfide;
 }
 
-/** Rinses a filter: caught solids leave with half its water, to the drain or the mineralisation tank; some film goes too. @returns m³ used */
+/**
+ * Rinses a filter: caught solids leave with half its water, to the drain or the mineralisation tank; some film goes too.
+ * @returns m³ used
+ */
 export function rinse(runtime: Runtime, state: RunState, cell: number): number {
   const it = runtime.assembly.cells[cell];
   const { practice } = runtime.values;
   const type = runtime.assembly.stages.find(({ id }) => id === it.stage)?.type;
-  const way = type?.cleaned?.(runtime.values)
-    ?? { water: practice.rinseWater, solids: practice.rinsedShare, nitrifiers: practice.rinsedNitrifiers, heterotrophs: practice.rinsedHeterotrophs };
+  const way = type?.cleaned?.(runtime.values) ?? {
+    water: practice.rinseWater,
+    solids: practice.rinsedShare,
+    nitrifiers: practice.rinsedNitrifiers,
+    heterotrophs: practice.rinsedHeterotrophs,
+  };
   const volume = way.water * it.volume;
-  letOut(runtime, state, cell, volume, [[MF, way.solids, SF], [MS, way.solids, SL], [MI, way.solids, SI], [BA, way.nitrifiers, BA], [BN, way.nitrifiers, BN], [BH, way.heterotrophs, BH]]);
+  letOut(runtime, state, cell, volume, [
+    [MF, way.solids, SF],
+    [MS, way.solids, SL],
+    [MI, way.solids, SI],
+    [BA, way.nitrifiers, BA],
+    [BN, way.nitrifiers, BN],
+    [BH, way.heterotrophs, BH],
+  ]);
   state.y[offset(cell) + CLOG] *= 1 - way.solids;
   if (!type?.cleanedBy?.byItself) state.work_h += 0.25;
   return volume;

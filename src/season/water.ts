@@ -1,5 +1,36 @@
 // A measured composition as concentrations of the flowing components: g/m³, mol C/m³, eq/m³. Sodium or chloride closes the charge.
-import { ALK, ATOM, CA, CF, CH4, CI, CL, CS, FE, FF, FI, FLOWING, FS, IC, K, MG, N2, NA, NO2, NO3, O2, OP, P, S2, SO4, SS, TAN, UF, UI, US } from '../model/components';
+import {
+  ALK,
+  ATOM,
+  CA,
+  CF,
+  CH4,
+  CI,
+  CL,
+  CS,
+  FE,
+  FF,
+  FI,
+  FLOWING,
+  FS,
+  IC,
+  K,
+  MG,
+  N2,
+  NA,
+  NO2,
+  NO3,
+  O2,
+  OP,
+  P,
+  S2,
+  SO4,
+  SS,
+  TAN,
+  UF,
+  UI,
+  US,
+} from '../model/components';
 import { equilibrate } from '../model/equilibrium/equilibrate';
 import { addIon } from '../model/equilibrium/ionicStrength';
 import type { Values } from '../model/parameters/values';
@@ -34,10 +65,16 @@ export function concentrationsOf(composition: Composition, T_C: number, saturati
   out[FE] = composition.Fe_mg_L ?? 0;
   out[SS] = composition.organics_mgCOD_L ?? 0;
   out[CH4] = composition.CH4_mgCOD_L ?? 0;
-  const rows = [[CF, CS, CI], [FF, FS, FI], [UF, US, UI]];
+  const rows = [
+    [CF, CS, CI],
+    [FF, FS, FI],
+    [UF, US, UI],
+  ];
   const dryPerCOD = (PARTS[0] + PARTS[1]) * values.matter.organicDry + PARTS[2] * values.matter.inertDry;
   [composition.solidsCoarse_mg_L, composition.solidsFine_mg_L, composition.solidsSuperfine_mg_L].forEach((dry, size) => {
-    rows[size].forEach((row, part) => { out[row] = ((dry ?? 0) / dryPerCOD) * PARTS[part]; });
+    rows[size].forEach((row, part) => {
+      out[row] = ((dry ?? 0) / dryPerCOD) * PARTS[part];
+    });
   });
 
   const alkalinity = composition.alkalinity_meq_L ?? 2;
@@ -48,9 +85,8 @@ export function concentrationsOf(composition: Composition, T_C: number, saturati
   addIon(strong, 1, out[K] / ATOM.K);
   addIon(strong, 2, out[CA] / ATOM.Ca);
   addIon(strong, 2, out[MG] / ATOM.Mg);
-  const known = composition.DIC_mmol_L !== undefined
-    ? { alkalinity, carbon: composition.DIC_mmol_L }
-    : { alkalinity, pH: composition.pH ?? 7.5 };
+  const known =
+    composition.DIC_mmol_L !== undefined ? { alkalinity, carbon: composition.DIC_mmol_L } : { alkalinity, pH: composition.pH ?? 7.5 };
   const solved = equilibrate({ T_C, known, ammonia: out[TAN] / ATOM.N, sulfide: out[S2] / ATOM.S, phosphate: out[P] / ATOM.P, strong });
   out[ALK] = alkalinity;
   // A pH above what the alkalinity bears would need carbon below none: the water then holds none.

@@ -8,6 +8,8 @@ export function bandTable({ bands, quantiles }: Ensemble): Column[] {
   const told = bands.filter(({ levels }) => levels.some((level) => level.some((value) => value !== 0)));
   return [
     { name: 'day', values: Array.from({ length: days }, (_, day) => day) },
-    ...told.flatMap(({ stage, variable, levels }) => levels.map((level, q): Column => ({ name: `${stage}.${variable}.p${Math.round(100 * quantiles[q])}`, values: [...level] }))),
+    ...told.flatMap(({ stage, variable, levels }) =>
+      levels.map((level, q): Column => ({ name: `${stage}.${variable}.p${Math.round(100 * quantiles[q])}`, values: [...level] })),
+    ),
   ];
 }

@@ -5,7 +5,7 @@ import { kindsFile } from '../catalogue/generate/kindsFile';
 import { pageFiles } from '../catalogue/generate/pageFiles';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const files = { 'src/catalogue/kinds.ts': kindsFile(`${root}src/catalogue`), ...await pageFiles(root) };
+const files = { 'src/catalogue/kinds.ts': kindsFile(`${root}src/catalogue`), ...(await pageFiles(root)) };
 for (const [path, text] of Object.entries(files)) {
   writeFileSync(`${root}${path}`, text);
   process.stdout.write(`${path}\n`);

@@ -15,14 +15,19 @@ export interface CommandLine<Name extends string> {
 /** Reads the words of a command line; every command knows --help and -h. @throws CommandError with exit code 2 where a flag is not known */
 export function readCommandLine<Name extends string>(words: readonly string[], known: Flags<Name>): CommandLine<Name> {
   const kinds: Readonly<Record<string, 'text' | 'flag' | undefined>> = { ...known, help: 'flag' };
-  const options = Object.fromEntries(Object.entries(kinds).map(([name, kind]) => (
-    [name, { type: kind === 'text' ? 'string' as const : 'boolean' as const, ...(name === 'help' ? { short: 'h' } : {}) }])));
+  const options = Object.fromEntries(
+    Object.entries(kinds).map(([name, kind]) => [
+      name,
+      { type: kind === 'text' ? ('string' as const) : ('boolean' as const), ...(name === 'help' ? { short: 'h' } : {}) },
+    ]),
+  );
   const { tokens } = parseArgs({ args: [...words], options, strict: false, allowPositionals: true, tokens: true });
   const line: CommandLine<Name> = { flags: {}, rest: [] };
   for (const token of tokens) {
     if (token.kind === 'positional') line.rest.push({ word: token.value, at: token.index });
     if (token.kind !== 'option') continue;
-    if (!Object.hasOwn(kinds, token.name)) throw new CommandError(say('command.option', { got: token.rawName, names: Object.keys(known).map((name) => `--${name}`) }), 2);
+    if (!Object.hasOwn(kinds, token.name))
+      throw new CommandError(say('command.option', { got: token.rawName, names: Object.keys(known).map((name) => `--${name}`) }), 2);
     line.flags[token.name as Name] = { value: token.value ?? '', at: token.index };
   }
   return line;

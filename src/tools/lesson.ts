@@ -3,6 +3,10 @@ import { runSeason } from '../season/season';
 import { lessonCommand } from './lessonCommand';
 import { runCommand } from './planText';
 
-runCommand(() => lessonCommand(process.argv.slice(2), {
-  print: (text) => process.stdout.write(text), note: (text) => process.stderr.write(text), run: (plan) => runSeason(plan),
-}));
+runCommand(() =>
+  lessonCommand(process.argv.slice(2), {
+    print: (text) => process.stdout.write(text),
+    note: (text) => process.stderr.write(text),
+    run: (plan) => runSeason(plan),
+  }),
+);

@@ -14,13 +14,22 @@ function buildNamed(lesson: Lesson, key: string): Build {
   const build = buildOf(lesson, key);
   if (build === undefined) {
     const expected = say('command.oneOf', { names: buildKeys(lesson) });
-    throw new CommandError(key === '' ? say('command.gotNothingFor', { option: '--plan', expected }) : say('command.gotFor', { option: '--plan', got: key, expected }), 2);
+    throw new CommandError(
+      key === ''
+        ? say('command.gotNothingFor', { option: '--plan', expected })
+        : say('command.gotFor', { option: '--plan', got: key, expected }),
+      2,
+    );
   }
   return build;
 }
 
 /** Where the command writes, and the engine it runs. */
-export interface LessonSurroundings { print: (text: string) => void; note: (text: string) => void; run: (plan: Plan) => Trajectory }
+export interface LessonSurroundings {
+  print: (text: string) => void;
+  note: (text: string) => void;
+  run: (plan: Plan) => Trajectory;
+}
 
 /** Runs the command and returns its exit code. */
 export function lessonCommand(words: readonly string[], { print, note, run }: LessonSurroundings): number {

@@ -16,7 +16,10 @@ export async function* readLines(source: string): AsyncGenerator<string> {
   const input = open(source);
   let failure: Error | undefined;
   const lines = createInterface({ input, crlfDelay: Infinity });
-  input.on('error', (error: Error) => { failure = error; lines.close(); });
+  input.on('error', (error: Error) => {
+    failure = error;
+    lines.close();
+  });
   let first = true;
   for await (const line of lines) {
     yield first ? line.replace(/^\uFEFF/, '') : line;
@@ -34,7 +37,9 @@ export async function readText(source: string): Promise<string> {
   if (source !== '-') return (await readFile(source, 'utf8')).replace(/^\uFEFF/, '');
   const parts: Buffer[] = [];
   for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
-  return Buffer.concat(parts).toString('utf8').replace(/^\uFEFF/, '');
+  return Buffer.concat(parts)
+    .toString('utf8')
+    .replace(/^\uFEFF/, '');
 }
 
 /** Writes one line to standard output and waits when the reader is slower. */
@@ -57,9 +62,13 @@ export function stopWhenReaderStops(): void {
 export function cannotRead(source: string, error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   switch (code) {
-    case 'ENOENT': return say('waterLine.noFile', { source });
-    case 'EISDIR': return say('waterLine.folder', { source });
-    case 'EACCES': return say('waterLine.denied', { source });
-    default: return say('waterLine.unreadable', { source, reason: error instanceof Error ? error.message : String(error) });
+    case 'ENOENT':
+      return say('waterLine.noFile', { source });
+    case 'EISDIR':
+      return say('waterLine.folder', { source });
+    case 'EACCES':
+      return say('waterLine.denied', { source });
+    default:
+      return say('waterLine.unreadable', { source, reason: error instanceof Error ? error.message : String(error) });
   }
 }

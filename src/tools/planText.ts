@@ -12,7 +12,10 @@ const EXAMPLES = fileURLToPath(new URL('../../tests/season/plans/', import.meta.
 
 /** What a command says instead of a result. Code 1: the input is at fault; 2: the command line is. */
 export class CommandError extends Error {
-  constructor(message: string, readonly exitCode: 1 | 2 = 1) {
+  constructor(
+    message: string,
+    readonly exitCode: 1 | 2 = 1,
+  ) {
     super(message);
   }
 }
@@ -23,12 +26,23 @@ export function readText(name: string): string {
     return readFileSync(name === '-' ? 0 : name, 'utf8');
   } catch (failure) {
     const code = failure instanceof Error && 'code' in failure ? String(failure.code) : 'unknown';
-    throw new CommandError(code === 'ENOENT' ? say('command.noFile', { name }) : code === 'EISDIR' ? say('command.folder', { name }) : say('command.unreadable', { name, code }));
+    throw new CommandError(
+      code === 'ENOENT'
+        ? say('command.noFile', { name })
+        : code === 'EISDIR'
+          ? say('command.folder', { name })
+          : say('command.unreadable', { name, code }),
+    );
   }
 }
 
 export function refused(name: string, problems: readonly Problem[]): CommandError {
-  return new CommandError([say('command.refused', { name: name === '-' ? say('command.standardInput') : name }), ...problems.map((problem) => `  ${problemText(problem)}`)].join('\n'));
+  return new CommandError(
+    [
+      say('command.refused', { name: name === '-' ? say('command.standardInput') : name }),
+      ...problems.map((problem) => `  ${problemText(problem)}`),
+    ].join('\n'),
+  );
 }
 
 /** What a person is told of a file of an older format, beside the result. */
@@ -39,7 +53,10 @@ export function oldFileText({ format, renamed }: OldFile): string {
 
 /** Names of the example plans, sorted. */
 export function exampleNames(): string[] {
-  return readdirSync(EXAMPLES).filter((name) => name.endsWith('.json')).map((name) => name.slice(0, -'.json'.length)).sort();
+  return readdirSync(EXAMPLES)
+    .filter((name) => name.endsWith('.json'))
+    .map((name) => name.slice(0, -'.json'.length))
+    .sort();
 }
 
 export function exampleText(name: string): string {
@@ -54,7 +71,9 @@ export function runCommand(body: () => number): void {
   try {
     process.exitCode = body();
   } catch (failure) {
-    process.stderr.write(`${failure instanceof SeasonError ? faultWords(failure.fault) : failure instanceof Error ? failure.message : String(failure)}\n`);
+    process.stderr.write(
+      `${failure instanceof SeasonError ? faultWords(failure.fault) : failure instanceof Error ? failure.message : String(failure)}\n`,
+    );
     process.exitCode = failure instanceof CommandError ? failure.exitCode : 1;
   }
 }

@@ -4,7 +4,10 @@ import type { Asked, Played } from '../lessons/playLesson';
 import { say } from '../words/say';
 import type { WordKey } from '../words/say';
 
-const FAILURES = { reference: 'played.failReference', mistake: 'played.failMistake', idle: 'played.failIdle' } as const satisfies Record<Played['role'], WordKey>;
+const FAILURES = { reference: 'played.failReference', mistake: 'played.failMistake', idle: 'played.failIdle' } as const satisfies Record<
+  Played['role'],
+  WordKey
+>;
 /** What stands before a line that says more of a build. */
 const INDENT = ' '.repeat(6);
 
@@ -26,24 +29,44 @@ function measured({ stage = '', variable, process, score, statistic }: Shown['co
 
 function shownLine(shown: Shown): string {
   const { fromDay: from, toDay } = shown.consequence;
-  const values = { what: measured(shown.consequence), mistake: figure(shown.mistake), reference: figure(shown.reference), times: figure(shown.times), limits: limitsOf(shown.consequence) };
-  const line = toDay === undefined
-    ? from > 0 ? say('played.shownFrom', { ...values, from }) : say('played.shown', values)
-    : from > 0 ? say('played.shownBetween', { ...values, from, to: toDay }) : say('played.shownTo', { ...values, to: toDay });
+  const values = {
+    what: measured(shown.consequence),
+    mistake: figure(shown.mistake),
+    reference: figure(shown.reference),
+    times: figure(shown.times),
+    limits: limitsOf(shown.consequence),
+  };
+  const line =
+    toDay === undefined
+      ? from > 0
+        ? say('played.shownFrom', { ...values, from })
+        : say('played.shown', values)
+      : from > 0
+        ? say('played.shownBetween', { ...values, from, to: toDay })
+        : say('played.shownTo', { ...values, to: toDay });
   return `${INDENT}${say(shown.holds ? 'played.shows' : 'played.fails', { line })}`;
 }
 
 function askedText(asked: Asked): string {
   switch (asked.kind) {
-    case 'goal': return say('played.goal', { text: asked.goal.text, value: figure(asked.value) });
+    case 'goal':
+      return say('played.goal', { text: asked.goal.text, value: figure(asked.value) });
     case 'prediction': {
       const { key, value, outcome, explanations } = asked.settled;
-      const figures = explanations.map((one) => say(one.holds ? 'played.explanationHolds' : 'played.explanation', { key: one.key, value: figure(one.value) }));
+      const figures = explanations.map((one) =>
+        say(one.holds ? 'played.explanationHolds' : 'played.explanation', { key: one.key, value: figure(one.value) }),
+      );
       return say('played.prediction', { key, value: figure(value), outcome: outcome ?? say('played.noChoice'), explanations: figures });
     }
     case 'demonstration': {
       const { key, right, left, times, outcome } = asked;
-      return say('played.demonstration', { key, right: figure(right), left: figure(left), times: figure(times), outcome: outcome ?? say('played.noChoice') });
+      return say('played.demonstration', {
+        key,
+        right: figure(right),
+        left: figure(left),
+        times: figure(times),
+        outcome: outcome ?? say('played.noChoice'),
+      });
     }
   }
 }
@@ -58,8 +81,12 @@ export function playedText(played: readonly Played[]): string {
   for (const one of played) {
     const title = one.role === 'mistake' ? one.title : say(`played.${one.role}`);
     const cells = [
-      one.key.padEnd(width), one.fishHealth.toFixed(1).padStart(fish.length), one.harvest.toFixed(1).padStart(harvest.length), String(one.marks).padStart(marks.length),
-      say(one.passes ? 'played.pass' : FAILURES[one.role]), title,
+      one.key.padEnd(width),
+      one.fishHealth.toFixed(1).padStart(fish.length),
+      one.harvest.toFixed(1).padStart(harvest.length),
+      String(one.marks).padStart(marks.length),
+      say(one.passes ? 'played.pass' : FAILURES[one.role]),
+      title,
     ];
     lines.push(cells.join('  '), ...one.shown.map(shownLine), ...one.asked.map(askedLine));
   }

@@ -16,10 +16,20 @@ import { say } from '../words/say';
 /** What the command understands, beside the name of a plan and --help. */
 /** A value that an option cannot take. */
 function refusedValue(option: string, got: string | undefined, expected: string): CommandError {
-  return new CommandError(got === undefined ? say('command.gotNothingFor', { option, expected }) : say('command.gotFor', { option, got, expected }), 2);
+  return new CommandError(
+    got === undefined ? say('command.gotNothingFor', { option, expected }) : say('command.gotFor', { option, got, expected }),
+    2,
+  );
 }
 
-interface Wish { plan: string | null; every: Every; json: boolean; preset: string | null; ensemble: number | null; help: boolean }
+interface Wish {
+  plan: string | null;
+  every: Every;
+  json: boolean;
+  preset: string | null;
+  ensemble: number | null;
+  help: boolean;
+}
 
 const FLAGS = { every: 'text', csv: 'flag', json: 'flag', ensemble: 'text', preset: 'flag' } as const;
 
@@ -36,19 +46,34 @@ export function readWish(words: readonly string[]): Wish {
   const [plan, more] = rest.filter((one) => one !== named).map(({ word }) => word);
   if (more !== undefined) throw new CommandError(say('command.onePlan', { got: more, plan }), 2);
   return {
-    plan: plan ?? null, every, json: (flags.json?.at ?? -1) > (flags.csv?.at ?? -1), preset: preset ? named?.word ?? preset.value : null,
-    ensemble: draws === undefined ? null : Number(draws), help: flags.help !== undefined,
+    plan: plan ?? null,
+    every,
+    json: (flags.json?.at ?? -1) > (flags.csv?.at ?? -1),
+    preset: preset ? (named?.word ?? preset.value) : null,
+    ensemble: draws === undefined ? null : Number(draws),
+    help: flags.help !== undefined,
   };
 }
 
 /** Where the command writes, and the engine it runs. */
-export interface SeasonSurroundings { print: (text: string) => void; note: (text: string) => void; run: (plan: Plan) => Trajectory }
+export interface SeasonSurroundings {
+  print: (text: string) => void;
+  note: (text: string) => void;
+  run: (plan: Plan) => Trajectory;
+}
 
 /** Runs the command and returns its exit code. */
 export function seasonCommand(words: readonly string[], { print, note, run }: SeasonSurroundings): number {
   const wish = readWish(words);
   if (wish.help) print(say('command.seasonHelp'));
-  else if (wish.preset !== null) print(wish.preset === '' ? exampleNames().map((name) => `${name}\n`).join('') : exampleText(wish.preset));
+  else if (wish.preset !== null)
+    print(
+      wish.preset === ''
+        ? exampleNames()
+            .map((name) => `${name}\n`)
+            .join('')
+        : exampleText(wish.preset),
+    );
   else if (wish.plan === null) throw new CommandError(`${say('command.noPlan')}\n\n${say('command.seasonHelp')}`, 2);
   else {
     const read = readPlan(readText(wish.plan));
@@ -67,7 +92,8 @@ export function seasonCommand(words: readonly string[], { print, note, run }: Se
 
 function printBands(plan: Plan, draws: number, json: boolean, { print, note }: Pick<SeasonSurroundings, 'print' | 'note'>): void {
   const spread = ensemble(plan, draws);
-  for (const { draw, reason, fault } of spread.failed) note(`${say('command.drawFailed', { draw: draw + 1, draws, reason: fault ? faultWords(fault) : reason })}\n`);
+  for (const { draw, reason, fault } of spread.failed)
+    note(`${say('command.drawFailed', { draw: draw + 1, draws, reason: fault ? faultWords(fault) : reason })}\n`);
   const table = bandTable(spread);
   print(json ? jsonText(table, { draws, failed: spread.failed }) : csvText(table));
 }

@@ -5,11 +5,33 @@ import type { Plan } from '../season/plan';
 import { stageReading } from '../season/stageReading';
 
 export type Every = 'day' | 'hour';
-export interface Column { name: string; values: number[] }
+export interface Column {
+  name: string;
+  values: number[];
+}
 
 const WATER: readonly Variable[] = [
-  'TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'NH3_mgN_L', 'O2_mg_L', 'CO2_mg_L', 'pH', 'alkalinity_meq_L', 'H2S_ug_L', 'CH4_mg_L', 'organics_mgCOD_L',
-  'solidsCoarse_mg_L', 'solidsFine_mg_L', 'PO4_mgP_L', 'K_mg_L', 'Ca_mg_L', 'Fe_mg_L', 'sludge_g', 'T_C', 'flow_m3_d', 'level_m',
+  'TAN_mgN_L',
+  'NO2_mgN_L',
+  'NO3_mgN_L',
+  'NH3_mgN_L',
+  'O2_mg_L',
+  'CO2_mg_L',
+  'pH',
+  'alkalinity_meq_L',
+  'H2S_ug_L',
+  'CH4_mg_L',
+  'organics_mgCOD_L',
+  'solidsCoarse_mg_L',
+  'solidsFine_mg_L',
+  'PO4_mgP_L',
+  'K_mg_L',
+  'Ca_mg_L',
+  'Fe_mg_L',
+  'sludge_g',
+  'T_C',
+  'flow_m3_d',
+  'level_m',
 ];
 const FISH: readonly Variable[] = ['number', 'mass_g', 'eaten_g_d', 'welfare'];
 const BED: readonly Variable[] = ['leafDry_g_m2', 'rootHealth', 'rootMat_g_m2', 'cut_kg'];
@@ -20,7 +42,14 @@ const SCORES: readonly (keyof Scores & ('fishHealth' | 'harvest' | 'stewardship'
 export type Layout = Pick<Plan, 'loop' | 'side'>;
 
 /** A moment of the season: time in days, where its cells stand, and the scores reached by then. */
-interface Moment { day: number; block: Float32Array; offset: number; scores: Scores | null; /** the day that ends here, for daily means */ whole: DayChunk | null }
+interface Moment {
+  day: number;
+  block: Float32Array;
+  offset: number;
+  scores: Scores | null;
+  /** the day that ends here, for daily means */
+  whole: DayChunk | null;
+}
 
 /**
  * Day 0 is the start; then the end of each day or hour. A stage of several cells shows the mean of its water, the sum of its
@@ -39,7 +68,8 @@ export function seasonTable(trajectory: Trajectory, every: Every, plan: Layout):
       columns.push({ name: `${part.id}.${variable}`, values });
     }
   });
-  for (const score of SCORES) columns.push({ name: `score.${score}`, values: moments.map((moment) => moment.scores?.[score] ?? Number.NaN) });
+  for (const score of SCORES)
+    columns.push({ name: `score.${score}`, values: moments.map((moment) => moment.scores?.[score] ?? Number.NaN) });
   for (const element of LEDGER) {
     const closure = trajectory.summary.ledger.find((line) => line.element === element)?.closure ?? Number.NaN;
     columns.push({ name: `ledger.${element}`, values: moments.map(() => closure) });
@@ -59,7 +89,11 @@ function wet(stages: readonly StageCells[], id: string): StageCells | undefined 
 
 /** The outlet of the stage whose water a pump lifts: the nearest before it that holds water. */
 function liftedBy(stages: readonly StageCells[], loop: Layout['loop'], pump: number): StageCells | undefined {
-  const before = loop.slice(0, pump).reverse().map((part) => wet(stages, part.id)).find((stage) => stage !== undefined);
+  const before = loop
+    .slice(0, pump)
+    .reverse()
+    .map((part) => wet(stages, part.id))
+    .find((stage) => stage !== undefined);
   return before === undefined ? undefined : { ...before, first: before.first + before.cells - 1, cells: 1 };
 }
 
@@ -71,8 +105,11 @@ function momentsOf(trajectory: Trajectory, every: Every): Moment[] {
     const hours = hoursOf(chunk, size);
     for (let hour = every === 'day' ? hours : 1; hour <= hours; hour += 1) {
       moments.push({
-        day: chunk.day + hour / hours, block: chunk.hourly, offset: (hour - 1) * size,
-        scores: hour === hours ? chunk.scores : before, whole: every === 'day' ? chunk : null,
+        day: chunk.day + hour / hours,
+        block: chunk.hourly,
+        offset: (hour - 1) * size,
+        scores: hour === hours ? chunk.scores : before,
+        whole: every === 'day' ? chunk : null,
       });
     }
     before = chunk.scores;
@@ -85,7 +122,8 @@ function hoursOf(chunk: DayChunk, size: number): number {
 }
 
 function readMoment(trajectory: Trajectory, moment: Moment, stage: StageCells, variable: Variable): number {
-  if (variable !== 'eaten_g_d' || moment.whole === null) return stageReading(moment.block, moment.offset, trajectory.variables, stage, variable);
+  if (variable !== 'eaten_g_d' || moment.whole === null)
+    return stageReading(moment.block, moment.offset, trajectory.variables, stage, variable);
   const size = trajectory.cells * trajectory.variables.length;
   const hours = hoursOf(moment.whole, size);
   let sum = 0;

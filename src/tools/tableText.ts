@@ -22,7 +22,10 @@ export function csvText(columns: readonly Column[]): string {
 }
 
 /** What an ensemble says beside its bands. */
-export interface EnsembleSummary { draws: number; failed: readonly FailedDraw[] }
+export interface EnsembleSummary {
+  draws: number;
+  failed: readonly FailedDraw[];
+}
 
 /** The same columns as arrays under their names, and `summary`; what is not known is null. */
 export function jsonText(columns: readonly Column[], summary: SeasonSummary | EnsembleSummary): string {

@@ -8,7 +8,10 @@ import { say } from '../words/say';
 const FIELD_WIDTH = 22;
 
 function usage(): string {
-  const fields = Object.entries(FIELDS).map(([key, { low, high, unit }]) => `  ${key.padEnd(FIELD_WIDTH)}${say('command.waterField', { low: String(low), high: String(high), unit })}`);
+  const fields = Object.entries(FIELDS).map(
+    ([key, { low, high, unit }]) =>
+      `  ${key.padEnd(FIELD_WIDTH)}${say('command.waterField', { low: String(low), high: String(high), unit })}`,
+  );
   return say('command.waterHelp', { fields: fields.join('\n') });
 }
 

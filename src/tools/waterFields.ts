@@ -3,7 +3,11 @@
 import { listText } from '../words/language';
 import { say } from '../words/say';
 
-interface Field { low: number; high: number; unit: string }
+interface Field {
+  low: number;
+  high: number;
+  unit: string;
+}
 
 export const FIELDS = {
   T_C: { low: 0, high: 40, unit: '°C' },
@@ -68,7 +72,8 @@ function disagreements(keys: ReadonlySet<string>): string[] {
   const alkalinity = keys.has('alkalinity_meq_L');
   const carbon = keys.has('DIC_mmol_L');
   const pH = keys.has('pH');
-  if (alkalinity && carbon && pH) return [complaint(listText(['alkalinity_meq_L', 'DIC_mmol_L', 'pH']), say('waterLine.allThree'), say('waterLine.twoOfThem'))];
+  if (alkalinity && carbon && pH)
+    return [complaint(listText(['alkalinity_meq_L', 'DIC_mmol_L', 'pH']), say('waterLine.allThree'), say('waterLine.twoOfThem'))];
   if (alkalinity && !carbon && !pH) return [complaint('alkalinity_meq_L', say('waterLine.alone'), say('waterLine.besideAlkalinity'))];
   if (carbon && !alkalinity && !pH) return [complaint('DIC_mmol_L', say('waterLine.alone'), say('waterLine.besideCarbon'))];
   return [];

@@ -33,7 +33,13 @@ function answerWater(water: WaterLine): Record<string, number | null> | { error:
   const known = knownOf(water);
   if (!known) {
     return {
-      pH: null, CO2_mg_L: null, DIC_mmol_L: null, NH3_fraction: null, H2S_fraction: null, O2_saturation_mg_L, ionicStrength_mol_L: null,
+      pH: null,
+      CO2_mg_L: null,
+      DIC_mmol_L: null,
+      NH3_fraction: null,
+      H2S_fraction: null,
+      O2_saturation_mg_L,
+      ionicStrength_mol_L: null,
     };
   }
   const solved = solve(water, known);
@@ -82,11 +88,18 @@ function solve(water: WaterLine, known: Known): Equilibrium {
 function faultOf(water: WaterLine, solved: Equilibrium): string | undefined {
   const limit = daviesLimit.value;
   if (!(solved.ionicStrength <= limit)) {
-    return complaint('ionicStrength_mol_L', say('waterLine.computed', { value: String(printed(solved.ionicStrength)) }), say('waterLine.ionicStrength', { limit: String(limit) }));
+    return complaint(
+      'ionicStrength_mol_L',
+      say('waterLine.computed', { value: String(printed(solved.ionicStrength)) }),
+      say('waterLine.ionicStrength', { limit: String(limit) }),
+    );
   }
   if (solved.carbon < 0) {
-    return complaint('alkalinity_meq_L', say('waterLine.atPH', { value: String(water.alkalinity_meq_L), pH: String(water.pH) }),
-      say('waterLine.alkalinity', { least: String(printed(baseWithoutCarbonate(water, solved))) }));
+    return complaint(
+      'alkalinity_meq_L',
+      say('waterLine.atPH', { value: String(water.alkalinity_meq_L), pH: String(water.pH) }),
+      say('waterLine.alkalinity', { least: String(printed(baseWithoutCarbonate(water, solved))) }),
+    );
   }
   return undefined;
 }

@@ -16,6 +16,18 @@ import { presenterWords } from './english/presenter';
 import { whyWords } from './english/why';
 
 export const english = {
-  ...kindWords, ...loopWords, ...pageWords, ...pictureWords, ...lookWords, ...whyWords, ...helpWords, ...askingWords, ...pathWords, ...paperWords,
-  ...presenterWords, ...failureWords, ...fileWords, ...commandWords,
+  ...kindWords,
+  ...loopWords,
+  ...pageWords,
+  ...pictureWords,
+  ...lookWords,
+  ...whyWords,
+  ...helpWords,
+  ...askingWords,
+  ...pathWords,
+  ...paperWords,
+  ...presenterWords,
+  ...failureWords,
+  ...fileWords,
+  ...commandWords,
 } as const;

@@ -2,4 +2,5 @@
 import type { SeasonFault } from '../season/seasonError';
 import { say } from './say';
 
-export const faultWords = (fault: SeasonFault): string => say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });
+export const faultWords = (fault: SeasonFault): string =>
+  say(fault.stage === '' ? `fault.${fault.code}` : `fault.${fault.code}.stage`, { ...fault });

@@ -1,9 +1,18 @@
 // The unit and the decimals that every quantity deserves: metric, and US customary where people there would measure otherwise.
 // Concentrations stay in mg/L everywhere: that is what test kits say.
 
-export interface Format { unit: string; decimals: number; us?: UsFormat }
+export interface Format {
+  unit: string;
+  decimals: number;
+  us?: UsFormat;
+}
 /** shown = offset + factor × metric */
-export interface UsFormat { unit: string; decimals: number; factor: number; offset?: number }
+export interface UsFormat {
+  unit: string;
+  decimals: number;
+  factor: number;
+  offset?: number;
+}
 
 /** Exact by definition (international yard and pound, US gallon). */
 const L_PER_GAL = 3.785411784;

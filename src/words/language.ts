@@ -1,7 +1,9 @@
 // The language chosen for the page: its words, and how it writes numbers, dates, lists and plurals. Everything a person reads follows it.
 import { english } from './english';
 
-/** The forms of a sentence that counts something, by the plural categories of a language; `other` always stands. The count is its value `n`. */
+/**
+ * The forms of a sentence that counts something, by the plural categories of a language; `other` always stands. The count is its value `n`.
+ */
 export type Plural = Readonly<{ other: string } & Partial<Record<Intl.LDMLPluralRule, string>>>;
 /** One text of a catalogue. {names} in braces are filled in by say(). */
 export type Text = string | Plural;
@@ -9,7 +11,10 @@ export type WordKey = keyof typeof english;
 export type Catalogue = Readonly<Record<WordKey, Text>>;
 
 /** A language: the tag (BCP 47) by which numbers, dates, lists and plurals are written, and its words. */
-export interface Language { tag: string; words: Catalogue }
+export interface Language {
+  tag: string;
+  words: Catalogue;
+}
 
 export const ENGLISH: Language = { tag: 'en', words: english };
 
@@ -40,7 +45,12 @@ export function numberText(value: number, decimals: number): string {
   const key = `${decimals}${useGrouping ? ' grouped' : ''}`;
   let format = numbers.get(key);
   if (format === undefined) {
-    format = new Intl.NumberFormat(chosen.tag, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping, numberingSystem: 'latn' });
+    format = new Intl.NumberFormat(chosen.tag, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping,
+      numberingSystem: 'latn',
+    });
     numbers.set(key, format);
   }
   return format.format(value).replace('-', '−');
@@ -67,5 +77,7 @@ export function pluralText(text: Plural, count: number): string {
 
 /** A day of the calendar. @param day as 2026-11-30 */
 export function dateText(day: string): string {
-  return new Intl.DateTimeFormat(chosen.tag, { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));
+  return new Intl.DateTimeFormat(chosen.tag, { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' }).format(
+    new Date(`${day}T00:00:00Z`),
+  );
 }

@@ -5,7 +5,9 @@ import type { Value } from './say';
 
 /** Numbers stand as a file writes them, with a point and ungrouped, whatever the language. */
 function asWritten(values: Readonly<Record<string, unknown>>): Record<string, Value> {
-  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, Array.isArray(value) ? value.map(String) : String(value)]));
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [name, Array.isArray(value) ? value.map(String) : String(value)]),
+  );
 }
 
 export function foundWords(found: Found): string {
@@ -21,7 +23,9 @@ export function expectedWords(expected: Expected): string {
 /** Where a problem stands: its path, or line and column of a text that is no JSON. */
 export function whereWords({ path, line, column }: Problem): string {
   if (path !== '') return path;
-  return line === undefined || column === undefined ? say('problem.wholeFile') : say('problem.at', { line: String(line), column: String(column) });
+  return line === undefined || column === undefined
+    ? say('problem.wholeFile')
+    : say('problem.at', { line: String(line), column: String(column) });
 }
 
 /** One line for a terminal or a list. */

@@ -1,7 +1,9 @@
-// Names of the model's processes and their units as a person reads them; processes that differ only in what kind of solids or film they concern share a name.
+// Names of the model's processes and their units as a person reads them; processes that differ only in what kind of solids or film they
+// concern share a name.
 import { isWord, say } from './say';
 
-const FAMILY = /^(slough|lysis|hydrolysisCaught|hydrolysisSludge|hydrolysis|settle|catch|shear|stir|release|clumpDenitrification|dose)[A-Z]/;
+const FAMILY =
+  /^(slough|lysis|hydrolysisCaught|hydrolysisSludge|hydrolysis|settle|catch|shear|stir|release|clumpDenitrification|dose)[A-Z]/;
 
 /** What a process does, in a few words; its id where the catalogue has none. */
 export function processName(id: string): string {

@@ -1,5 +1,5 @@
-// A language that nobody speaks, made from another by a function: every text is longer, accented and marked at both ends, its values are kept.
-// What shows unmarked on the page comes from no catalogue; what does not fit has no room for other languages.
+// A language that nobody speaks, made from another by a function: every text is longer, accented and marked at both ends, its values are
+// kept. What shows unmarked on the page comes from no catalogue; what does not fit has no room for other languages.
 import type { Catalogue, Language, Text } from './language';
 
 export const OPENS = '⟦';
@@ -8,7 +8,27 @@ export const CLOSES = '⟧';
 const LONGER = 0.4;
 /** Letters that stand in for plain ones, as wide as they are. */
 const ACCENTED: Readonly<Record<string, string>> = {
-  a: 'á', c: 'ç', e: 'é', g: 'ğ', i: 'í', n: 'ñ', o: 'ö', s: 'š', u: 'ü', y: 'ý', z: 'ž', A: 'Å', C: 'Ç', E: 'É', I: 'Í', N: 'Ñ', O: 'Ö', S: 'Š', U: 'Ü', Y: 'Ý', Z: 'Ž',
+  a: 'á',
+  c: 'ç',
+  e: 'é',
+  g: 'ğ',
+  i: 'í',
+  n: 'ñ',
+  o: 'ö',
+  s: 'š',
+  u: 'ü',
+  y: 'ý',
+  z: 'ž',
+  A: 'Å',
+  C: 'Ç',
+  E: 'É',
+  I: 'Í',
+  N: 'Ñ',
+  O: 'Ö',
+  S: 'Š',
+  U: 'Ü',
+  Y: 'Ý',
+  Z: 'Ž',
 };
 const PADDING = ['lö', 'rém', 'ípsüm', 'dölör', 'sít', 'ámét'];
 
@@ -26,7 +46,10 @@ export function pseudoText(text: string): string {
   return `${OPENS}${accented}${padding(Math.round(LONGER * letters))}${CLOSES}`;
 }
 
-const pseudo = (text: Text): Text => (typeof text === 'string' ? pseudoText(text) : { ...text, ...Object.fromEntries(Object.entries(text).map(([form, one]) => [form, pseudoText(one)])) });
+const pseudo = (text: Text): Text =>
+  typeof text === 'string'
+    ? pseudoText(text)
+    : { ...text, ...Object.fromEntries(Object.entries(text).map(([form, one]) => [form, pseudoText(one)])) };
 
 /** The made-up language of another: numbers and dates are written as there. */
 export function pseudoLanguage({ tag, words }: Language): Language {

@@ -13,10 +13,14 @@ type PlacesIn<T> = T extends `${string}{${infer Name}}${infer Rest}` ? Name | Pl
 type Places<T> = T extends string ? PlacesIn<T> : { [Form in keyof T]: PlacesIn<T[Form]> }[keyof T];
 type IsUnion<K, All = K> = K extends All ? ([All] extends [K] ? false : true) : never;
 /** What must be given with a key: a value for each place, and the count that chooses a plural. A key made at run time takes any. */
-type Given<K extends WordKey> = IsUnion<K> extends true ? [values?: Values]
-  : (typeof english)[K] extends Plural ? [values: Values & Record<Places<(typeof english)[K]>, Value> & { n: number }]
-    : [Places<(typeof english)[K]>] extends [never] ? [values?: Values]
-      : [values: Values & Record<Places<(typeof english)[K]>, Value>];
+type Given<K extends WordKey> =
+  IsUnion<K> extends true
+    ? [values?: Values]
+    : (typeof english)[K] extends Plural
+      ? [values: Values & Record<Places<(typeof english)[K]>, Value> & { n: number }]
+      : [Places<(typeof english)[K]>] extends [never]
+        ? [values?: Values]
+        : [values: Values & Record<Places<(typeof english)[K]>, Value>];
 
 /** The decimals of a plain number among the values: as many as it has, up to so many. */
 const MOST_DECIMALS = 6;
@@ -24,7 +28,8 @@ const MOST_DECIMALS = 6;
 function valueText(value: Value): string {
   if (typeof value === 'string') return value;
   if (typeof value !== 'number') return listText(value);
-  const decimals = Number.isInteger(value) || !Number.isFinite(value) ? 0 : String(Number(value.toFixed(MOST_DECIMALS))).split('.')[1]?.length ?? 0;
+  const decimals =
+    Number.isInteger(value) || !Number.isFinite(value) ? 0 : (String(Number(value.toFixed(MOST_DECIMALS))).split('.')[1]?.length ?? 0);
   return numberText(value, decimals);
 }
 

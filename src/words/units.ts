@@ -37,7 +37,7 @@ function usOf(variable: string): UsFormat | undefined {
 
 /** The unit shown behind a variable; empty for pH and counts. */
 export function unitOf(variable: string): string {
-  return SHARES.has(variable) ? '%' : usOf(variable)?.unit ?? FORMATS[variable]?.unit ?? '';
+  return SHARES.has(variable) ? '%' : (usOf(variable)?.unit ?? FORMATS[variable]?.unit ?? '');
 }
 
 /** A metric value as the number that is shown: the same, or converted. */

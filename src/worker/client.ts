@@ -12,12 +12,16 @@ export interface Client {
   /**
    * Asks the worker one thing.
    * @returns the answer to that request
-   * @throws Error with the worker's own message when it could not answer, and with the fault of a season that cannot be lived further; the same for every open request when the worker breaks down
+   * @throws Error with the worker's own message when it could not answer, and with the fault of a season that cannot be lived further; the
+   *   same for every open request when the worker breaks down
    */
   ask<R extends Request>(request: R): Promise<Answers[R['ask']]>;
 }
 
-interface Waiting { resolve(answer: Answers[keyof Answers]): void; reject(reason: Error): void }
+interface Waiting {
+  resolve(answer: Answers[keyof Answers]): void;
+  reject(reason: Error): void;
+}
 
 /** Wraps a worker that answers the requests of messages.ts. */
 export function createClient(worker: Wire): Client {
@@ -39,7 +43,13 @@ export function createClient(worker: Wire): Client {
     if ('error' in message) one.reject(Object.assign(new Error(message.error), message.fault && { fault: message.fault }));
     else one.resolve(message.answer);
   });
-  worker.addEventListener('error', (event) => breakDown('message' in event && typeof event.message === 'string' && event.message !== '' ? event.message : 'workerStopped' satisfies BreakDown));
+  worker.addEventListener('error', (event) =>
+    breakDown(
+      'message' in event && typeof event.message === 'string' && event.message !== ''
+        ? event.message
+        : ('workerStopped' satisfies BreakDown),
+    ),
+  );
   worker.addEventListener('messageerror', () => breakDown('workerUnreadable'));
 
   return {

@@ -9,7 +9,14 @@ import type { DayChunk } from '../season/trajectory';
 import { PROCESS_NAMES } from '../model/processes/catalogue';
 import type { SeasonAnswer } from './messages';
 
-interface Lived { plan: Plan; season: Season; chunks: DayChunk[]; checkpoints: Checkpoint[]; initial: Float32Array; plantsWeight: number | undefined }
+interface Lived {
+  plan: Plan;
+  season: Season;
+  chunks: DayChunk[];
+  checkpoints: Checkpoint[];
+  initial: Float32Array;
+  plantsWeight: number | undefined;
+}
 
 const bare = (plan: Plan): string => JSON.stringify({ ...plan, title: '', actions: [] });
 
@@ -38,7 +45,10 @@ export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?:
       }
       const from = shared > 0 && last ? last.checkpoints[shared - 1] : undefined;
       // a season that is kept whole is answered as it stands
-      const season = last && shared === plan.days && last.season.day === plan.days && last.plantsWeight === plantsWeight ? last.season : new Season(plan, { plantsWeight }, from);
+      const season =
+        last && shared === plan.days && last.season.day === plan.days && last.plantsWeight === plantsWeight
+          ? last.season
+          : new Season(plan, { plantsWeight }, from);
       const initial = shared > 0 && last ? last.initial : season.initialRows();
       const chunks = last ? last.chunks.slice(0, shared) : [];
       const checkpoints = last ? last.checkpoints.slice(0, shared) : [];
@@ -46,11 +56,21 @@ export function createRuns(): { run(plan: Plan, keepDays: number, plantsWeight?:
         chunks.push(season.liveDay());
         checkpoints.push(season.checkpoint());
       }
-      kept = [{ plan, season, chunks, checkpoints, initial, plantsWeight }, ...kept.filter((lived) => lived !== last || shared < lived.chunks.length)].slice(0, KEPT);
+      kept = [
+        { plan, season, chunks, checkpoints, initial, plantsWeight },
+        ...kept.filter((lived) => lived !== last || shared < lived.chunks.length),
+      ].slice(0, KEPT);
       const firstDay = Math.max(0, Math.min(shared, keepDays));
       return {
-        stages: season.stages(), cells: season.runtime.assembly.cells.length, variables: VARIABLES, processNames: [...PROCESS_NAMES],
-        initial, firstDay, days: chunks.slice(firstDay), summary: season.summary(), sky: skyOf(plan.climate, season.runtime.weather),
+        stages: season.stages(),
+        cells: season.runtime.assembly.cells.length,
+        variables: VARIABLES,
+        processNames: [...PROCESS_NAMES],
+        initial,
+        firstDay,
+        days: chunks.slice(firstDay),
+        summary: season.summary(),
+        sky: skyOf(plan.climate, season.runtime.weather),
       };
     },
   };

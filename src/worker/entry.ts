@@ -43,7 +43,15 @@ function answer(request: Request): Answers[keyof Answers] {
       const season = runs.run(plan, 0, lesson.scoring.plantsWeight);
       const days = season.days.slice(0, untilDay);
       const scores = days.at(-1)?.scores ?? season.summary.scores;
-      return { marks: marksMet(scores, { ...season, days }, plan.loop.map((stage) => stage.id), lesson), predictions: untilDay === undefined ? lesson.predictions.map((prediction) => settle(season, prediction)) : [] };
+      return {
+        marks: marksMet(
+          scores,
+          { ...season, days },
+          plan.loop.map((stage) => stage.id),
+          lesson,
+        ),
+        predictions: untilDay === undefined ? lesson.predictions.map((prediction) => settle(season, prediction)) : [],
+      };
     }
     case 'moves':
       return movesBetween(givenOrder(request.lesson), request.built);

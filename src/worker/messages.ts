@@ -25,13 +25,16 @@ export interface CatalogueEntry extends Capabilities {
 
 /** Levels and stands of a design, in m above the floor (the sump stands in a pit, so its floor is negative). */
 export interface DesignStage {
-  id: string; kind: string;
+  id: string;
+  kind: string;
   /** water level at its outlet */
   level_m: number;
   /** underside of the tank */
   floor_m: number;
   /** inner water depth and drawn width and height of the vessel */
-  depth_m: number; width_m: number; height_m: number;
+  depth_m: number;
+  width_m: number;
+  height_m: number;
   volume_m3: number;
   /** fall from this level to the next stage's; for the pump, the lift (negative fall) */
   fall_m: number;
@@ -45,16 +48,39 @@ export interface DesignCheck {
 }
 
 /** Limits that turn a number into a mark: fine, watch, act. Computed from the species, the crop, temperature and pH. */
-export interface ComfortBand { applies: 'fish' | 'roots'; variable: string; watchBelow?: number; actBelow?: number; watchAbove?: number; actAbove?: number }
+export interface ComfortBand {
+  applies: 'fish' | 'roots';
+  variable: string;
+  watchBelow?: number;
+  actBelow?: number;
+  watchAbove?: number;
+  actAbove?: number;
+}
 
 /** Quantities of a stage's water that processes change: g a day; eq for alkalinity, g COD for organics, g dry for solids. */
-export type WaterQuantity = 'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'sulfide' | 'alkalinity' | 'organics' | 'solids' | 'coarse' | 'fine';
+export type WaterQuantity =
+  'ammonia' | 'nitrite' | 'nitrate' | 'oxygen' | 'carbonDioxide' | 'sulfide' | 'alkalinity' | 'organics' | 'solids' | 'coarse' | 'fine';
 /**
- * What slows a process down: it runs at half its rate where its variables sum to `half`. saturation: x / (half + x); acid: 1 / (1 + 10^(2 (half − pH))).
+ * What slows a process down: it runs at half its rate where its variables sum to `half`. saturation: x / (half + x); acid: 1 / (1 + 10^(2
+ * (half − pH))).
  */
 export interface Limit {
-  by: 'ammonia' | 'nitrite' | 'oxygen' | 'pH' | 'alkalinity' | 'organics' | 'nitrogen' | 'phosphorus' | 'potassium' | 'calcium' | 'magnesium' | 'iron';
-  variables: string[]; half: number; shape: 'saturation' | 'acid';
+  by:
+    | 'ammonia'
+    | 'nitrite'
+    | 'oxygen'
+    | 'pH'
+    | 'alkalinity'
+    | 'organics'
+    | 'nitrogen'
+    | 'phosphorus'
+    | 'potassium'
+    | 'calcium'
+    | 'magnesium'
+    | 'iron';
+  variables: string[];
+  half: number;
+  shape: 'saturation' | 'acid';
 }
 /** What the page needs to tell why: effects of one unit of each process by its name, limits of some processes, limits of uptake by crop. */
 export interface ProcessFacts {
@@ -74,7 +100,10 @@ export type Request =
   | { ask: 'comfort'; plan: Plan }
   /** Runs the plan; days before `keepDays` need not be sent again (the page has them). */
   | { ask: 'run'; plan: Plan; keepDays: number; plantsWeight?: number }
-  /** What the lesson's marks ask and what the plan's season met (by the start of untilDay, else in all); its predictions settled. The order is the plan's loop. */
+  /**
+   * What the lesson's marks ask and what the plan's season met (by the start of untilDay, else in all); its predictions settled. The order
+   * is the plan's loop.
+   */
   | { ask: 'judge'; plan: Plan; lesson: Lesson; untilDay?: number }
   /** How many places of a loop were changed from the one that the lesson gives. */
   | { ask: 'moves'; lesson: Pick<Lesson, 'given' | 'plan'>; built: string[] }

@@ -12,7 +12,14 @@ import type { Limit, ProcessFacts, WaterQuantity } from './messages';
 const CO2_MOLAR = 44.009;
 
 const DISSOLVED: readonly (readonly [number, WaterQuantity, number])[] = [
-  [TAN, 'ammonia', 1], [NO2, 'nitrite', 1], [NO3, 'nitrate', 1], [O2, 'oxygen', 1], [IC, 'carbonDioxide', CO2_MOLAR], [S2, 'sulfide', 1], [ALK, 'alkalinity', 1], [SS, 'organics', 1],
+  [TAN, 'ammonia', 1],
+  [NO2, 'nitrite', 1],
+  [NO3, 'nitrate', 1],
+  [O2, 'oxygen', 1],
+  [IC, 'carbonDioxide', CO2_MOLAR],
+  [S2, 'sulfide', 1],
+  [ALK, 'alkalinity', 1],
+  [SS, 'organics', 1],
 ];
 
 /** Facts of all processes, from the model's own stoichiometry and parameter records. */
@@ -22,7 +29,9 @@ export function processFacts(): ProcessFacts {
   const effects: ProcessFacts['effects'] = {};
   closedColumns(values, contentTable(values)).forEach(({ rows, coefficients }, p) => {
     const effect: Partial<Record<WaterQuantity, number>> = {};
-    const add = (quantity: WaterQuantity, amount: number): void => { effect[quantity] = (effect[quantity] ?? 0) + amount; };
+    const add = (quantity: WaterQuantity, amount: number): void => {
+      effect[quantity] = (effect[quantity] ?? 0) + amount;
+    };
     rows.forEach((component, i) => {
       for (const [row, quantity, per] of DISSOLVED) if (row === component) add(quantity, coefficients[i] * per);
       if (component >= CF && component <= UI) add('solids', coefficients[i] * dry[component]);
@@ -33,12 +42,27 @@ export function processFacts(): ProcessFacts {
   });
   const k = values.kinetics;
   const monod = (by: Limit['by'], variables: string[], half: number): Limit => ({ by, variables, half, shape: 'saturation' });
-  const nitrifying: Limit[] = [{ by: 'pH', variables: ['pH'], half: k.nitrifierLowPH, shape: 'acid' }, monod('alkalinity', ['alkalinity_meq_L'], k.nitrifierAlkalinity)];
+  const nitrifying: Limit[] = [
+    { by: 'pH', variables: ['pH'], half: k.nitrifierLowPH, shape: 'acid' },
+    monod('alkalinity', ['alkalinity_meq_L'], k.nitrifierAlkalinity),
+  ];
   const nitrogen = ['NO3_mgN_L', 'TAN_mgN_L'];
-  const crops = Object.fromEntries((Object.keys(CROPS) as CropName[]).map((crop): [string, Limit[]] => {
-    const c = values.crops[crop];
-    return [crop, [monod('nitrogen', nitrogen, c.halfN), monod('phosphorus', ['PO4_mgP_L'], c.halfP), monod('potassium', ['K_mg_L'], c.halfK), monod('calcium', ['Ca_mg_L'], c.halfCa), monod('magnesium', ['Mg_mg_L'], c.halfMg), monod('iron', ['Fe_mg_L'], c.halfFe)]];
-  }));
+  const crops = Object.fromEntries(
+    (Object.keys(CROPS) as CropName[]).map((crop): [string, Limit[]] => {
+      const c = values.crops[crop];
+      return [
+        crop,
+        [
+          monod('nitrogen', nitrogen, c.halfN),
+          monod('phosphorus', ['PO4_mgP_L'], c.halfP),
+          monod('potassium', ['K_mg_L'], c.halfK),
+          monod('calcium', ['Ca_mg_L'], c.halfCa),
+          monod('magnesium', ['Mg_mg_L'], c.halfMg),
+          monod('iron', ['Fe_mg_L'], c.halfFe),
+        ],
+      ];
+    }),
+  );
   return {
     effects,
     limits: {

@@ -3,7 +3,10 @@ import { SeasonError } from '../season/seasonError';
 import type { Answers, FromWorker, Request, SeasonAnswer, ToWorker } from './messages';
 
 type Answer = Answers[keyof Answers];
-export interface Reply { message: FromWorker; transfer: ArrayBuffer[] }
+export interface Reply {
+  message: FromWorker;
+  transfer: ArrayBuffer[];
+}
 
 const isSeason = (answer: Answer): answer is SeasonAnswer => typeof answer === 'object' && 'initial' in answer;
 
@@ -17,7 +20,9 @@ function handedOver(season: SeasonAnswer, transfer: ArrayBuffer[]): SeasonAnswer
     return copy;
   };
   return {
-    ...season, initial: own(Float32Array.from(season.initial)), sky: own(Float32Array.from(season.sky)),
+    ...season,
+    initial: own(Float32Array.from(season.initial)),
+    sky: own(Float32Array.from(season.sky)),
     days: season.days.map((day) => ({ ...day, hourly: own(Float32Array.from(day.hourly)), extents: own(Float64Array.from(day.extents)) })),
   };
 }

@@ -4,14 +4,26 @@ import { describe, expect, it } from 'vitest';
 import type { Parameter } from '../../src/model/parameters/parameter';
 import { GROUPS, valuesWith } from '../../src/catalogue/values';
 
-const entries = Object.entries(GROUPS).flatMap(([group, parameters]) => Object.entries(parameters).map(([name, parameter]): [string, string, Parameter] => [group, name, parameter]));
+const entries = Object.entries(GROUPS).flatMap(([group, parameters]) =>
+  Object.entries(parameters).map(([name, parameter]): [string, string, Parameter] => [group, name, parameter]),
+);
 
 describe('a fixed number', () => {
-  it.each(entries.filter(([, , { fixed }]) => fixed !== undefined))('%s.%s refuses another value, and says why', (group, name, { value, fixed }) => {
-    expect(() => valuesWith({ [`${group}.${name}`]: value * 1.1 })).toThrow(`parameter ${group}.${name} is fixed: ${fixed}`);
-  });
+  it.each(entries.filter(([, , { fixed }]) => fixed !== undefined))(
+    '%s.%s refuses another value, and says why',
+    (group, name, { value, fixed }) => {
+      expect(() => valuesWith({ [`${group}.${name}`]: value * 1.1 })).toThrow(`parameter ${group}.${name} is fixed: ${fixed}`);
+    },
+  );
 
-  it.each(['chemistry.gasConstant', 'chemistry.O2', 'chemistry.carbonicAcid', 'chemistry.H2S', 'hydraulics.waterDensity', 'heat.latentHeat'])('%s is not replaced in a run', (path) => {
+  it.each([
+    'chemistry.gasConstant',
+    'chemistry.O2',
+    'chemistry.carbonicAcid',
+    'chemistry.H2S',
+    'hydraulics.waterDensity',
+    'heat.latentHeat',
+  ])('%s is not replaced in a run', (path) => {
     expect(() => valuesWith({ [path]: 1 })).toThrow(`parameter ${path} is fixed: `);
   });
 
@@ -22,8 +34,13 @@ describe('a fixed number', () => {
 });
 
 const SRC = new URL('../../src/', import.meta.url);
-const sources = ['model', 'catalogue', 'season', 'lessons', 'worker'].flatMap((room) => readdirSync(new URL(`${room}/`, SRC), { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts')).map((name) => `${room}/${name.replaceAll('\\', '/')}`)).map((path) => [path, readFileSync(new URL(path, SRC), 'utf8')] as const);
+const sources = ['model', 'catalogue', 'season', 'lessons', 'worker']
+  .flatMap((room) =>
+    readdirSync(new URL(`${room}/`, SRC), { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => `${room}/${name.replaceAll('\\', '/')}`),
+  )
+  .map((path) => [path, readFileSync(new URL(path, SRC), 'utf8')] as const);
 
 /** Reads of a record's own value that stay, and why; how many there are. */
 const STAYS: Readonly<Record<string, readonly [count: number, why: string]>> = {
@@ -34,17 +51,25 @@ const STAYS: Readonly<Record<string, readonly [count: number, why: string]>> = {
   'lessons/measured.ts': [1, 'atomic weight, a definition'],
 };
 /** Only who imports records can read one; a reader of JSON has a `value` too. */
-const importsRecords = (path: string, text: string): boolean => path.startsWith('model/parameters/') || /^catalogue\/(crops|species|stages)\//.test(path) || /from '[^']*\/parameters\//.test(text);
+const importsRecords = (path: string, text: string): boolean =>
+  path.startsWith('model/parameters/') || /^catalogue\/(crops|species|stages)\//.test(path) || /from '[^']*\/parameters\//.test(text);
 const readsIn = (text: string): number => (text.match(/\.value\b|\{ value \}/g) ?? []).length;
 
 describe('a record\u2019s own value', () => {
   it('is read where the list says, and nowhere else', () => {
-    expect(Object.fromEntries(sources.filter(([path, text]) => importsRecords(path, text)).map(([path, text]) => [path, readsIn(text)] as const).filter(([, count]) => count > 0)))
-      .toEqual(Object.fromEntries(Object.entries(STAYS).map(([path, [count]]) => [path, count])));
+    expect(
+      Object.fromEntries(
+        sources
+          .filter(([path, text]) => importsRecords(path, text))
+          .map(([path, text]) => [path, readsIn(text)] as const)
+          .filter(([, count]) => count > 0),
+      ),
+    ).toEqual(Object.fromEntries(Object.entries(STAYS).map(([path, [count]]) => [path, count])));
   });
 
   it('that stays outside the road is one that cannot be replaced', () => {
-    for (const name of ['gasConstant', 'atmosphere', 'O2', 'CO2', 'oxygenInAir']) expect(() => valuesWith({ [`chemistry.${name}`]: 1 })).toThrow('is fixed');
+    for (const name of ['gasConstant', 'atmosphere', 'O2', 'CO2', 'oxygenInAir'])
+      expect(() => valuesWith({ [`chemistry.${name}`]: 1 })).toThrow('is fixed');
   });
 
   it('is found where somebody reads it', () => {
@@ -54,10 +79,15 @@ describe('a record\u2019s own value', () => {
 });
 
 describe('every number that a run can replace', () => {
-  const outside = sources.filter(([path]) => !path.startsWith('model/parameters/') && !/^catalogue\/(crops|species)\//.test(path)).map(([, text]) => text).join('\n');
+  const outside = sources
+    .filter(([path]) => !path.startsWith('model/parameters/') && !/^catalogue\/(crops|species)\//.test(path))
+    .map(([, text]) => text)
+    .join('\n');
   const words = new Set(outside.match(/[A-Za-z_$][\w$]*/g));
 
   it('is asked for by name somewhere', () => {
-    expect(entries.filter(([, name, { fixed }]) => fixed === undefined && !words.has(name)).map(([group, name]) => `${group}.${name}`)).toEqual([]);
+    expect(
+      entries.filter(([, name, { fixed }]) => fixed === undefined && !words.has(name)).map(([group, name]) => `${group}.${name}`),
+    ).toEqual([]);
   });
 });

@@ -9,7 +9,19 @@ describe('the import graph', () => {
   it('covers the engine and the page', () => {
     expect(files.length).toBeGreaterThan(20);
     const parts = new Set(files.map(partOf));
-    for (const part of ['numerics', 'model', 'season', 'lessons', 'page/state', 'words', 'page/picture/kit', 'page/picture', 'page/panels', 'tools', 'worker messages']) {
+    for (const part of [
+      'numerics',
+      'model',
+      'season',
+      'lessons',
+      'page/state',
+      'words',
+      'page/picture/kit',
+      'page/picture',
+      'page/panels',
+      'tools',
+      'worker messages',
+    ]) {
       expect(parts).toContain(part);
     }
   });
@@ -25,9 +37,16 @@ describe('the reading of imports', () => {
       export { e } from 'e'; export type { F } from 'f'; const g = import('g'); type H = import('h').H; const i = require('i');
       const j = import.meta.glob('../world/*.ts');`;
     expect(importsOf('src/x.ts', text)).toEqual([
-      { what: 'a', typeOnly: false }, { what: 'b', typeOnly: true }, { what: 'c', typeOnly: true }, { what: 'd', typeOnly: false },
-      { what: 'e', typeOnly: false }, { what: 'f', typeOnly: true }, { what: 'g', typeOnly: false }, { what: 'h', typeOnly: true },
-      { what: 'i', typeOnly: false }, { what: '../world/*.ts', typeOnly: false },
+      { what: 'a', typeOnly: false },
+      { what: 'b', typeOnly: true },
+      { what: 'c', typeOnly: true },
+      { what: 'd', typeOnly: false },
+      { what: 'e', typeOnly: false },
+      { what: 'f', typeOnly: true },
+      { what: 'g', typeOnly: false },
+      { what: 'h', typeOnly: true },
+      { what: 'i', typeOnly: false },
+      { what: '../world/*.ts', typeOnly: false },
     ]);
   });
 
@@ -57,12 +76,18 @@ describe('the reading of imports', () => {
   });
 
   it.each([
-    ['src/page/panels/build/Shelf.tsx', "import pump from '../../../../assets/sprites/pump.svg?url'; import { say } from '../../../words/say';"],
+    [
+      'src/page/panels/build/Shelf.tsx',
+      "import pump from '../../../../assets/sprites/pump.svg?url'; import { say } from '../../../words/say';",
+    ],
     ['src/catalogue/stages/tower/drawing.ts', "import { scatter } from '../../../page/picture/kit/curves';"],
     ['src/catalogue/drawings.ts', "import { drawing as tower } from './stages/tower/drawing';"],
     ['src/page/state/common/store.ts', "import type { Plan } from '../../../season/plan'; import { createStore } from 'zustand/vanilla';"],
     ['src/worker/engineCore.ts', "import { season } from '../season/season'; import type { Request } from './messages';"],
-    ['src/main.tsx', "import { createRoot } from 'react-dom/client'; import { World } from './page/picture/scene/world'; import l from '../levels/01.json?raw';"],
+    [
+      'src/main.tsx',
+      "import { createRoot } from 'react-dom/client'; import { World } from './page/picture/scene/world'; import l from '../levels/01.json?raw';",
+    ],
   ])('%s may say %s', (path, text) => {
     expect(wrongImports(path, text)).toEqual([]);
   });

@@ -3,7 +3,10 @@ import { posix } from 'node:path';
 import ts from 'typescript';
 import { parse, walk } from './sourceFiles';
 
-export interface Import { what: string; typeOnly: boolean }
+export interface Import {
+  what: string;
+  typeOnly: boolean;
+}
 
 /** Every module a text names: import, export from, import(), require(), import types, and new URL beside the file. */
 export function importsOf(path: string, text: string): Import[] {
@@ -29,7 +32,13 @@ function importsTypesOnly(clause: ts.ImportClause | undefined): boolean {
   if (!clause) return false;
   if (clause.phaseModifier === ts.SyntaxKind.TypeKeyword) return true;
   const names = clause.namedBindings;
-  return !clause.name && names !== undefined && ts.isNamedImports(names) && names.elements.length > 0 && names.elements.every((name) => name.isTypeOnly);
+  return (
+    !clause.name
+    && names !== undefined
+    && ts.isNamedImports(names)
+    && names.elements.length > 0
+    && names.elements.every((name) => name.isTypeOnly)
+  );
 }
 
 function isLoader(called: ts.Expression): boolean {
@@ -38,7 +47,11 @@ function isLoader(called: ts.Expression): boolean {
 }
 
 /** Folders and packages a part of the page or engine may use. Its own folder needs no mention. */
-interface Rule { values: string[]; types: string[]; packages: RegExp | null }
+interface Rule {
+  values: string[];
+  types: string[];
+  packages: RegExp | null;
+}
 
 const PAGE = ['page/state', 'words', 'assets'];
 const ENGINE_TYPES = ['lessons', 'season', 'catalogue', 'model'];
@@ -65,11 +78,16 @@ export const RULES: Record<string, Rule> = {
   'page/picture/kit': { values: ['words', 'assets'], types: ['page/state'], packages: /^phaser$/ },
   'page/picture': { values: [...PAGE, 'page/picture/kit', 'catalogue drawings'], types: [], packages: /^phaser$/ },
   'page/panels': {
-    values: [...PAGE, 'catalogue icons'], types: [],
+    values: [...PAGE, 'catalogue icons'],
+    types: [],
     packages: /^(react|react\/jsx-runtime|zustand(\/vanilla)?|uplot|uplot\/dist\/uPlot\.min\.css|d3-sankey)$/,
   },
   tools: { values: ['lessons', 'season', 'catalogue', 'model', 'catalogue generator', 'words'], types: [], packages: /^node:/ },
-  main: { values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'], types: ['lessons'], packages: /./ },
+  main: {
+    values: [...PAGE, 'levels', 'worker client', 'worker messages', 'lessons texts', 'page/picture', 'page/panels'],
+    types: ['lessons'],
+    packages: /./,
+  },
 };
 
 /** The part a file belongs to, from its path under the project's root; undefined where no file may stand. */

@@ -1,4 +1,5 @@
-// Nobody asks which kind a stage, crop or fish is: what it can do is asked. Its name stands in its folder and in what is written from there.
+// Nobody asks which kind a stage, crop or fish is: what it can do is asked. Its name stands in its folder and in what is written from
+// there.
 import { describe, expect, it } from 'vitest';
 import ts from 'typescript';
 import { CROPS, SPECIES, STAGES } from '../../src/catalogue/kinds';

@@ -4,7 +4,8 @@ import ts from 'typescript';
 import { lineOf, parse, sourceFiles, textOf, walk } from './sourceFiles';
 
 type Function = ts.ArrowFunction | ts.FunctionExpression | ts.FunctionDeclaration;
-const isFunction = (node: ts.Node): node is Function => ts.isArrowFunction(node) || ts.isFunctionExpression(node) || ts.isFunctionDeclaration(node);
+const isFunction = (node: ts.Node): node is Function =>
+  ts.isArrowFunction(node) || ts.isFunctionExpression(node) || ts.isFunctionDeclaration(node);
 
 function nameOf(found: Function): string {
   if (found.name !== undefined) return found.name.text;
@@ -30,7 +31,8 @@ function breaches(path: string, text: string): string[] {
       if (isFunction(around) && rendersIn(around)) found.push(`${path}:${lineOf(tree, node)} getState() in a render`);
     }
     const selects = ts.isIdentifier(called) && /^use(Page|Build|Lived|Opened|Presented)$/.test(called.text);
-    if (selects && ts.isExpressionStatement(node.parent)) found.push(`${path}:${lineOf(tree, node)} subscribed to for nothing but a redraw`);
+    if (selects && ts.isExpressionStatement(node.parent))
+      found.push(`${path}:${lineOf(tree, node)} subscribed to for nothing but a redraw`);
   });
   return found;
 }
@@ -45,15 +47,21 @@ describe('panels', () => {
 
 describe('the search for breaches', () => {
   it.each([
-    'function Panel() { const { plan } = useStore().getState(); }', 'const Panel = () => <p>{store.getState().plan}</p>;', 'export function useThing() { return store.getState(); }',
-    'function Panel() { const [hour] = useState(() => store.getState().hour); }', 'function Panel() { usePage((page) => page.units); }', 'function Panel() { useLived((lived) => lived.season); }',
+    'function Panel() { const { plan } = useStore().getState(); }',
+    'const Panel = () => <p>{store.getState().plan}</p>;',
+    'export function useThing() { return store.getState(); }',
+    'function Panel() { const [hour] = useState(() => store.getState().hour); }',
+    'function Panel() { usePage((page) => page.units); }',
+    'function Panel() { useLived((lived) => lived.season); }',
   ])('finds %s', (text) => {
     expect(breaches('x.tsx', text)).toHaveLength(1);
   });
 
   it.each([
-    'function Panel() { return <b onClick={() => store.getState().run()} />; }', 'function Panel() { useEffect(() => { store.getState().read(); }, []); }',
-    'function Panel() { const plan = usePage((page) => page.plan); }', 'const messageOf = (store) => store.getState().words;',
+    'function Panel() { return <b onClick={() => store.getState().run()} />; }',
+    'function Panel() { useEffect(() => { store.getState().read(); }, []); }',
+    'function Panel() { const plan = usePage((page) => page.plan); }',
+    'const messageOf = (store) => store.getState().words;',
   ])('lets %s pass', (text) => {
     expect(breaches('x.tsx', text)).toEqual([]);
   });

@@ -24,8 +24,14 @@ function documented(path: string, record: Record<string, unknown>): string[] {
 }
 
 function ranged(path: string, { value, low, high }: Record<string, unknown>): string[] {
-  const inside = typeof value === 'number' && typeof low === 'number' && typeof high === 'number'
-    && Number.isFinite(low) && Number.isFinite(high) && low <= value && value <= high;
+  const inside =
+    typeof value === 'number'
+    && typeof low === 'number'
+    && typeof high === 'number'
+    && Number.isFinite(low)
+    && Number.isFinite(high)
+    && low <= value
+    && value <= high;
   return inside ? [] : [`${path}: ${String(value)} is not a finite number from ${String(low)} to ${String(high)}`];
 }
 
@@ -33,15 +39,23 @@ function correlated(path: string, record: Record<string, unknown>): string[] {
   const { coefficients, from_C, to_C } = record;
   const finite = Array.isArray(coefficients) && coefficients.length > 0 && coefficients.every(Number.isFinite);
   const range = typeof from_C === 'number' && typeof to_C === 'number' && from_C < to_C;
-  return [...(finite ? [] : [`${path}: coefficients`]), ...(range ? [] : [`${path}: range`]), ...(said(record['formula']) ? [] : [`${path}: no formula`])];
+  return [
+    ...(finite ? [] : [`${path}: coefficients`]),
+    ...(range ? [] : [`${path}: range`]),
+    ...(said(record['formula']) ? [] : [`${path}: no formula`]),
+  ];
 }
 
-const recorded = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/model/parameters/*.ts', { eager: true }))
-  .map(([path, module]) => [path.replace(/^.*parameters\//, ''), module] as const);
+const recorded = Object.entries(import.meta.glob<Record<string, unknown>>('../../src/model/parameters/*.ts', { eager: true })).map(
+  ([path, module]) => [path.replace(/^.*parameters\//, ''), module] as const,
+);
 // a stage's science is functions; crops, fish and a kind's own constants are numbers
-const ofKinds = Object.entries(import.meta.glob<Record<string, unknown>>(
-  ['../../src/catalogue/{crops,species}/*/science.ts', '../../src/catalogue/stages/*/constants.ts'], { eager: true },
-)).map(([path, module]) => [path.replace(/^.*catalogue\//, ''), module] as const);
+const ofKinds = Object.entries(
+  import.meta.glob<Record<string, unknown>>(
+    ['../../src/catalogue/{crops,species}/*/science.ts', '../../src/catalogue/stages/*/constants.ts'],
+    { eager: true },
+  ),
+).map(([path, module]) => [path.replace(/^.*catalogue\//, ''), module] as const);
 const modules = [...recorded, ...ofKinds];
 
 describe('the constants of the model', () => {
@@ -63,8 +77,13 @@ describe('the search for bare numbers', () => {
   });
 
   it.each([
-    ['a number alone', 3], ['no unit', { ...good, unit: '' }], ['no source', { ...good, source: ' ' }], ['an unknown flag', { ...good, flag: 'sure' }],
-    ['a value above its range', { ...good, value: 3 }], ['no number', { ...good, value: NaN }], ['an endless range', { ...good, high: Infinity }],
+    ['a number alone', 3],
+    ['no unit', { ...good, unit: '' }],
+    ['no source', { ...good, source: ' ' }],
+    ['an unknown flag', { ...good, flag: 'sure' }],
+    ['a value above its range', { ...good, value: 3 }],
+    ['no number', { ...good, value: NaN }],
+    ['an endless range', { ...good, high: Infinity }],
     ['a formula without coefficients', { ...good, coefficients: [], value: undefined }],
   ])('finds %s', (_what, value) => {
     expect(faultsOf('x', { group: value })).not.toEqual([]);

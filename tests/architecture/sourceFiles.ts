@@ -9,7 +9,8 @@ export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 /** Every file below a folder, as paths from the project's root with forward slashes, sorted. */
 export function filesBelow(folder: string): string[] {
   const entries = readdirSync(join(ROOT, folder), { recursive: true, withFileTypes: true });
-  return entries.filter((entry) => entry.isFile())
+  return entries
+    .filter((entry) => entry.isFile())
     .map((entry) => relative(ROOT, join(entry.parentPath, entry.name)).split(sep).join('/'))
     .sort();
 }

@@ -1,4 +1,5 @@
-// The browser's Back button, and closing the page, while a season runs: asked where acts would be lost, at once where none would, and never a trap.
+// The browser's Back button, and closing the page, while a season runs: asked where acts would be lost, at once where none would, and never
+// a trap.
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { complaintsOf } from './journey';
 
@@ -11,7 +12,10 @@ async function comeFromThird(page: Page): Promise<void> {
   await page.goto('./#lesson=03');
   await expect(heading(page)).toContainText('Cycling first');
   await page.getByRole('button', { name: 'Lessons', exact: true }).click();
-  await page.getByRole('link', { name: /First loop/ }).first().click();
+  await page
+    .getByRole('link', { name: /First loop/ })
+    .first()
+    .click();
   await expect(heading(page)).toContainText('First loop');
 }
 
@@ -27,11 +31,14 @@ async function run(page: Page, act: boolean): Promise<void> {
 /** Steps back as the button does; what comes of it is looked at afterwards. */
 const back = async (page: Page): Promise<void> => page.evaluate(() => history.back());
 
-test('Back asks before it ends a season that was acted in; to stay keeps it, as often as it is said, and to leave goes to what was before', async ({ page }) => {
+test('Back asks before it ends a season that was acted in; to stay keeps it, to leave goes to what was before', async ({ page }) => {
   const complaints = complaintsOf(page);
   await comeFromThird(page);
   await run(page, true);
-  const answers: (() => Promise<void>)[] = [() => page.getByRole('button', { name: 'Stay with this season' }).click(), () => page.keyboard.press('Escape')];
+  const answers: (() => Promise<void>)[] = [
+    () => page.getByRole('button', { name: 'Stay with this season' }).click(),
+    () => page.keyboard.press('Escape'),
+  ];
   for (const stay of answers) {
     await back(page);
     await expect(dialogOf(page)).toContainText('First loop');

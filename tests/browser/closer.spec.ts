@@ -2,18 +2,33 @@
 import { expect, test, type Page } from '@playwright/test';
 import { complaintsOf, expand, open, showLoop } from './journey';
 
-interface Rect { x: number; y: number; width: number; height: number }
-const stageOf = (page: Page, id: string): Promise<Rect | null> => page.evaluate((name) => (window as { loopwright?: { anchors(): { stages: Record<string, Rect> } | null } }).loopwright?.anchors()?.stages[name] ?? null, id);
+interface Rect {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+const stageOf = (page: Page, id: string): Promise<Rect | null> =>
+  page.evaluate(
+    (name) =>
+      (window as { loopwright?: { anchors(): { stages: Record<string, Rect> } | null } }).loopwright?.anchors()?.stages[name] ?? null,
+    id,
+  );
 
 /** Where a stage lies once the picture stands still. */
 async function still(page: Page, id: string): Promise<Rect> {
   let last: Rect | null = null;
-  await expect.poll(async () => {
-    const now = await stageOf(page, id);
-    const same = now !== null && last !== null && Math.abs(now.x - last.x) < 0.01 && Math.abs(now.width - last.width) < 0.01;
-    last = now;
-    return same;
-  }, { intervals: [250] }).toBe(true);
+  await expect
+    .poll(
+      async () => {
+        const now = await stageOf(page, id);
+        const same = now !== null && last !== null && Math.abs(now.x - last.x) < 0.01 && Math.abs(now.width - last.width) < 0.01;
+        last = now;
+        return same;
+      },
+      { intervals: [250] },
+    )
+    .toBe(true);
   if (last === null) throw new Error(`The picture has no stage ${id}.`);
   return last;
 }

@@ -3,7 +3,16 @@ import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import chromium from '@sparticuz/chromium';
 
-const NAMES = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'microsoft-edge', 'microsoft-edge-stable', 'chrome.exe', 'msedge.exe'];
+const NAMES = [
+  'google-chrome',
+  'google-chrome-stable',
+  'chromium',
+  'chromium-browser',
+  'microsoft-edge',
+  'microsoft-edge-stable',
+  'chrome.exe',
+  'msedge.exe',
+];
 const PLACES = [
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
@@ -14,8 +23,14 @@ const PLACES = [
 
 /** Arguments under which a browser starts as any user, without a network and without a graphics card. */
 export const BROWSER_ARGUMENTS = [
-  '--no-sandbox', '--disable-gpu', '--enable-unsafe-swiftshader', '--disable-quic', '--no-first-run',
-  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--enable-unsafe-swiftshader',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
 ];
 
 function runs(path: string): boolean {

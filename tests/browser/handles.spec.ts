@@ -2,18 +2,29 @@
 import { expect, test, type CDPSession, type Page } from '@playwright/test';
 import { complaintsOf, expand, showLoop } from './journey';
 
-interface Rect { x: number; y: number; width: number; height: number }
-const handleOf = (page: Page, size: string): Promise<Rect | null> => page.evaluate((name) => (window as { loopwright?: { anchors(): { handles: Record<string, Rect> } | null } }).loopwright?.anchors()?.handles[name] ?? null, size);
+interface Rect {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+const handleOf = (page: Page, size: string): Promise<Rect | null> =>
+  page.evaluate(
+    (name) =>
+      (window as { loopwright?: { anchors(): { handles: Record<string, Rect> } | null } }).loopwright?.anchors()?.handles[name] ?? null,
+    size,
+  );
 
 test('the stand of a bed is pulled down in the picture, and set back', async ({ page }) => {
   const complaints = complaintsOf(page);
   await page.goto('./#lesson=09');
   await expect(page.getByText('Water cannot run uphill').first()).toBeVisible();
+  await showLoop(page);
   await expand(page, 'Raft bed');
   const stand = page.getByRole('spinbutton', { name: 'Stands above the floor, cm' });
   const before = Number(await stand.inputValue());
   await expect.poll(() => handleOf(page, 'stand_m')).not.toBeNull();
-  const handle = await handleOf(page, 'stand_m') as Rect;
+  const handle = (await handleOf(page, 'stand_m')) as Rect;
   expect(Math.min(handle.width, handle.height)).toBeGreaterThanOrEqual(44);
   const [x, y] = [handle.x + handle.width / 2, handle.y + handle.height / 2];
   await page.mouse.move(x, y);
@@ -29,7 +40,8 @@ test('the stand of a bed is pulled down in the picture, and set back', async ({ 
 });
 
 type Point = { x: number; y: number };
-const touch = (finger: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', at?: Point): Promise<unknown> => finger.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] });
+const touch = (finger: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', at?: Point): Promise<unknown> =>
+  finger.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] });
 
 test('a finger pulls the same stand, and a touch that is taken away leaves it as it was', async ({ browser }) => {
   const context = await browser.newContext({ hasTouch: true, viewport: { width: 1024, height: 768 } });
@@ -42,7 +54,7 @@ test('a finger pulls the same stand, and a touch that is taken away leaves it as
   const stand = page.getByRole('spinbutton', { name: 'Stands above the floor, cm' });
   const before = Number(await stand.inputValue());
   await expect.poll(() => handleOf(page, 'stand_m')).not.toBeNull();
-  const handle = await handleOf(page, 'stand_m') as Rect;
+  const handle = (await handleOf(page, 'stand_m')) as Rect;
   const start = { x: handle.x + handle.width / 2, y: handle.y + handle.height / 2 };
   const finger = await context.newCDPSession(page);
   const pull = async (by: number, end: 'touchEnd' | 'touchCancel'): Promise<void> => {

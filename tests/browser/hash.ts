@@ -1,4 +1,5 @@
-// A season's bits, as one hash: every hourly number, every extent, scores, events and the summary. The same text runs in Node and in a page.
+// A season's bits, as one hash: every hourly number, every extent, scores, events and the summary. The same text runs in Node and in a
+// page.
 import type { Plan } from '../../src/season/plan';
 import type { SeasonAnswer } from '../../src/worker/messages';
 import { createRuns } from '../../src/worker/engineRuns';
@@ -7,7 +8,11 @@ import { keptPlan, referencePlan } from '../season/plans';
 /** SHA-256 of an answer's bytes, in hexadecimal. Stands alone, so that its text can be sent to a browser. */
 export async function bitsOf(answer: Pick<SeasonAnswer, 'days' | 'summary'>): Promise<string> {
   const text = new TextEncoder();
-  const parts: BlobPart[] = answer.days.flatMap(({ hourly, extents, scores, events }) => [hourly.slice(), extents.slice(), text.encode(JSON.stringify([scores, events]))]);
+  const parts: BlobPart[] = answer.days.flatMap(({ hourly, extents, scores, events }) => [
+    hourly.slice(),
+    extents.slice(),
+    text.encode(JSON.stringify([scores, events])),
+  ]);
   const bytes = await new Blob([...parts, text.encode(JSON.stringify(answer.summary))]).arrayBuffer();
   return Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
@@ -17,8 +22,14 @@ export function comparedPlans(): Record<string, Plan> {
   const reference = referencePlan({ days: 20 });
   return {
     'the reference under open sky': {
-      ...reference, climate: { ...reference.climate, water_C: undefined, weather: 0.8, spells: [{ day: 9, days: 3, air_C: 6 }] },
-      actions: [...reference.actions, { day: 8, hour: 10, do: 'exchange', stage: 'sump', fraction: 0.4 }, { day: 12, hour: 2, do: 'power', on: false }, { day: 12, hour: 9, do: 'power', on: true }],
+      ...reference,
+      climate: { ...reference.climate, water_C: undefined, weather: 0.8, spells: [{ day: 9, days: 3, air_C: 6 }] },
+      actions: [
+        ...reference.actions,
+        { day: 8, hour: 10, do: 'exchange', stage: 'sump', fraction: 0.4 },
+        { day: 12, hour: 2, do: 'power', on: false },
+        { day: 12, hour: 9, do: 'power', on: true },
+      ],
     },
     'a loop of every part': { ...keptPlan('every-part'), days: 20 },
   };

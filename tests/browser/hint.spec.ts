@@ -1,9 +1,15 @@
-// The card of the next thing to do keeps out of the way: it lies over the sky alone, over a small picture not at all, and never where a stage is looked at from close by.
+// The card of the next thing to do keeps out of the way: it lies over the sky alone, over a small picture not at all, and never where a
+// stage is looked at from close by.
 import { expect, test, type Locator, type Page } from '@playwright/test';
 
 const hintOf = (page: Page): Locator => page.getByRole('complementary', { name: 'What to do next' });
 
-interface Box { x: number; y: number; width: number; height: number }
+interface Box {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
 async function boxOf(where: Locator): Promise<Box> {
   const box = await where.boundingBox();
   if (box === null) throw new Error('not on the page');
@@ -20,7 +26,11 @@ async function run(page: Page, lesson: string): Promise<void> {
 test('at 1024 by 768 it has a row of its own over the picture, and the picture fills the rest', async ({ page }) => {
   await page.setViewportSize({ width: 1024, height: 768 });
   await run(page, '12');
-  const [hint, world, picture] = [await boxOf(hintOf(page)), await boxOf(page.locator('#world')), await boxOf(page.locator('main.picture'))];
+  const [hint, world, picture] = [
+    await boxOf(hintOf(page)),
+    await boxOf(page.locator('#world')),
+    await boxOf(page.locator('main.picture')),
+  ];
   expect(hint.y + hint.height).toBeLessThanOrEqual(world.y + 0.5);
   expect(Math.abs(world.y + world.height - picture.y - picture.height)).toBeLessThan(1);
   await expect.poll(async () => (await boxOf(page.locator('#world canvas'))).height).toBeCloseTo(world.height, 0);
@@ -33,7 +43,11 @@ test('at 1024 by 768 it has a row of its own over the picture, and the picture f
   await expect.poll(async () => (await boxOf(page.locator('#world'))).height).toBeCloseTo(picture.height, 0);
 });
 
-for (const [width, height] of [[1280, 720], [1366, 768], [1920, 1080]]) {
+for (const [width, height] of [
+  [1280, 720],
+  [1366, 768],
+  [1920, 1080],
+]) {
   test(`at ${width} by ${height} it is no higher than the sky that is kept for it, and gives way to a close look`, async ({ page }) => {
     await page.setViewportSize({ width, height });
     await run(page, '09');
@@ -43,7 +57,9 @@ for (const [width, height] of [[1280, 720], [1366, 768], [1920, 1080]]) {
     await expect(async () => {
       const [hint, world] = [await boxOf(hintOf(page)), await boxOf(page.locator('#world'))];
       expect(hint.y + hint.height - world.y).toBeLessThanOrEqual(height > 800 ? 76 : 58);
-      const anchors = await page.evaluate(() => (window as unknown as { loopwright: { anchors(): { stages: Record<string, Box> } } }).loopwright.anchors().stages);
+      const anchors = await page.evaluate(
+        () => (window as unknown as { loopwright: { anchors(): { stages: Record<string, Box> } } }).loopwright.anchors().stages,
+      );
       expect(Object.keys(anchors).length).toBeGreaterThan(5);
       for (const stage of Object.values(anchors)) expect(stage.y).toBeGreaterThan(hint.y + hint.height);
     }).toPass({ timeout: 20_000 });

@@ -34,7 +34,7 @@ export async function open(page: Page): Promise<void> {
 /** Shows the list of the loop, whether it stands beside the parts or behind a tab. */
 export async function showLoop(page: Page): Promise<Locator> {
   const tab = page.getByRole('tab', { name: 'The loop' });
-  if (await tab.count() > 0) await tab.click();
+  if ((await tab.count()) > 0) await tab.click();
   return page.getByRole('region', { name: 'In the order of the water' });
 }
 
@@ -46,7 +46,7 @@ export async function orderOf(page: Page): Promise<(string | null)[]> {
 
 export async function expand(page: Page, stage: string): Promise<void> {
   const button = page.getByRole('button', { name: `Adjust ${stage}`, exact: true });
-  if (await button.getAttribute('aria-expanded') !== 'true') await button.click();
+  if ((await button.getAttribute('aria-expanded')) !== 'true') await button.click();
 }
 
 /** Feed, chores and base under which the reference loop thrives. */

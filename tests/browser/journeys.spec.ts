@@ -2,18 +2,30 @@
 import { expect, test, type Page } from '@playwright/test';
 import { complaintsOf, open, orderOf, placeByList, REFERENCE, REFERENCE_ORDER, runToEnd, scoreOf, showLoop, tend } from './journey';
 
-interface Box { x: number; y: number; width: number; height: number }
-interface Anchors { stages: Record<string, Box>; gaps: Record<number, Box> }
+interface Box {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+interface Anchors {
+  stages: Record<string, Box>;
+  gaps: Record<number, Box>;
+}
 
 /** Where the picture says that a gap lies, once it shows so many of them. */
 async function gapBox(page: Page, gaps: number, gap: number): Promise<Box> {
   let box: Box | undefined;
-  await expect.poll(async () => {
-    const anchors = await page.evaluate(() => (window as unknown as { loopwright?: { anchors(): Anchors | null } }).loopwright?.anchors() ?? null);
-    const drawn = anchors === null ? 0 : Object.keys(anchors.gaps).length;
-    box = anchors?.gaps[gap];
-    return drawn >= gaps && box !== undefined;
-  }).toBe(true);
+  await expect
+    .poll(async () => {
+      const anchors = await page.evaluate(
+        () => (window as unknown as { loopwright?: { anchors(): Anchors | null } }).loopwright?.anchors() ?? null,
+      );
+      const drawn = anchors === null ? 0 : Object.keys(anchors.gaps).length;
+      box = anchors?.gaps[gap];
+      return drawn >= gaps && box !== undefined;
+    })
+    .toBe(true);
   if (box === undefined) throw new Error(`The picture has no gap ${gap}.`);
   return box;
 }
@@ -53,7 +65,13 @@ async function tabTo(page: Page, name: string): Promise<void> {
     const here = await page.evaluate(() => {
       const element = document.activeElement;
       if (element === null) return '';
-      const named = element.getAttribute('aria-label') ?? element.getAttribute('aria-labelledby')?.split(' ').map((id) => document.getElementById(id)?.textContent ?? '').join(' ');
+      const named =
+        element.getAttribute('aria-label')
+        ?? element
+          .getAttribute('aria-labelledby')
+          ?.split(' ')
+          .map((id) => document.getElementById(id)?.textContent ?? '')
+          .join(' ');
       return named ?? (element.closest('label')?.querySelector('.label')?.textContent || element.textContent || '');
     });
     if (here.trim() === name) return;
@@ -80,7 +98,9 @@ test('the same loop is built, set and run with the keyboard alone', async ({ pag
   await page.keyboard.press('Enter');
   await tabTo(page, 'Move Degassing tank later');
   await page.keyboard.press('Enter');
-  expect(await page.locator('.loop-list ol > li').evaluateAll((items) => items.map((item) => item.getAttribute('data-stage')))).toEqual(REFERENCE_ORDER);
+  expect(await page.locator('.loop-list ol > li').evaluateAll((items) => items.map((item) => item.getAttribute('data-stage')))).toEqual(
+    REFERENCE_ORDER,
+  );
   await page.keyboard.press('Shift+Tab');
   await tabTo(page, 'Adjust Base dosing');
   await page.keyboard.press('Enter');
@@ -127,7 +147,14 @@ test('what is done while the season runs takes hold at the next hour, and doing 
 test('a broken lesson file is told with path, got and expected, and the page stays alive', async ({ page }) => {
   const complaints = complaintsOf(page);
   await open(page);
-  const broken = JSON.stringify({ format: 'loopwright.lesson/2', id: 'broken', title: 'Broken', brief: ['x'], plan: { days: 'many' }, shelf: [] });
+  const broken = JSON.stringify({
+    format: 'loopwright.lesson/2',
+    id: 'broken',
+    title: 'Broken',
+    brief: ['x'],
+    plan: { days: 'many' },
+    shelf: [],
+  });
   const openFile = async (name: string, text: string): Promise<void> => {
     await page.getByRole('button', { name: 'Lessons', exact: true }).click();
     await page.locator('[data-lesson-file]').setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
@@ -156,10 +183,12 @@ test('a finger drags a part from the shelf into the loop', async ({ browser }) =
   const from = await page.getByRole('heading', { level: 3, name: 'Radial-flow settler' }).boundingBox();
   if (from === null) throw new Error('The settler is not on the shelf.');
   const finger = await context.newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: { x: number; y: number }) => finger.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] });
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: { x: number; y: number }) =>
+    finger.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] });
   const start = middle(from);
   await touch('touchStart', start);
-  for (let step = 1; step <= 8; step += 1) await touch('touchMove', { x: start.x + ((target.x - start.x) * step) / 8, y: start.y + ((target.y - start.y) * step) / 8 });
+  for (let step = 1; step <= 8; step += 1)
+    await touch('touchMove', { x: start.x + ((target.x - start.x) * step) / 8, y: start.y + ((target.y - start.y) * step) / 8 });
   await touch('touchEnd');
   await expect(page.getByRole('button', { name: 'Place Radial-flow settler' })).toHaveCount(0);
   expect(await orderOf(page)).toEqual(['fish', 'settler', 'sump', 'pump']);

@@ -8,7 +8,11 @@ test('the words on the page alone lead a stranger to the first placed stage and 
   await page.goto('./');
   const hint = page.getByRole('complementary', { name: 'What to do next' });
   await expect(hint).toContainText('press “Place”');
-  while (await page.getByRole('button', { name: /^Place / }).count() > 0) await page.getByRole('button', { name: /^Place / }).first().click();
+  while ((await page.getByRole('button', { name: /^Place / }).count()) > 0)
+    await page
+      .getByRole('button', { name: /^Place / })
+      .first()
+      .click();
   await expect(hint).toContainText('in the list “The loop”, open “Adjust” at the fish tank');
   await page.getByRole('tab', { name: 'The loop' }).click();
   await expand(page, 'Fish tank');

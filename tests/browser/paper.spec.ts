@@ -26,9 +26,16 @@ test('sheets print on the paper chosen, alone and on the pages they should take;
   await page.getByRole('radio', { name: /My season/ }).check();
   await expect(page.getByText('No season has been run yet')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Print' })).toBeDisabled();
-  for (const [size, label] of [['Letter', 'US Letter'], ['A4', 'A4']] as const) {
+  for (const [size, label] of [
+    ['Letter', 'US Letter'],
+    ['A4', 'A4'],
+  ] as const) {
     await page.getByRole('radio', { name: label, exact: true }).check();
-    for (const [sheet, most] of [['Learner’s sheet', 1], ['Lesson plan', 1], ['Teacher’s key', 4]] as const) {
+    for (const [sheet, most] of [
+      ['Learner’s sheet', 1],
+      ['Lesson plan', 1],
+      ['Teacher’s key', 4],
+    ] as const) {
       await choose(page, sheet);
       const { pages, width, height } = await printed(page);
       expect([width, height], sheet).toEqual([...POINTS[size]]);
@@ -36,7 +43,12 @@ test('sheets print on the paper chosen, alone and on the pages they should take;
       expect(pages, `${sheet} on ${size}`).toBeLessThanOrEqual(most);
     }
   }
-  expect(await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze().then(({ violations }) => violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).join(', ')}`))).toEqual([]);
+  expect(
+    await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+      .analyze()
+      .then(({ violations }) => violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).join(', ')}`)),
+  ).toEqual([]);
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.sheet')).toBeVisible();
   for (const other of ['.page', '.paper-top', '.paper-side']) await expect(page.locator(other)).toBeHidden();

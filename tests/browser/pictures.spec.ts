@@ -1,5 +1,5 @@
-// Key states of the picture, held against kept pictures with a tolerance: a season is the same each time, and with reduced motion nothing moves.
-// After a change that is meant, LOOPWRIGHT_RENEW_PICTURES=1 writes them anew; look at each before keeping it.
+// Key states of the picture, held against kept pictures with a tolerance: a season is the same each time, and with reduced motion nothing
+// moves. After a change that is meant, LOOPWRIGHT_RENEW_PICTURES=1 writes them anew; look at each before keeping it.
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 
@@ -14,11 +14,17 @@ test.beforeEach(async ({ page }) => {
 
 test.use({ viewport: { width: 800, height: 480 }, deviceScaleFactor: 0.6, contextOptions: { reducedMotion: 'reduce' } });
 
-interface Plan { loop: unknown[]; actions: unknown[] }
+interface Plan {
+  loop: unknown[];
+  actions: unknown[];
+}
 
 /** The first lesson with its loop already in order, as a file a teacher might have. */
 function builtLesson(without: string | null): string {
-  const lesson = JSON.parse(readFileSync(new URL('../../levels/00-first-loop.json', import.meta.url), 'utf8')) as { plan: Plan; reference: { order: string[]; actions: { stage?: string; every_d?: number }[] } };
+  const lesson = JSON.parse(readFileSync(new URL('../../levels/00-first-loop.json', import.meta.url), 'utf8')) as {
+    plan: Plan;
+    reference: { order: string[]; actions: { stage?: string; every_d?: number }[] };
+  };
   const { order, actions } = lesson.reference;
   const given = order.filter((id) => id !== without);
   // without a part nobody looks after the rest either, so that there is something to see
@@ -31,7 +37,8 @@ async function openBuilt(page: Page, without: string | null): Promise<void> {
   await page.evaluate((text) => {
     const data = new DataTransfer();
     data.items.add(new File([text], 'pictured.json', { type: 'application/json' }));
-    for (const kind of ['dragover', 'drop']) document.body.dispatchEvent(new DragEvent(kind, { dataTransfer: data, bubbles: true, cancelable: true }));
+    for (const kind of ['dragover', 'drop'])
+      document.body.dispatchEvent(new DragEvent(kind, { dataTransfer: data, bubbles: true, cancelable: true }));
   }, builtLesson(without));
   await expect(page.getByText('Water can flow')).toBeVisible();
 }
@@ -70,18 +77,33 @@ test('sludge that nobody drained, and roots without a fine filter, look from clo
   await looksLike(page, 'roots');
 });
 
-for (const [what, lost] of [['without WebGL the loop is drawn on a plain canvas', 'webgl'], ['without any canvas the page says so and goes on', '']] as const) {
+for (const [what, lost] of [
+  ['without WebGL the loop is drawn on a plain canvas', 'webgl'],
+  ['without any canvas the page says so and goes on', ''],
+] as const) {
   test(what, async ({ page }) => {
     await page.addInitScript((kind) => {
-      const { getContext } = HTMLCanvasElement.prototype as { getContext: (this: HTMLCanvasElement, type: string, ...rest: unknown[]) => RenderingContext | null };
-      Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', { value(this: HTMLCanvasElement, type: string, ...rest: unknown[]) {
-        return type.includes(kind) ? null : getContext.call(this, type, ...rest);
-      } });
+      const { getContext } = HTMLCanvasElement.prototype as {
+        getContext: (this: HTMLCanvasElement, type: string, ...rest: unknown[]) => RenderingContext | null;
+      };
+      Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', {
+        value(this: HTMLCanvasElement, type: string, ...rest: unknown[]) {
+          return type.includes(kind) ? null : getContext.call(this, type, ...rest);
+        },
+      });
     }, lost);
     await page.goto('./');
     await openBuilt(page, null);
     if (lost === '') await expect(page.getByText('This browser cannot draw the picture')).toBeVisible();
-    else await expect.poll(() => page.evaluate(() => Object.keys((window as { loopwright?: { anchors(): { stages: object } | null } }).loopwright?.anchors()?.stages ?? {}).length)).toBe(8);
+    else
+      await expect
+        .poll(() =>
+          page.evaluate(
+            () =>
+              Object.keys((window as { loopwright?: { anchors(): { stages: object } | null } }).loopwright?.anchors()?.stages ?? {}).length,
+          ),
+        )
+        .toBe(8);
     await expect(page.getByRole('alert')).toHaveCount(0);
     await page.getByRole('button', { name: 'Run the season' }).click();
     await expect(page.getByRole('button', { name: 'Step a day' })).toBeVisible();

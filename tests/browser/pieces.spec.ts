@@ -1,4 +1,5 @@
-// Pieces of the page that are fetched when they are wanted: one that does not arrive leaves loop and season standing, and can be asked for again.
+// Pieces of the page that are fetched when they are wanted: one that does not arrive leaves loop and season standing, and can be asked for
+// again.
 import { expect, test } from '@playwright/test';
 import { open, orderOf, placeByList, REFERENCE_ORDER } from './journey';
 

@@ -16,7 +16,8 @@ export default defineConfig({
   timeout: 300_000,
   expect: { timeout: 20_000 },
   workers: 1,
-  // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has failed
+  // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has
+  // failed
   retries: 1,
   forbidOnly: true,
   // kept pictures stand beside their journey; they are written only when it is asked for
@@ -27,9 +28,26 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${PORT}/`,
     viewport: { width: 1280, height: 720 },
     // as on a device that has seen the cautions and wants no predictions; journeys of their own begin without
-    storageState: { cookies: [], origins: [{ origin: `http://127.0.0.1:${PORT}`, localStorage: [{ name: 'loopwright.cautions', value: 'read' }, { name: 'loopwright.predicting', value: 'off' }] }] },
+    storageState: {
+      cookies: [],
+      origins: [
+        {
+          origin: `http://127.0.0.1:${PORT}`,
+          localStorage: [
+            { name: 'loopwright.cautions', value: 'read' },
+            { name: 'loopwright.predicting', value: 'off' },
+          ],
+        },
+      ],
+    },
     screenshot: 'only-on-failure',
     launchOptions: { executablePath: await findBrowser(), args: BROWSER_ARGUMENTS },
   },
-  webServer: { command: `npx vite preview --port ${PORT} --strictPort --host 127.0.0.1`, cwd: project, port: PORT, reuseExistingServer: false, timeout: 60_000 },
+  webServer: {
+    command: `npx vite preview --port ${PORT} --strictPort --host 127.0.0.1`,
+    cwd: project,
+    port: PORT,
+    reuseExistingServer: false,
+    timeout: 60_000,
+  },
 });

@@ -4,7 +4,9 @@ import { expect, test, type Page } from '@playwright/test';
 import { askForPredictions, complaintsOf, expand, open, placeByList, runToEnd, showLoop, tend } from './journey';
 
 async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
+  const found = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 
@@ -55,7 +57,7 @@ test('a prediction is made before the run, comes due, is explained, and stands i
   expect(complaints).toEqual([]);
 });
 
-test('hints come one step at a time; sizes and fish are the learner\'s where the lesson says so', async ({ page }) => {
+test("hints come one step at a time; sizes and fish are the learner's where the lesson says so", async ({ page }) => {
   const complaints = complaintsOf(page);
   await open(page);
   await page.getByRole('button', { name: 'Hints', exact: true }).click();

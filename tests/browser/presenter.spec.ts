@@ -4,24 +4,30 @@ import { expect, test, type Page } from '@playwright/test';
 import { complaintsOf, open } from './journey';
 
 async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
+  const found = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
   return found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 
 /** Words a class reads that are smaller than promised, at 1280 × 720, and controls smaller than a finger. */
 async function tooSmall(page: Page): Promise<string[]> {
-  return page.locator('.presenter *:visible').evaluateAll((elements) => elements.flatMap((element) => {
-    const words = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '');
-    const box = element.getBoundingClientRect();
-    const hidden = element.closest('.hidden') !== null;
-    const size = parseFloat(getComputedStyle(element).fontSize);
-    const least = element.matches('[data-figure], [data-outcome], .count, .choice input') ? 48 : 28;
-    const name = `${element.tagName} ${element.className} "${(element.textContent ?? '').slice(0, 30)}"`;
-    return [
-      ...(!hidden && (words || least === 48) && size < least - 0.01 ? [`${name} ${size} px`] : []),
-      ...(element.matches('button, select, input') && (box.width < 43.5 || box.height < 43.5) ? [`${name} ${Math.round(box.width)}×${Math.round(box.height)}`] : []),
-    ];
-  }));
+  return page.locator('.presenter *:visible').evaluateAll((elements) =>
+    elements.flatMap((element) => {
+      const words = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '');
+      const box = element.getBoundingClientRect();
+      const hidden = element.closest('.hidden') !== null;
+      const size = parseFloat(getComputedStyle(element).fontSize);
+      const least = element.matches('[data-figure], [data-outcome], .count, .choice input') ? 48 : 28;
+      const name = `${element.tagName} ${element.className} "${(element.textContent ?? '').slice(0, 30)}"`;
+      return [
+        ...(!hidden && (words || least === 48) && size < least - 0.01 ? [`${name} ${size} px`] : []),
+        ...(element.matches('button, select, input') && (box.width < 43.5 || box.height < 43.5)
+          ? [`${name} ${Math.round(box.width)}×${Math.round(box.height)}`]
+          : []),
+      ];
+    }),
+  );
 }
 
 const numberIn = async (page: Page, where: string): Promise<number> => Number((await page.locator(where).innerText()).replace('<', ''));
@@ -69,19 +75,25 @@ test('page down goes through a demonstration; digits count hands; the outcome is
   expect(complaints).toEqual([]);
 });
 
-for (const [width, height] of [[1024, 768], [844, 390]]) {
+for (const [width, height] of [
+  [1024, 768],
+  [844, 390],
+]) {
   test(`everything is on the page at ${width} × ${height}`, async ({ page }) => {
     await page.setViewportSize({ width, height });
     await open(page);
     await page.keyboard.press('F2');
     await page.getByRole('button', { name: 'Cycled, and not' }).click();
     await page.getByRole('button', { name: 'Votes', exact: true }).click();
-    const outside = await page.locator('.pair-side, .telling, .choice, .step-bar button, .pair-figures b').evaluateAll((parts) => parts
-      .filter((part) => {
-        const { left, right, top, bottom } = part.getBoundingClientRect();
-        const floor = part.matches('.choice') ? document.querySelector('.step-bar')?.getBoundingClientRect().top ?? 0 : innerHeight;
-        return left < -1 || top < -1 || right > innerWidth + 1 || bottom > floor + 1;
-      }).map((part) => part.className || part.textContent));
+    const outside = await page.locator('.pair-side, .telling, .choice, .step-bar button, .pair-figures b').evaluateAll((parts) =>
+      parts
+        .filter((part) => {
+          const { left, right, top, bottom } = part.getBoundingClientRect();
+          const floor = part.matches('.choice') ? (document.querySelector('.step-bar')?.getBoundingClientRect().top ?? 0) : innerHeight;
+          return left < -1 || top < -1 || right > innerWidth + 1 || bottom > floor + 1;
+        })
+        .map((part) => part.className || part.textContent),
+    );
     expect(outside).toEqual([]);
     await page.getByRole('button', { name: 'One hand more for 2' }).click();
     await expect(page.getByRole('spinbutton', { name: /^Hands for 2/ })).toHaveValue('1');

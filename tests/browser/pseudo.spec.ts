@@ -8,7 +8,10 @@ import { kindName } from '../../src/words/stageNames';
 import { askForPredictions, complaintsOf } from './journey';
 import { cutOff, unmarked, unmarkedInPicture, watchPicture } from './pseudo';
 
-const SIZES = [[1280, 720], [1024, 768]] as const;
+const SIZES = [
+  [1280, 720],
+  [1024, 768],
+] as const;
 const ORDER = ['fishTank', 'radialFlowSettler', 'fineFilter', 'degassingTank', 'raftBed'];
 
 /** Looks at one screen after another and keeps what is wrong with each. */
@@ -42,17 +45,22 @@ test.setTimeout(240_000);
 
 test.afterAll(() => chooseLanguage(ENGLISH));
 
-test('@long every word of building, running, the result and the path comes from the catalogue, and longer words have room', async ({ page }) => {
+test('@long every word of building, running, the result and the path comes from the catalogue, and longer words have room', async ({
+  page,
+}) => {
   await askForPredictions(page);
   const { look, complaints } = await openPage(page);
   await look.at('build');
 
   for (const [index, kind] of ORDER.slice(1).entries()) {
-    await page.getByLabel(say('build.placeWhere', { part: kindName(kind) })).selectOption({ label: say('build.after', { stage: kindName(ORDER[index]) }) });
+    await page
+      .getByLabel(say('build.placeWhere', { part: kindName(kind) }))
+      .selectOption({ label: say('build.after', { stage: kindName(ORDER[index]) }) });
     await page.getByRole('button', { name: say('build.placePart', { part: kindName(kind) }) }).click();
   }
   await page.getByRole('tab', { name: say('build.tab.loop') }).click();
-  for (const kind of ['radialFlowSettler', 'baseDosing', 'fishTank']) await page.getByRole('button', { name: say('build.set', { stage: kindName(kind) }), exact: true }).click();
+  for (const kind of ['radialFlowSettler', 'baseDosing', 'fishTank'])
+    await page.getByRole('button', { name: say('build.set', { stage: kindName(kind) }), exact: true }).click();
   await page.getByRole('spinbutton', { name: say('control.feedAmount', { unit: unitOf('feed_g_d') }) }).fill('60');
   await page.keyboard.press('Enter');
   await look.at('the loop, built');

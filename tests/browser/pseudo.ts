@@ -1,15 +1,31 @@
-// What a page in the made-up language may show: every text marked at both ends but numbers, units, names of files and a lesson's own words; nothing cut off.
+// What a page in the made-up language may show: every text marked at both ends but numbers, units, names of files and a lesson's own words;
+// nothing cut off.
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { FORMATS } from '../../src/words/formats';
 import { CLOSES, OPENS, pseudoText } from '../../src/words/pseudo';
 
 const LEVELS = new URL('../../levels/', import.meta.url);
-const texts = readdirSync(LEVELS).filter((name) => /^\d\d-.*\.json$/.test(name)).map((name) => readFileSync(new URL(name, LEVELS), 'utf8'));
+const texts = readdirSync(LEVELS)
+  .filter((name) => /^\d\d-.*\.json$/.test(name))
+  .map((name) => readFileSync(new URL(name, LEVELS), 'utf8'));
 /** All that lessons say, in one text. */
 const LESSONS = texts.join('\n').replace(/\\"/g, '"');
 /** Units as they stand behind numbers; longest first, so that none leaves its tail. */
-const UNITS = [...new Set([...Object.values(FORMATS).flatMap(({ unit, us }) => [unit, us?.unit ?? '']), 'mg', 'kg', 'meq/L', 'g N', 'g COD', 'mm', 'min'])].filter(Boolean).sort((a, b) => b.length - a.length);
+const UNITS = [
+  ...new Set([
+    ...Object.values(FORMATS).flatMap(({ unit, us }) => [unit, us?.unit ?? '']),
+    'mg',
+    'kg',
+    'meq/L',
+    'g N',
+    'g COD',
+    'mm',
+    'min',
+  ]),
+]
+  .filter(Boolean)
+  .sort((a, b) => b.length - a.length);
 
 /** A word that comes from no catalogue and no lesson, or null. */
 function foreign(text: string): string | null {
@@ -17,52 +33,65 @@ function foreign(text: string): string | null {
   if (!/\p{L}{2,}/u.test(told) || LESSONS.includes(told)) return null;
   const without = UNITS.reduce((rest, unit) => rest.replaceAll(unit, ' '), told).replace(/[\d.,–−<>×%·:;()“”"?!→]+/g, ' ');
   // what is left stands in a lesson, sentence by sentence
-  const parts = told.split(/(?<=[.?!:])\s|·|;/).map((part) => part.trim()).filter((part) => /\p{L}{2,}/u.test(part));
+  const parts = told
+    .split(/(?<=[.?!:])\s|·|;/)
+    .map((part) => part.trim())
+    .filter((part) => /\p{L}{2,}/u.test(part));
   return !/\p{L}{2,}/u.test(without) || parts.every((part) => LESSONS.includes(part)) ? null : told;
 }
 
 /** Words that stand outside all marks: of text nodes in the order of the page, and of each attribute that is read aloud or shown. */
 export async function unmarked(page: Page): Promise<string[]> {
-  const outside = await page.evaluate(([opens, closes]) => {
-    const found: string[] = [];
-    let depth = 0;
-    const beyond = (text: string): string => {
-      let rest = '';
-      for (const sign of text) {
-        if (sign === opens) depth += 1;
-        if (depth === 0) rest += sign;
-        if (sign === closes) depth -= 1;
+  const outside = await page.evaluate(
+    ([opens, closes]) => {
+      const found: string[] = [];
+      let depth = 0;
+      const beyond = (text: string): string => {
+        let rest = '';
+        for (const sign of text) {
+          if (sign === opens) depth += 1;
+          if (depth === 0) rest += sign;
+          if (sign === closes) depth -= 1;
+        }
+        return rest;
+      };
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      while (walker.nextNode()) {
+        const node = walker.currentNode;
+        if (node.parentElement?.closest('script, style') === null) found.push(beyond(node.textContent ?? ''));
       }
-      return rest;
-    };
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    while (walker.nextNode()) {
-      const node = walker.currentNode;
-      if (node.parentElement?.closest('script, style') === null) found.push(beyond(node.textContent ?? ''));
-    }
-    if (depth !== 0) found.push(`marks that do not match (${depth})`);
-    for (const element of document.body.querySelectorAll('*')) {
-      for (const name of ['aria-label', 'aria-valuetext', 'title', 'alt', 'placeholder']) {
-        depth = 0;
-        found.push(beyond(element.getAttribute(name) ?? ''));
+      if (depth !== 0) found.push(`marks that do not match (${depth})`);
+      for (const element of document.body.querySelectorAll('*')) {
+        for (const name of ['aria-label', 'aria-valuetext', 'title', 'alt', 'placeholder']) {
+          depth = 0;
+          found.push(beyond(element.getAttribute(name) ?? ''));
+        }
       }
-    }
-    return found;
-  }, [OPENS, CLOSES] as const);
+      return found;
+    },
+    [OPENS, CLOSES] as const,
+  );
   return [...new Set(outside.map(foreign).filter((words) => words !== null))];
 }
 
 /** Visible text that a clipping box cuts, that leaves the button, cell or card it stands in, or that no scrolling brings onto the page. */
 export async function cutOff(page: Page): Promise<string[]> {
   return page.evaluate(() => {
-    const BOX = 'button, .btn, th, td, .card, label, summary, legend, .hint, .brief, .tint, .season-bar, .season-hand, .build-bar, .choice, .step-bar';
+    const BOX =
+      'button, .btn, th, td, .card, label, summary, legend, .hint, .brief, .tint, .season-bar, .season-hand, .build-bar, .choice, .step-bar';
     const found = new Set<string>();
     const top = document.querySelector('dialog[open]') ?? document.body;
     const walker = document.createTreeWalker(top, NodeFilter.SHOW_TEXT);
     while (walker.nextNode()) {
       const node = walker.currentNode;
       const holder = node.parentElement;
-      if (holder === null || (node.textContent ?? '').trim() === '' || holder.closest('script, style, option, .hidden, [hidden], [inert], [aria-hidden="true"]') !== null || !holder.checkVisibility()) continue;
+      if (
+        holder === null
+        || (node.textContent ?? '').trim() === ''
+        || holder.closest('script, style, option, .hidden, [hidden], [inert], [aria-hidden="true"]') !== null
+        || !holder.checkVisibility()
+      )
+        continue;
       const range = document.createRange();
       range.selectNodeContents(node);
       const rects = [...range.getClientRects()].filter((rect) => rect.width > 0.5);
@@ -70,7 +99,9 @@ export async function cutOff(page: Page): Promise<string[]> {
       const [left, right] = [Math.min(...rects.map((one) => one.left)), Math.max(...rects.map((one) => one.right))];
       const [high, low] = [Math.min(...rects.map((one) => one.top)), Math.max(...rects.map((one) => one.bottom))];
       const say = (what: string, box: Element): void => {
-        found.add(`${what} ${box.tagName.toLowerCase()}.${String(box.getAttribute('class') ?? '')}: "${(node.textContent ?? '').trim().slice(0, 50)}"`);
+        found.add(
+          `${what} ${box.tagName.toLowerCase()}.${String(box.getAttribute('class') ?? '')}: "${(node.textContent ?? '').trim().slice(0, 50)}"`,
+        );
       };
       let scrolls = { x: false, y: false };
       for (let above: Element | null = holder; above !== null && above !== document.documentElement; above = above.parentElement) {
@@ -107,7 +138,10 @@ export async function watchPicture(page: Page): Promise<void> {
 
 const MARKED_LETTERS = new Set([...pseudoText('aceginosuyzACEINOSUYZ')].filter((sign) => sign > '\u007f'));
 
-/** Words written into the picture that the made-up language has not touched. Long ones stand in several lines, so that not every line bears a mark. */
+/**
+ * Words written into the picture that the made-up language has not touched. Long ones stand in several lines, so that not every line bears
+ * a mark.
+ */
 export async function unmarkedInPicture(page: Page): Promise<string[]> {
   const drawn = await page.evaluate(() => [...(window as unknown as { drawnWords: Set<string> }).drawnWords]);
   return drawn.filter((words) => foreign(words) !== null && ![...words].some((sign) => MARKED_LETTERS.has(sign)));

@@ -10,7 +10,10 @@ import { CROPS, SPECIES, STAGES } from '../../src/catalogue/kinds';
 
 describe('the list of kinds', () => {
   it('is as `npm run catalogue` writes it', () => {
-    expect(readFileSync('src/catalogue/kinds.ts', 'utf8') === kindsFile('src/catalogue'), 'src/catalogue/kinds.ts is stale: npm run catalogue').toBe(true);
+    expect(
+      readFileSync('src/catalogue/kinds.ts', 'utf8') === kindsFile('src/catalogue'),
+      'src/catalogue/kinds.ts is stale: npm run catalogue',
+    ).toBe(true);
   });
 
   it('has every folder once', () => {
@@ -26,7 +29,8 @@ const WEIR_KIND = `// A weir pool.
 import type { KindFacts } from '../../../model/stages/stageKind';
 import { volume } from '../../../model/stages/sizes';
 
-export const kind: KindFacts = { group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['openWater'], sizes: { volume_m3: volume(0.2) }, drains: true };
+export const kind: KindFacts = { group: 'catchSolids', controls: ['drain'], airMax_L_min: 0, cautions: ['openWater'],
+  sizes: { volume_m3: volume(0.2) }, drains: true };
 `;
 const WEIR_CONSTANTS = `// Numbers of the weir pool.
 export const constants = { depth: { value: 0.4, unit: 'm', low: 0.2, high: 0.8, source: 'made up', flag: 'assumption' } } as const;
@@ -57,7 +61,8 @@ import { valuesWith } from './src/catalogue/values';
 
 const plan = (parts: object[], species: string, crop: string): string => JSON.stringify({
   format: 'loopwright.plan/2', days: 12, climate: { water_C: 20 },
-  loop: [{ id: 'fish', kind: 'fishTank', air_L_min: 30 }, ...parts, { id: 'rafts', kind: 'raftBed', crop: { kind: crop } }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }],
+  loop: [{ id: 'fish', kind: 'fishTank', air_L_min: 30 }, ...parts,
+    { id: 'rafts', kind: 'raftBed', crop: { kind: crop } }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }],
   fish: [{ tank: 'fish', species, number: 20, mass_g: 60, day: 0 }], actions: [{ day: 0, do: 'feed', tank: 'fish', g_d: 30 }],
 });
 const live = (text: string, parameters = {}): object => {
@@ -69,7 +74,8 @@ const live = (text: string, parameters = {}): object => {
     const found = season.stages.find(({ id }) => id === stage);
     return last.hourly[(23 * season.cells + (found?.first ?? 0)) * season.variables.length + season.variables.indexOf(variable as never)];
   };
-  return { sludge: at('weir', 'sludge_g'), leaf: at('rafts', 'leafDry_g_m2'), mass: at('fish', 'mass_g'), closure: Math.max(...season.summary.ledger.map((line) => Math.abs(line.closure))) };
+  const closure = Math.max(...season.summary.ledger.map((line) => Math.abs(line.closure)));
+  return { sludge: at('weir', 'sludge_g'), leaf: at('rafts', 'leafDry_g_m2'), mass: at('fish', 'mass_g'), closure };
 };
 const weir = [{ id: 'weir', kind: 'weirPool' }];
 console.log(JSON.stringify({
@@ -89,14 +95,21 @@ describe('kinds that somebody makes up', () => {
 
   beforeAll(() => {
     root = mkdtempSync(join(tmpdir(), 'kinds-'));
-    for (const folder of ['numerics', 'model', 'catalogue', 'season', 'lessons', 'words']) cpSync(`src/${folder}`, join(root, 'src', folder), { recursive: true });
+    for (const folder of ['numerics', 'model', 'catalogue', 'season', 'lessons', 'words'])
+      cpSync(`src/${folder}`, join(root, 'src', folder), { recursive: true });
     symlinkSync(resolve('node_modules'), join(root, 'node_modules'));
     put('package.json', '{ "type": "module" }\n');
     put('src/catalogue/stages/weirPool/kind.ts', WEIR_KIND);
     put('src/catalogue/stages/weirPool/constants.ts', WEIR_CONSTANTS);
     put('src/catalogue/stages/weirPool/science.ts', WEIR_SCIENCE);
-    put('src/catalogue/crops/cress/science.ts', readFileSync('src/catalogue/crops/lettuce/science.ts', 'utf8').replace(/ripe: \{ value: [\d.]+/, 'ripe: { value: 2'));
-    put('src/catalogue/species/loach/science.ts', readFileSync('src/catalogue/species/tilapia/science.ts', 'utf8').replace(/gain: \{ value: [\d.]+/, 'gain: { value: 0.7'));
+    put(
+      'src/catalogue/crops/cress/science.ts',
+      readFileSync('src/catalogue/crops/lettuce/science.ts', 'utf8').replace(/ripe: \{ value: [\d.]+/, 'ripe: { value: 2'),
+    );
+    put(
+      'src/catalogue/species/loach/science.ts',
+      readFileSync('src/catalogue/species/tilapia/science.ts', 'utf8').replace(/gain: \{ value: [\d.]+/, 'gain: { value: 0.7'),
+    );
     put('src/catalogue/kinds.ts', kindsFile(join(root, 'src/catalogue')));
     put('live.ts', LIVE);
     lived = JSON.parse(execFileSync(process.execPath, ['--import', 'tsx', 'live.ts'], { cwd: root, encoding: 'utf8' })) as typeof lived;

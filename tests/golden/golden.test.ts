@@ -1,4 +1,5 @@
-// Whole seasons against the tables kept beside this file. Where a change is meant, write them anew with `npx tsx tests/golden/write.ts` and read what moved.
+// Whole seasons against the tables kept beside this file. Where a change is meant, write them anew with `npx tsx tests/golden/write.ts` and
+// read what moved.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { GOLDEN, tableOf } from './tables';

@@ -19,7 +19,9 @@ describe('un-ionised ammonia and the growth of Nile tilapia', () => {
   const [none, little, , half, , all] = found.map(({ gain }) => gain);
 
   it('is held at its dose', () => {
-    found.forEach(({ found: NH3 }, i) => { expect(Math.abs(NH3 - DOSES[i])).toBeLessThan(0.02 + 0.02 * DOSES[i]); });
+    found.forEach(({ found: NH3 }, i) => {
+      expect(Math.abs(NH3 - DOSES[i])).toBeLessThan(0.02 + 0.02 * DOSES[i]);
+    });
   });
 
   it('costs nothing at 0.06 mg/L, within 2 %', () => {
@@ -36,6 +38,11 @@ describe('un-ionised ammonia and the growth of Nile tilapia', () => {
   });
 
   it('costs the more the more there is, as evenly as measured: r² 0.90 or better', () => {
-    expect(r2(DOSES, found.map(({ gain }) => gain))).toBeGreaterThan(0.9);
+    expect(
+      r2(
+        DOSES,
+        found.map(({ gain }) => gain),
+      ),
+    ).toBeGreaterThan(0.9);
   });
 });

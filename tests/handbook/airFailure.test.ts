@@ -1,5 +1,5 @@
-// How long oxygen lasts when the air fails. Tilapia of 100 g at 28 °C take 227 mg/kg/h (Ali 1999 as quoted by Khater et al., secondary), so that
-// water at 20 kg/m³ goes from 6 to 2 mg/L in 53 minutes, at 10 in 106; fed fish 1.3–2 times faster: derived.
+// How long oxygen lasts when the air fails. Tilapia of 100 g at 28 °C take 227 mg/kg/h (Ali 1999 as quoted by Khater et al., secondary), so
+// that water at 20 kg/m³ goes from 6 to 2 mg/L in 53 minutes, at 10 in 106; fed fish 1.3–2 times faster: derived.
 import { describe, expect, it } from 'vitest';
 import { afterAirFailure } from './fishCases';
 
@@ -25,7 +25,8 @@ describe('tilapia whose air has failed', () => {
   });
 
   it('breathe 1.3 to 2 times the published rate when fed a hundredth, and more when fed two', () => {
-    // FAO 589: 1–2 %/d. The model: 374 mg/kg/h at 1 %, 688 at 2 %, above what is published for fed fish (295–454); 82 fasting, far below 227.
+    // FAO 589: 1–2 %/d. The model: 374 mg/kg/h at 1 %, 688 at 2 %, above what is published for fed fish (295–454); 82 fasting, far below
+    // 227.
     expect(respiration(0.01) / 227).toBeGreaterThan(1.3);
     expect(respiration(0.01) / 227).toBeLessThan(2);
     expect(respiration(0.02)).toBeGreaterThan(respiration(0.01));

@@ -3,8 +3,13 @@ import { readFileSync } from 'node:fs';
 import { answerLine } from '../../src/tools/waterLine';
 
 export interface Answer {
-  pH: number; CO2_mg_L: number; DIC_mmol_L: number; NH3_fraction: number; H2S_fraction: number;
-  O2_saturation_mg_L: number; ionicStrength_mol_L: number;
+  pH: number;
+  CO2_mg_L: number;
+  DIC_mmol_L: number;
+  NH3_fraction: number;
+  H2S_fraction: number;
+  O2_saturation_mg_L: number;
+  ionicStrength_mol_L: number;
 }
 
 /** Answers one water; a refusal fails the test that asked. */
@@ -16,7 +21,9 @@ export function ask(water: Record<string, number>): Answer {
 
 /** Rows of a CSV file in tests/handbook/data, by column name. */
 export function table(name: string): Record<string, string>[] {
-  const [head, ...rows] = readFileSync(new URL(`./data/${name}`, import.meta.url), 'utf8').trim().split(/\r?\n/);
+  const [head, ...rows] = readFileSync(new URL(`./data/${name}`, import.meta.url), 'utf8')
+    .trim()
+    .split(/\r?\n/);
   const columns = head.split(',');
   return rows.map((row) => {
     const cells = row.split(',');

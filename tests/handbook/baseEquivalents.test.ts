@@ -1,5 +1,6 @@
-// What a gram of each base brings. Worked out from formula weights (IUPAC abridged); the neutralising values agree with SRAC and Boyd tables
-// (Ca(OH)2 135 %, CaCO3 100 %, from memory): derived. A copy of SRAC 4502 that has 53 g of baking soda raise 3785 L by 10 mg/L does not: 63.5 g.
+// What a gram of each base brings. Worked out from formula weights (IUPAC abridged); the neutralising values agree with SRAC and Boyd
+// tables (Ca(OH)2 135 %, CaCO3 100 %, from memory): derived. A copy of SRAC 4502 that has 53 g of baking soda raise 3785 L by 10 mg/L does
+// not: 63.5 g.
 import { describe, expect, it } from 'vitest';
 import { ALK, CA, IC, K, NA } from '../../src/model/components';
 import { contentTable } from '../../src/model/content';
@@ -13,10 +14,10 @@ import { apart } from './answers';
 /** base → g/mol, eq/mol, meq/g, g of alkalinity as CaCO3 per g, mol inorganic carbon per mol, its metal and g of it per mol */
 const TABLE: Record<Base, [number, number, number, number, number, number, number]> = {
   'Ca(OH)2': [74.093, 2, 26.99, 1.3508, 0, CA, 40.078],
-  KOH: [56.105, 1, 17.82, 0.8920, 0, K, 39.098],
-  CaCO3: [100.087, 2, 19.98, 1.0000, 1, CA, 40.078],
+  KOH: [56.105, 1, 17.82, 0.892, 0, K, 39.098],
+  CaCO3: [100.087, 2, 19.98, 1.0, 1, CA, 40.078],
   K2CO3: [138.205, 2, 14.47, 0.7242, 1, K, 78.196],
-  NaHCO3: [84.007, 1, 11.90, 0.5957, 1, NA, 22.990],
+  NaHCO3: [84.007, 1, 11.9, 0.5957, 1, NA, 22.99],
   KHCO3: [100.115, 1, 9.99, 0.4999, 1, K, 39.098],
 };
 /** g CaCO3 per eq */

@@ -8,7 +8,12 @@ import { Season } from '../../src/season/season';
 import type { DayChunk } from '../../src/season/trajectory';
 import { keptPlan } from '../season/plans';
 
-export interface Bench { stage: StageSpec; rig: Rig; days: number; change?: Partial<Plan> }
+export interface Bench {
+  stage: StageSpec;
+  rig: Rig;
+  days: number;
+  change?: Partial<Plan>;
+}
 
 /** A plan of one vessel in a rig, with a mature film. */
 export function benchPlan({ stage, rig, days, change }: Bench): Plan {
@@ -16,8 +21,18 @@ export function benchPlan({ stage, rig, days, change }: Bench): Plan {
 }
 
 /** Lives a plan day by day to its end, or to a day before; `each` sees the season after each day and that day's extents. */
-export function liveThrough(plan: Plan, each: (season: Season, extents: Float64Array) => void = () => undefined, untilDay = plan.days): Season {
-  return liveThroughChunks(plan, ({ extents }, season) => { each(season, extents); }, untilDay);
+export function liveThrough(
+  plan: Plan,
+  each: (season: Season, extents: Float64Array) => void = () => undefined,
+  untilDay = plan.days,
+): Season {
+  return liveThroughChunks(
+    plan,
+    ({ extents }, season) => {
+      each(season, extents);
+    },
+    untilDay,
+  );
 }
 
 /** As `liveThrough`, with the whole day: its hours, its events. */
@@ -31,7 +46,16 @@ export function liveThroughChunks(plan: Plan, each: (chunk: DayChunk, season: Se
 export const did = (extents: Float64Array, process: ProcessName, cell = 0): number => extents[cell * PROCESSES + ID[process]];
 
 /** Water that feeds a nitrifying film and lacks nothing it needs, with base to spare. */
-export const feedWater = (change: Composition): Composition => ({ pH: 7.5, alkalinity_meq_L: 6, O2_mg_L: 8, PO4_mgP_L: 2, SO4_mgS_L: 5, K_mg_L: 5, Ca_mg_L: 50, ...change });
+export const feedWater = (change: Composition): Composition => ({
+  pH: 7.5,
+  alkalinity_meq_L: 6,
+  O2_mg_L: 8,
+  PO4_mgP_L: 2,
+  SO4_mgS_L: 5,
+  K_mg_L: 5,
+  Ca_mg_L: 50,
+  ...change,
+});
 
 /** Much water over little film: the vessel stands near what flows in. 12 m² of media and 0.5 m² of wall. */
 export const mediaVessel: StageSpec = { id: 'media', kind: 'degassingTank', volume_m3: 0.1, media_m3: 0.02, air_L_min: 0 };
@@ -39,15 +63,21 @@ export const mediaVessel: StageSpec = { id: 'media', kind: 'degassingTank', volu
 /** Ammonia that a film oxidises on the last day, g N/m²/d, with what stands in the water, once `days` have passed. */
 export function nitrification(rig: Rig, days: number, change: Partial<Plan> = {}): { rate: number; season: Season; drift: number } {
   const rates: number[] = [];
-  const season = liveThrough(benchPlan({ stage: mediaVessel, rig, days, change }), (s, extents) => { rates.push(did(extents, 'nitritation') / s.runtime.assembly.cells[0].film); });
+  const season = liveThrough(benchPlan({ stage: mediaVessel, rig, days, change }), (s, extents) => {
+    rates.push(did(extents, 'nitritation') / s.runtime.assembly.cells[0].film);
+  });
   const rate = rates[rates.length - 1];
   return { rate, season, drift: Math.abs(rate / rates[Math.max(0, rates.length - 6)] - 1) };
 }
 
 export interface FishBench {
-  inflow: Composition; hold: Rig['hold']; days: number; fish: { species: Plan['fish'][number]['species']; number: number; mass_g: number };
+  inflow: Composition;
+  hold: Rig['hold'];
+  days: number;
+  fish: { species: Plan['fish'][number]['species']; number: number; mass_g: number };
   /** offered in three meals, g/d */
-  feed_g_d: number; flow_m3_d?: number;
+  feed_g_d: number;
+  flow_m3_d?: number;
 }
 
 /** Water of middling hardness and chloride that fish are kept in. */
@@ -56,9 +86,12 @@ const fishWater = (change: Composition): Composition => ({ alkalinity_meq_L: 2, 
 /** A cubic metre of fish in water that is renewed so fast that it stays what flows in; surfaces bare, no air given. */
 export function fishTankPlan({ inflow, hold, days, fish, feed_g_d, flow_m3_d = 500 }: FishBench): Plan {
   return benchPlan({
-    stage: { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 0 }, days, rig: { inflow: fishWater(inflow), flow_m3_d, hold },
+    stage: { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 0 },
+    days,
+    rig: { inflow: fishWater(inflow), flow_m3_d, hold },
     change: {
-      start: { water: 'source', biofilm: 'bare' }, fish: [{ tank: 'fish', day: 0, ...fish }],
+      start: { water: 'source', biofilm: 'bare' },
+      fish: [{ tank: 'fish', day: 0, ...fish }],
       actions: [{ day: 0, hour: 0, do: 'feed', tank: 'fish', g_d: feed_g_d, meals_h: [8, 12, 16] }],
     },
   });
@@ -71,7 +104,14 @@ export function fishTankPlan({ inflow, hold, days, fish, feed_g_d, flow_m3_d = 5
 export function standingAt(guess: Composition, hold: Rig['hold'], read: (water: Reading) => number, wanted: number): number {
   const keys = Object.keys(guess) as (keyof Composition)[];
   const key = keys[keys.length - 1];
-  const plan = fishTankPlan({ inflow: guess, hold, days: 1, fish: { species: 'tilapia', number: 1, mass_g: 1 }, feed_g_d: 0, flow_m3_d: 2000 });
+  const plan = fishTankPlan({
+    inflow: guess,
+    hold,
+    days: 1,
+    fish: { species: 'tilapia', number: 1, mass_g: 1 },
+    feed_g_d: 0,
+    flow_m3_d: 2000,
+  });
   const reading = (amount: number): number => {
     const season = liveThrough({ ...plan, fish: [], rig: plan.rig && { ...plan.rig, inflow: { ...plan.rig.inflow, [key]: amount } } });
     return read(readCell(season.runtime, season.state.y, 0));

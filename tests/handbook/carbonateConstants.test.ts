@@ -1,8 +1,16 @@
 // Constants of fresh water at zero ionic strength. Plummer & Busenberg 1982, Geochim. Cosmochim. Acta 46:1011–1040 (CO2, HCO3⁻, CO3²⁻);
 // phreeqc.dat (water); Emerson et al. 1975 (ammonium); Millero et al. 1988 (sulfide). Table worked out from the equations: derived. Beside
-// them other published forms: Weiss 1974 (CO2), Harned & Owen (water), Anthonisen et al. 1976 (ammonia), Skougstad et al. 1979 (CO2 from pH).
+// them other published forms: Weiss 1974 (CO2), Harned & Owen (water), Anthonisen et al. 1976 (ammonia), Skougstad et al. 1979 (CO2 from
+// pH).
 import { describe, expect, it } from 'vitest';
-import { ammoniumPKa, logBicarbonate, logCarbonDioxideSolubility, logCarbonicAcid, logWaterIonProduct, sulfidePK1 } from '../../src/model/equilibrium/constants';
+import {
+  ammoniumPKa,
+  logBicarbonate,
+  logCarbonDioxideSolubility,
+  logCarbonicAcid,
+  logWaterIonProduct,
+  sulfidePK1,
+} from '../../src/model/equilibrium/constants';
 import { apart, ask } from './answers';
 
 /** °C, log KH, log K1, log K2, log Kw, pKa of ammonium, pK1 of hydrogen sulfide */
@@ -19,8 +27,17 @@ const LAST_DIGIT = 1.01e-4;
 
 describe('the constants of fresh water', () => {
   it.each(TABLE)('at %i °C are those of their equations, to the fourth decimal', (T_C, KH, K1, K2, Kw, ammonium, sulfide) => {
-    const found = [logCarbonDioxideSolubility(T_C), logCarbonicAcid(T_C), logBicarbonate(T_C), logWaterIonProduct(T_C), ammoniumPKa(T_C), sulfidePK1(T_C)];
-    [KH, K1, K2, Kw, ammonium, sulfide].forEach((value, i) => { expect(Math.abs(found[i] - value), `column ${i}`).toBeLessThan(LAST_DIGIT); });
+    const found = [
+      logCarbonDioxideSolubility(T_C),
+      logCarbonicAcid(T_C),
+      logBicarbonate(T_C),
+      logWaterIonProduct(T_C),
+      ammoniumPKa(T_C),
+      sulfidePK1(T_C),
+    ];
+    [KH, K1, K2, Kw, ammonium, sulfide].forEach((value, i) => {
+      expect(Math.abs(found[i] - value), `column ${i}`).toBeLessThan(LAST_DIGIT);
+    });
   });
 
   it.each([5, 10, 15, 20, 25, 30])('at %i °C carbon dioxide dissolves as Weiss 1974 has it, within 0.002 of the logarithm', (T_C) => {

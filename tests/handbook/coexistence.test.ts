@@ -7,7 +7,11 @@ import { feedWater, nitrification } from './bench';
 
 describe('ammonia oxidisers and nitrite oxidisers in one film at 10 mg/L of ammonia nitrogen and 8 mg/L of oxygen', () => {
   it.each(['bare', 'seeded', 'mature'] as const)('live side by side 90 days after a %s start', (biofilm) => {
-    const { season } = nitrification({ inflow: feedWater({ TAN_mgN_L: 10.9 }), flow_m3_d: 24, hold: { T_C: 25, pH: 7.5, O2_mg_L: 8 } }, 90, { start: { water: 'source', biofilm } });
+    const { season } = nitrification(
+      { inflow: feedWater({ TAN_mgN_L: 10.9 }), flow_m3_d: 24, hold: { T_C: 25, pH: 7.5, O2_mg_L: 8 } },
+      90,
+      { start: { water: 'source', biofilm } },
+    );
     const { film } = season.runtime.assembly.cells[0];
     const water = readCell(season.runtime, season.state.y, 0);
     expect(water.TAN).toBeGreaterThan(9);

@@ -1,5 +1,6 @@
-// Davidson & Summerfelt 2005, Aquac. Eng. 33:47–61: at 0.0031 m³/s per m² of surface a radial-flow settler kept 77.9 ± 1.6 % of the solids of a trout
-// tank and a swirl separator 37.1 ± 3.3 %. The settler's class speeds and the two efficiencies are calibrated to it: this holds them there.
+// Davidson & Summerfelt 2005, Aquac. Eng. 33:47–61: at 0.0031 m³/s per m² of surface a radial-flow settler kept 77.9 ± 1.6 % of the solids
+// of a trout tank and a swirl separator 37.1 ± 3.3 %. The settler's class speeds and the two efficiencies are calibrated to it: this holds
+// them there.
 import { describe, expect, it } from 'vitest';
 import { kept, SURFACE_LOAD } from './settlerCases';
 

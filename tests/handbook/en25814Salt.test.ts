@@ -4,7 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { apart, ask } from './answers';
 
 /** °C, mg/L of oxygen less for each g/kg */
-const TABLE: [number, number][] = [[10, 0.0632], [20, 0.0475], [25, 0.0421], [30, 0.0371]];
+const TABLE: [number, number][] = [
+  [10, 0.0632],
+  [20, 0.0475],
+  [25, 0.0421],
+  [30, 0.0371],
+];
 
 describe('salt and oxygen', () => {
   it.each(TABLE)('at %i °C each g/kg of salt costs %f mg/L, within 15 %%', (T_C, factor) => {

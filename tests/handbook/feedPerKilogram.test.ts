@@ -1,7 +1,8 @@
 // What a kilogram of feed eaten turns into over three weeks in a tank, basal life and all, for each kind of fish. Oxygen 0.5–0.9 kg/kg is
 // what continuity gives; published are 0.25 for the fish alone and 0.4–0.5 for a whole loop (Timmons & Ebeling, from memory) against 1.25
-// when all of the feed is burnt (Boyd, Global Aquaculture Advocate). TAN: feed × protein × 0.092, 29.4 g at 32 % protein (same, from memory). Solids
-// 0.25 (0.2–0.4). Retained: N 20–45 % (20–30 Boyd; 43 Montanhini Neto & Ostrensky 2015), P 34 % (the same; 54 % in catfish, Strauch 2018).
+// when all of the feed is burnt (Boyd, Global Aquaculture Advocate). TAN: feed × protein × 0.092, 29.4 g at 32 % protein (same, from
+// memory). Solids 0.25 (0.2–0.4). Retained: N 20–45 % (20–30 Boyd; 43 Montanhini Neto & Ostrensky 2015), P 34 % (the same; 54 % in catfish,
+// Strauch 2018).
 import { describe, expect, it } from 'vitest';
 import { ATOM, FISH, IC, O2, P, SOLIDS, SS, TAN } from '../../src/model/components';
 import { contentTable, dryMass } from '../../src/model/content';
@@ -13,7 +14,8 @@ import { perKilogram } from './feedCases';
 const values = valuesWith();
 const content = contentTable(values);
 const solids = SOLIDS.flat();
-const NITROGEN = 1, PHOSPHORUS = 2;
+const NITROGEN = 1,
+  PHOSPHORUS = 2;
 
 describe.each(Object.keys(SPECIES) as SpeciesKind[])('a kilogram of feed eaten by %s', (species) => {
   const gives = perKilogram(species);
@@ -57,7 +59,10 @@ describe.each(Object.keys(SPECIES) as SpeciesKind[])('a kilogram of feed eaten b
   });
 
   it('is all accounted for in nitrogen and phosphorus', () => {
-    const wholes: [number, number][] = [[NITROGEN, values.matter.feedN], [PHOSPHORUS, values.matter.feedP]];
+    const wholes: [number, number][] = [
+      [NITROGEN, values.matter.feedN],
+      [PHOSPHORUS, values.matter.feedP],
+    ];
     for (const [element, fed] of wholes) {
       const out = [TAN, P, SS, FISH, ...solids].reduce((sum, row) => sum + gives(row) * content[row][element], 0);
       expect(Math.abs(out / (1000 * fed) - 1)).toBeLessThan(1e-9);

@@ -10,7 +10,12 @@ export const fit = (S: number): number => (1859 * (S - 0.07)) / (S + 1.93) / 100
 export function atRest(inflow: number): { S: number; rate: number } {
   const kept = keptPlan('nitrification-rig');
   // much water over little film: the tank stands near what flows in
-  const plan = { ...kept, days: 80, loop: [{ ...kept.loop[0], volume_m3: 0.1, media_m3: 0.02, air_L_min: 0 }], rig: kept.rig && { ...kept.rig, flow_m3_d: 24, inflow: { ...kept.rig.inflow, TAN_mgN_L: inflow } } };
+  const plan = {
+    ...kept,
+    days: 80,
+    loop: [{ ...kept.loop[0], volume_m3: 0.1, media_m3: 0.02, air_L_min: 0 }],
+    rig: kept.rig && { ...kept.rig, flow_m3_d: 24, inflow: { ...kept.rig.inflow, TAN_mgN_L: inflow } },
+  };
   const season = liveThrough(plan);
   const S = readCell(season.runtime, season.state.y, 0).TAN;
   return { S, rate: (24 * (inflow - S)) / season.runtime.assembly.cells[0].film };
@@ -19,7 +24,10 @@ export function atRest(inflow: number): { S: number; rate: number } {
 /** Rise of a mature film's rate for each °C, as a share of its rate at 20 °C. */
 export function perDegree(TAN_mgN_L: number, O2: (T_C: number) => number): number {
   const [cold, at20, warm] = [17, 20, 23].map((T_C) => {
-    const { rate, drift } = nitrification({ inflow: feedWater({ TAN_mgN_L }), flow_m3_d: 24, hold: { T_C, pH: 7.5, O2_mg_L: O2(T_C) } }, 150);
+    const { rate, drift } = nitrification(
+      { inflow: feedWater({ TAN_mgN_L }), flow_m3_d: 24, hold: { T_C, pH: 7.5, O2_mg_L: O2(T_C) } },
+      150,
+    );
     if (drift > 2e-3) throw new Error(`not at rest: ${drift}`);
     return rate;
   });
@@ -41,10 +49,16 @@ export function fallWith(clean: ReturnType<typeof nitrification>, ratio: number)
   return { fall: 1 - rate / clean.rate, drift };
 }
 
-/** g N/m²/d that a mature film takes where this much ammonia nitrogen stands, mg/L, at 27.2 °C unless told: by two runs and a line between them. */
+/**
+ * g N/m²/d that a mature film takes where this much ammonia nitrogen stands, mg/L, at 27.2 °C unless told: by two runs and a line between
+ * them.
+ */
 export function filmRate(standing: number, T_C = 27.2): number {
   const run = (inflow: number): [number, number] => {
-    const { rate, season } = nitrification({ inflow: feedWater({ TAN_mgN_L: inflow }), flow_m3_d: 24, hold: { T_C, pH: 7.5, O2_mg_L: 8 } }, 80);
+    const { rate, season } = nitrification(
+      { inflow: feedWater({ TAN_mgN_L: inflow }), flow_m3_d: 24, hold: { T_C, pH: 7.5, O2_mg_L: 8 } },
+      80,
+    );
     return [readCell(season.runtime, season.state.y, 0).TAN, rate];
   };
   const [a, b] = [run(standing * 1.1), run(standing * 1.5)];

@@ -18,7 +18,9 @@ const column = (process: 'fishGrowth' | 'fishExpenditure' | 'fishBasal', compone
 };
 const growing = fishAt(values, 'tilapia', 28).growing;
 const part = (process: 'eating' | 'fishBasal', component: number): number =>
-  (process === 'fishBasal' ? column(process, component) : growing * column('fishGrowth', component) + (1 - growing) * column('fishExpenditure', component));
+  process === 'fishBasal'
+    ? column(process, component)
+    : growing * column('fishGrowth', component) + (1 - growing) * column('fishExpenditure', component);
 /** Fish of 100 g eating 2.5 % a day: what basal respiration adds per gram eaten. */
 const basal = values.fish.tilapia.basal / 0.025;
 const perFeed = (component: number): number => part('eating', component) + basal * part('fishBasal', component);
@@ -48,7 +50,8 @@ describe('a kilogram of feed eaten', () => {
   });
 
   it('gives 0.2–0.4 kg of dry solids', () => {
-    const dry = [CF, CS, FF, FS, UF, US].reduce((sum, row) => sum + part('eating', row) * values.matter.organicDry, 0)
+    const dry =
+      [CF, CS, FF, FS, UF, US].reduce((sum, row) => sum + part('eating', row) * values.matter.organicDry, 0)
       + [CI, FI, UI].reduce((sum, row) => sum + part('eating', row) * values.matter.inertDry, 0);
     expect(dry).toBeGreaterThan(0.2);
     expect(dry).toBeLessThan(0.4);

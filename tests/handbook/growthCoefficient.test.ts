@@ -1,5 +1,6 @@
-// Thermal growth coefficient, 100 (W2^⅓ − W1^⅓)/(°C·d) (Iwama & Tautz 1981). A feed maker's page: 10 g to 350 g at 11 °C in 200 d is 0.222; trout
-// farms 0.13–0.20: published. Nile tilapia 79 to 814 g in 24 weeks at 28 °C, 0.107 (Rakocy et al. 2004; start mass from memory): derived.
+// Thermal growth coefficient, 100 (W2^⅓ − W1^⅓)/(°C·d) (Iwama & Tautz 1981). A feed maker's page: 10 g to 350 g at 11 °C in 200 d is 0.222;
+// trout farms 0.13–0.20: published. Nile tilapia 79 to 814 g in 24 weeks at 28 °C, 0.107 (Rakocy et al. 2004; start mass from memory):
+// derived.
 import { describe, expect, it } from 'vitest';
 import { apart } from './answers';
 import { growthCoefficient, grownTo } from './fishCases';

@@ -12,7 +12,13 @@ import { alive, comfortable } from './fishCases';
 const KINDS = Object.keys(SPECIES) as SpeciesKind[];
 const TOLERANCE = 0.02;
 
-interface Exposure { what: string; days: number; inflow: Composition; read: (water: Reading) => number; dose: number }
+interface Exposure {
+  what: string;
+  days: number;
+  inflow: Composition;
+  read: (water: Reading) => number;
+  dose: number;
+}
 
 /** The exposures of one species: what stands in the water all the while. */
 function exposures(species: SpeciesKind): Exposure[] {
@@ -21,10 +27,38 @@ function exposures(species: SpeciesKind): Exposure[] {
   const ammonia = { pH: 8, O2_mg_L: 7 };
   const sulfide = { pH: 7, O2_mg_L: 7 };
   return [
-    { what: 'un-ionised ammonia', days: 4, dose: f.nh3LC50, read: (w) => w.NH3, inflow: { ...ammonia, TAN_mgN_L: standingAt({ ...ammonia, TAN_mgN_L: 30 }, { T_C, O2_mg_L: 7 }, (w) => w.NH3, f.nh3LC50) } },
-    { what: 'nitrite at 20 mg/L of chloride', days: 4, dose: f.no2LC50Base + 20 * f.no2LC50Chloride, read: (w) => w.NO2, inflow: { pH: 7.5, O2_mg_L: 7, Cl_mg_L: 20, NO2_mgN_L: f.no2LC50Base + 20 * f.no2LC50Chloride } },
-    { what: 'hydrogen sulfide', days: 4, dose: f.h2sLC50, read: (w) => w.H2S, inflow: { ...sulfide, sulfide_mgS_L: standingAt({ ...sulfide, sulfide_mgS_L: 0.1 }, { T_C, O2_mg_L: 7 }, (w) => w.H2S, f.h2sLC50) } },
-    { what: 'carbon dioxide', days: 4, dose: f.co2LC50, read: (w) => w.CO2, inflow: { O2_mg_L: 7, alkalinity_meq_L: 4, DIC_mmol_L: standingAt({ O2_mg_L: 7, alkalinity_meq_L: 4, DIC_mmol_L: 7 }, { T_C, O2_mg_L: 7 }, (w) => w.CO2, f.co2LC50) } },
+    {
+      what: 'un-ionised ammonia',
+      days: 4,
+      dose: f.nh3LC50,
+      read: (w) => w.NH3,
+      inflow: { ...ammonia, TAN_mgN_L: standingAt({ ...ammonia, TAN_mgN_L: 30 }, { T_C, O2_mg_L: 7 }, (w) => w.NH3, f.nh3LC50) },
+    },
+    {
+      what: 'nitrite at 20 mg/L of chloride',
+      days: 4,
+      dose: f.no2LC50Base + 20 * f.no2LC50Chloride,
+      read: (w) => w.NO2,
+      inflow: { pH: 7.5, O2_mg_L: 7, Cl_mg_L: 20, NO2_mgN_L: f.no2LC50Base + 20 * f.no2LC50Chloride },
+    },
+    {
+      what: 'hydrogen sulfide',
+      days: 4,
+      dose: f.h2sLC50,
+      read: (w) => w.H2S,
+      inflow: { ...sulfide, sulfide_mgS_L: standingAt({ ...sulfide, sulfide_mgS_L: 0.1 }, { T_C, O2_mg_L: 7 }, (w) => w.H2S, f.h2sLC50) },
+    },
+    {
+      what: 'carbon dioxide',
+      days: 4,
+      dose: f.co2LC50,
+      read: (w) => w.CO2,
+      inflow: {
+        O2_mg_L: 7,
+        alkalinity_meq_L: 4,
+        DIC_mmol_L: standingAt({ O2_mg_L: 7, alkalinity_meq_L: 4, DIC_mmol_L: 7 }, { T_C, O2_mg_L: 7 }, (w) => w.CO2, f.co2LC50),
+      },
+    },
   ];
 }
 
@@ -34,7 +68,9 @@ describe.each(KINDS)('%s', (species) => {
   });
 
   it.each(exposures(species))('is halved by $what at $dose mg/L in $days days', ({ inflow, days, read, dose }) => {
-    const share = alive(species, inflow, days, (water) => { expect(Math.abs(read(water) / dose - 1)).toBeLessThan(TOLERANCE); });
+    const share = alive(species, inflow, days, (water) => {
+      expect(Math.abs(read(water) / dose - 1)).toBeLessThan(TOLERANCE);
+    });
     expect(Math.abs(share - 0.5)).toBeLessThan(0.03);
   });
 
@@ -47,14 +83,21 @@ describe.each(KINDS)('%s', (species) => {
   it('suffers less from half of it than half as much', () => {
     const f = valuesWith().fish[species];
     const pH = 8;
-    const inflow = (dose: number): Composition => ({ pH, O2_mg_L: 7, TAN_mgN_L: standingAt({ pH, O2_mg_L: 7, TAN_mgN_L: 30 }, { T_C: comfortable(species), O2_mg_L: 7 }, (w) => w.NH3, dose) });
+    const inflow = (dose: number): Composition => ({
+      pH,
+      O2_mg_L: 7,
+      TAN_mgN_L: standingAt({ pH, O2_mg_L: 7, TAN_mgN_L: 30 }, { T_C: comfortable(species), O2_mg_L: 7 }, (w) => w.NH3, dose),
+    });
     const [whole, half] = [f.nh3LC50, f.nh3LC50 / 2].map((dose) => -Math.log(alive(species, inflow(dose), 4)));
     expect(half).toBeLessThan(0.25 * whole);
   });
 });
 
 describe('Nile tilapia in nitrite', () => {
-  it.each([[28.18, 35], [44.67, 70]])('of %f mg/L at %f mg/L of chloride is halved in 4 days', (NO2_mgN_L, Cl_mg_L) => {
+  it.each([
+    [28.18, 35],
+    [44.67, 70],
+  ])('of %f mg/L at %f mg/L of chloride is halved in 4 days', (NO2_mgN_L, Cl_mg_L) => {
     expect(Math.abs(alive('tilapia', { pH: 7.5, O2_mg_L: 7, NO2_mgN_L, Cl_mg_L }, 4) - 0.5)).toBeLessThan(0.05);
   });
 
@@ -67,7 +110,16 @@ describe('Nile tilapia in nitrite', () => {
 describe('Nile tilapia in un-ionised ammonia', () => {
   it('have their 96 h median within the published 2.25–2.65 mg/L', () => {
     const pH = 8;
-    const share = (dose: number): number => alive('tilapia', { pH, O2_mg_L: 7, TAN_mgN_L: standingAt({ pH, O2_mg_L: 7, TAN_mgN_L: 30 }, { T_C: comfortable('tilapia'), O2_mg_L: 7 }, (w) => w.NH3, dose) }, 4);
+    const share = (dose: number): number =>
+      alive(
+        'tilapia',
+        {
+          pH,
+          O2_mg_L: 7,
+          TAN_mgN_L: standingAt({ pH, O2_mg_L: 7, TAN_mgN_L: 30 }, { T_C: comfortable('tilapia'), O2_mg_L: 7 }, (w) => w.NH3, dose),
+        },
+        4,
+      );
     expect(share(2.25)).toBeGreaterThan(0.5);
     expect(share(2.65)).toBeLessThan(0.5);
   });

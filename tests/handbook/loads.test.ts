@@ -1,7 +1,7 @@
-// What farms let go, worked by mass balance. Boyd & Queiroz, Global Aquaculture Advocate: 1000 kg of feed at 4.8 % N and 0.9 % P, FCR 1.9, fish of 25 % dry
-// matter at 9 % N and 2.7 % P: 36.2 kg N and 5.4 kg P (inputs published, result derived). FAO 589 App. 4, from memory: 20 g of feed × 0.32 × 0.16 × 0.61
-// × 1.2 = 0.75 g NH3/d, over 0.57 g/m²/d = 1.3 m² of film; advice is far more. Butterhead lettuce drinks 5.5 L a head (Conversa et al. 2004),
-// 300 L/kg dry (Nemali, Purdue): published.
+// What farms let go, worked by mass balance. Boyd & Queiroz, Global Aquaculture Advocate: 1000 kg of feed at 4.8 % N and 0.9 % P, FCR 1.9,
+// fish of 25 % dry matter at 9 % N and 2.7 % P: 36.2 kg N and 5.4 kg P (inputs published, result derived). FAO 589 App. 4, from memory: 20
+// g of feed × 0.32 × 0.16 × 0.61 × 1.2 = 0.75 g NH3/d, over 0.57 g/m²/d = 1.3 m² of film; advice is far more. Butterhead lettuce drinks 5.5
+// L a head (Conversa et al. 2004), 300 L/kg dry (Nemali, Purdue): published.
 import { describe, expect, it } from 'vitest';
 import { valuesWith } from '../../src/catalogue/values';
 import { runSeason } from '../../src/season/season';
@@ -43,7 +43,11 @@ describe('lettuce in a loop', () => {
   it('draws 0.25–0.36 L of new water for each gram it grows', () => {
     const kept = keptPlan('first-loop');
     const scores = (planted: boolean): ReturnType<typeof runSeason>['summary']['scores'] =>
-      runSeason({ ...kept, days: 35, loop: kept.loop.map((stage) => (planted || !stage.crop ? stage : { ...stage, crop: { ...stage.crop, plantedDay: 999 } })) }).summary.scores;
+      runSeason({
+        ...kept,
+        days: 35,
+        loop: kept.loop.map((stage) => (planted || !stage.crop ? stage : { ...stage, crop: { ...stage.crop, plantedDay: 999 } })),
+      }).summary.scores;
     const [planted, bare] = [scores(true), scores(false)];
     const { dryShare, transplant } = valuesWith().crops.lettuce;
     const bed = kept.loop.find(({ crop }) => crop !== undefined);

@@ -1,5 +1,5 @@
-// Monsees H. et al. 2017, doi 10.1111/are.13174: Nile tilapia over 30 days in 0, 10, 100, 500 and 1000 mg/L of nitrate nitrogen: harm to growth at
-// 1000, none up to 500. Published.
+// Monsees H. et al. 2017, doi 10.1111/are.13174: Nile tilapia over 30 days in 0, 10, 100, 500 and 1000 mg/L of nitrate nitrogen: harm to
+// growth at 1000, none up to 500. Published.
 import { describe, expect, it } from 'vitest';
 import { gainInNitrate } from './fishCases';
 

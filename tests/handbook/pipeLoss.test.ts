@@ -26,13 +26,21 @@ describe('head lost in a pipe', () => {
     expect(hydraulics.roughness.value).toBe(1.5e-6);
   });
 
-  it.each(TABLE)('%f L/h through %f mm over %f m: speed, and the loss by Darcy–Weisbach within 1 %% and the rounding', (L_h, mm, length_m, speed, darcy) => {
-    const diameter_m = mm / 1000;
-    expect(Math.abs(speed_m_s(flow_m3_d(L_h), diameter_m) - speed)).toBeLessThan(0.0051);
-    expect(Math.abs(headLoss_m(flow_m3_d(L_h), { length_m, diameter_m, fittings: 0 }, 20, h) - darcy)).toBeLessThan(HALF_PLACE_m + 0.01 * darcy);
-  });
+  it.each(TABLE)(
+    '%f L/h through %f mm over %f m: speed, and the loss by Darcy–Weisbach within 1 %% and the rounding',
+    (L_h, mm, length_m, speed, darcy) => {
+      const diameter_m = mm / 1000;
+      expect(Math.abs(speed_m_s(flow_m3_d(L_h), diameter_m) - speed)).toBeLessThan(0.0051);
+      expect(Math.abs(headLoss_m(flow_m3_d(L_h), { length_m, diameter_m, fittings: 0 }, 20, h) - darcy)).toBeLessThan(
+        HALF_PLACE_m + 0.01 * darcy,
+      );
+    },
+  );
 
-  it.each(TABLE)('%f L/h through %f mm over %f m: agrees with the other formula within 9 %%', (L_h, mm, length_m, _speed, _darcy, hazen) => {
-    expect(apart(headLoss_m(flow_m3_d(L_h), { length_m, diameter_m: mm / 1000, fittings: 0 }, 20, h), hazen)).toBeLessThan(0.09);
-  });
+  it.each(TABLE)(
+    '%f L/h through %f mm over %f m: agrees with the other formula within 9 %%',
+    (L_h, mm, length_m, _speed, _darcy, hazen) => {
+      expect(apart(headLoss_m(flow_m3_d(L_h), { length_m, diameter_m: mm / 1000, fittings: 0 }, 20, h), hazen)).toBeLessThan(0.09);
+    },
+  );
 });

@@ -8,7 +8,16 @@ import type { Season } from '../../src/season/season';
 import { benchPlan, did, liveThrough } from './bench';
 
 const AREA = 3; // m²
-const FULL: Composition = { alkalinity_meq_L: 1, NO3_mgN_L: 100, PO4_mgP_L: 30, K_mg_L: 150, Ca_mg_L: 80, Mg_mg_L: 40, SO4_mgS_L: 20, Fe_mg_L: 2 };
+const FULL: Composition = {
+  alkalinity_meq_L: 1,
+  NO3_mgN_L: 100,
+  PO4_mgP_L: 30,
+  K_mg_L: 150,
+  Ca_mg_L: 80,
+  Mg_mg_L: 40,
+  SO4_mgS_L: 20,
+  Fe_mg_L: 2,
+};
 
 /** g dry/m² of lettuce that lacks nothing, by light alone at 22 °C. @param dli mol/m²/d; @param start g dry/m², van Henten's */
 export function lettuceByLight(dli: number, start = 2.72, days = 35): number {
@@ -18,13 +27,30 @@ export function lettuceByLight(dli: number, start = 2.72, days = 35): number {
   return x;
 }
 
-export interface BedBench { kind: CropKind; plants_m2: number; days: number; pH: number; O2_mg_L: number; T_C: number; light_mol_m2_d?: number }
+export interface BedBench {
+  kind: CropKind;
+  plants_m2: number;
+  days: number;
+  pH: number;
+  O2_mg_L: number;
+  T_C: number;
+  light_mol_m2_d?: number;
+}
 
 /** A raft bed of one crop, planted once and cut when ripe where it comes again. */
 export function bedPlan({ kind, plants_m2, days, pH, O2_mg_L, T_C, light_mol_m2_d = 17 }: BedBench): Parameters<typeof liveThrough>[0] {
   const plan = benchPlan({
-    stage: { id: 'bed', kind: 'raftBed', area_m2: AREA, depth_m: 0.3, air_L_min: 0, crop: { kind, plants_m2, plantedDay: 0, replant: kind !== 'lettuce' } }, days,
-    rig: { inflow: { ...FULL, pH, O2_mg_L }, flow_m3_d: 10, hold: { T_C, pH, O2_mg_L } }, change: { start: { water: 'source', biofilm: 'bare' } },
+    stage: {
+      id: 'bed',
+      kind: 'raftBed',
+      area_m2: AREA,
+      depth_m: 0.3,
+      air_L_min: 0,
+      crop: { kind, plants_m2, plantedDay: 0, replant: kind !== 'lettuce' },
+    },
+    days,
+    rig: { inflow: { ...FULL, pH, O2_mg_L }, flow_m3_d: 10, hold: { T_C, pH, O2_mg_L } },
+    change: { start: { water: 'source', biofilm: 'bare' } },
   });
   return { ...plan, climate: { ...plan.climate, light_mol_m2_d, weather: 0 } };
 }
@@ -40,11 +66,18 @@ export function lettuceGrown(change: Partial<BedBench>): { leaf: number; root: n
 /** What a crop takes up, g/m²/d, from a day on. */
 export function uptake(bench: BedBench, fromDay: number): { N: number; P: number; K: number; Ca: number; dry: number } {
   const out = { N: 0, P: 0, K: 0, Ca: 0, dry: 0 };
-  const parts: [keyof typeof out, ProcessName][] = [['N', 'uptakeNitrate'], ['N', 'uptakeAmmonium'], ['P', 'uptakePhosphate'], ['K', 'uptakePotassium'], ['Ca', 'uptakeCalcium'], ['dry', 'leafGrowth']];
+  const parts: [keyof typeof out, ProcessName][] = [
+    ['N', 'uptakeNitrate'],
+    ['N', 'uptakeAmmonium'],
+    ['P', 'uptakePhosphate'],
+    ['K', 'uptakePotassium'],
+    ['Ca', 'uptakeCalcium'],
+    ['dry', 'leafGrowth'],
+  ];
   liveThrough(bedPlan(bench), (season, extents) => {
     if (season.day <= fromDay) return;
-    for (const [key, process] of parts) for (let cell = 0; cell < 3; cell++) out[key] += did(extents, process, cell) / AREA / (bench.days - fromDay);
+    for (const [key, process] of parts)
+      for (let cell = 0; cell < 3; cell++) out[key] += did(extents, process, cell) / AREA / (bench.days - fromDay);
   });
   return out;
 }
-

@@ -8,7 +8,12 @@ import { apart } from './answers';
 
 /** gas, mol/m³/Pa at 25 °C as printed, gas over water at 25 °C */
 const TABLE: [Gas, number, number][] = [
-  ['O2', 1.3e-5, 31], ['CO2', 3.3e-4, 1.2], ['H2S', 1.0e-3, 0.4], ['CH4', 1.4e-5, 29], ['NH3', 5.9e-1, 6.8e-4], ['N2', 6.4e-6, 63],
+  ['O2', 1.3e-5, 31],
+  ['CO2', 3.3e-4, 1.2],
+  ['H2S', 1.0e-3, 0.4],
+  ['CH4', 1.4e-5, 29],
+  ['NH3', 5.9e-1, 6.8e-4],
+  ['N2', 6.4e-6, 63],
 ];
 
 describe('solubility of gases at 25 °C', () => {

@@ -18,7 +18,13 @@ export function kept(kind: StageKind, load = SURFACE_LOAD, solids: typeof FRESH 
   const stage = { id: 'one', kind, volume_m3: 0.19, count: 1 };
   const floor = stageType(kind).cell(stage, RECORDED).floor;
   const plan = benchPlan({
-    stage, days: 2, rig: { inflow: { pH: 7.3, alkalinity_meq_L: 3, O2_mg_L: 8, PO4_mgP_L: 1, SO4_mgS_L: 10, Ca_mg_L: 50, K_mg_L: 5, ...solids }, flow_m3_d: load * floor, hold: { T_C: 14 } },
+    stage,
+    days: 2,
+    rig: {
+      inflow: { pH: 7.3, alkalinity_meq_L: 3, O2_mg_L: 8, PO4_mgP_L: 1, SO4_mgS_L: 10, Ca_mg_L: 50, K_mg_L: 5, ...solids },
+      flow_m3_d: load * floor,
+      hold: { T_C: 14 },
+    },
     change: { start: { water: 'source', biofilm: 'bare' }, actions: [{ every_d: 1, from: 1, do: 'drain', stage: 'one' }] },
   });
   const t = runSeason(plan);
@@ -28,13 +34,21 @@ export function kept(kind: StageKind, load = SURFACE_LOAD, solids: typeof FRESH 
 }
 
 /** Cuts of the day at which the bed's shape is taken anew: the first an hour after the solids went in. */
-const looks: Action[] = [{ day: 0, hour: 1, do: 'air', stage: 'jar', L_min: 0 }, { every_d: 1, hour: 12, do: 'air', stage: 'jar', L_min: 0 }];
+const looks: Action[] = [
+  { day: 0, hour: 1, do: 'air', stage: 'jar', L_min: 0 },
+  { every_d: 1, hour: 12, do: 'air', stage: 'jar', L_min: 0 },
+];
 
 /** 2 g/L of coarse fish solids left to settle in still water for a week: what has got out of them each midnight. */
 export function week(T_C: number): { phosphorus: number[]; ammonia: number[]; organics: number[]; setFree: number[]; left: number } {
   const plan = benchPlan({
-    stage: { id: 'jar', kind: 'radialFlowSettler', volume_m3: 0.19 }, days: 7,
-    rig: { inflow: { pH: 7.5, alkalinity_meq_L: 2, O2_mg_L: 8, Ca_mg_L: 50, SO4_mgS_L: 5, solidsCoarse_mg_L: 2000 }, flow_m3_d: 0, hold: { T_C } },
+    stage: { id: 'jar', kind: 'radialFlowSettler', volume_m3: 0.19 },
+    days: 7,
+    rig: {
+      inflow: { pH: 7.5, alkalinity_meq_L: 2, O2_mg_L: 8, Ca_mg_L: 50, SO4_mgS_L: 5, solidsCoarse_mg_L: 2000 },
+      flow_m3_d: 0,
+      hold: { T_C },
+    },
     change: { start: { water: 'source', biofilm: 'bare' }, actions: looks },
   });
   const out = { phosphorus: [] as number[], ammonia: [] as number[], organics: [] as number[], setFree: [] as number[], left: 0 };
@@ -52,20 +66,39 @@ export function week(T_C: number): { phosphorus: number[]; ammonia: number[]; or
 
 const VOLUME = 0.19; // m³
 
-export interface JarDay { nitrate: number; sulfide: number; sulfate: number; crossed: number; carried: number; made: number }
+export interface JarDay {
+  nitrate: number;
+  sulfide: number;
+  sulfate: number;
+  crossed: number;
+  carried: number;
+  made: number;
+}
 
 /** 1 g/L of fish solids on the floor of still water without oxygen, 24 °C; mg/L, and g S of each day. */
 export function jar(NO3_mgN_L: number): JarDay[] {
   const days: JarDay[] = [];
-  liveThrough(benchPlan({
-    stage: { id: 'jar', kind: 'radialFlowSettler', volume_m3: VOLUME }, days: 20,
-    rig: { inflow: { pH: 7.5, alkalinity_meq_L: 3, O2_mg_L: 0, Ca_mg_L: 50, SO4_mgS_L: 15, NO3_mgN_L, solidsCoarse_mg_L: 1000 }, flow_m3_d: 0, hold: { T_C: 24, O2_mg_L: 0 } },
-    change: { start: { water: 'source', biofilm: 'bare' }, actions: looks },
-  }), ({ state: { y } }, extents) => {
-    days.push({
-      nitrate: y[NO3] / VOLUME, sulfide: y[S2] / VOLUME, sulfate: y[SO4] / VOLUME,
-      crossed: did(extents, 'poreSulfideDiffusion'), carried: did(extents, 'poreSulfideGas'), made: did(extents, 'sludgeSulfate'),
-    });
-  });
+  liveThrough(
+    benchPlan({
+      stage: { id: 'jar', kind: 'radialFlowSettler', volume_m3: VOLUME },
+      days: 20,
+      rig: {
+        inflow: { pH: 7.5, alkalinity_meq_L: 3, O2_mg_L: 0, Ca_mg_L: 50, SO4_mgS_L: 15, NO3_mgN_L, solidsCoarse_mg_L: 1000 },
+        flow_m3_d: 0,
+        hold: { T_C: 24, O2_mg_L: 0 },
+      },
+      change: { start: { water: 'source', biofilm: 'bare' }, actions: looks },
+    }),
+    ({ state: { y } }, extents) => {
+      days.push({
+        nitrate: y[NO3] / VOLUME,
+        sulfide: y[S2] / VOLUME,
+        sulfate: y[SO4] / VOLUME,
+        crossed: did(extents, 'poreSulfideDiffusion'),
+        carried: did(extents, 'poreSulfideGas'),
+        made: did(extents, 'sludgeSulfate'),
+      });
+    },
+  );
   return days;
 }

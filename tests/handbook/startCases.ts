@@ -8,15 +8,21 @@ import { keptPlan } from '../season/plans';
 export function ripening(biofilm: Plan['start']['biofilm'], water_C: number): { ammonia: number; nitrite: number; ripe: number } {
   const kept = keptPlan('first-loop');
   const t = runSeason({
-    ...kept, days: 80, climate: { ...kept.climate, water_C, weather: 0 }, start: { water: 'source', biofilm },
+    ...kept,
+    days: 80,
+    climate: { ...kept.climate, water_C, weather: 0 },
+    start: { water: 'source', biofilm },
     loop: [
-      { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 40 }, { id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 },
-      { id: 'media', kind: 'degassingTank', volume_m3: 0.3, media_m3: 0.15, air_L_min: 40 }, { id: 'sump', kind: 'sump', volume_m3: 0.4 },
+      { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 40 },
+      { id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 },
+      { id: 'media', kind: 'degassingTank', volume_m3: 0.3, media_m3: 0.15, air_L_min: 40 },
+      { id: 'sump', kind: 'sump', volume_m3: 0.4 },
       { id: 'pump', kind: 'returnPump', flow_m3_h: 1.5 },
     ],
     fish: [{ tank: 'fish', species: 'tilapia', number: 40, mass_g: 50, day: 0 }],
     actions: [
-      { day: 0, hour: 0, do: 'feed', tank: 'fish', g_d: 40, meals_h: [8, 12, 16] }, { every_d: 1, from: 1, hour: 9, do: 'drain', stage: 'settler' },
+      { day: 0, hour: 0, do: 'feed', tank: 'fish', g_d: 40, meals_h: [8, 12, 16] },
+      { every_d: 1, from: 1, hour: 9, do: 'drain', stage: 'settler' },
       { day: 1, hour: 0, do: 'base', g_d: 25, targetPH: 7.4, base: 'KHCO3' },
     ],
   });

@@ -1,6 +1,6 @@
-// How a loop with fish in it ripens. FAO 589 (Somerville et al. 2014), from memory: 25–40 days at 24–26 °C from a bare start; KSU aquaponics
-// manual s. 6.6: 6–8 weeks; Timmons & Ebeling and SRAC 452, from memory: ammonia peaks near day 12–14 and nitrite near day 26–30 at
-// 20–25 °C. The number of first settlers in the model is calibrated on the last, so these are held loosely.
+// How a loop with fish in it ripens. FAO 589 (Somerville et al. 2014), from memory: 25–40 days at 24–26 °C from a bare start; KSU
+// aquaponics manual s. 6.6: 6–8 weeks; Timmons & Ebeling and SRAC 452, from memory: ammonia peaks near day 12–14 and nitrite near day 26–30
+// at 20–25 °C. The number of first settlers in the model is calibrated on the last, so these are held loosely.
 import { describe, expect, it } from 'vitest';
 import { ripening } from './startCases';
 
@@ -9,7 +9,10 @@ describe('a loop with bare surfaces', () => {
   const mild = ripening('bare', 25);
   const warm = ripening('bare', 26);
 
-  it.each([[20, cool], [26, warm]] as const)('at %i °C sees its ammonia peak before its nitrite', (_T_C, { ammonia, nitrite }) => {
+  it.each([
+    [20, cool],
+    [26, warm],
+  ] as const)('at %i °C sees its ammonia peak before its nitrite', (_T_C, { ammonia, nitrite }) => {
     expect(nitrite).toBeGreaterThan(ammonia + 4);
   });
 

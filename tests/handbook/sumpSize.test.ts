@@ -1,5 +1,6 @@
 // The size of a sump, worked by geometry: water held above the outlets and in the pipes must fit into it, with what the pump needs besides.
-// Example of the handbook, flag derived: a flood bed of 4 m², 0.25 m deep, 40 % voids; a tank of 1 m² that stands 3 cm over its lip; 10 L in pipes.
+// Example of the handbook, flag derived: a flood bed of 4 m², 0.25 m deep, 40 % voids; a tank of 1 m² that stands 3 cm over its lip; 10 L
+// in pipes.
 import { describe, expect, it } from 'vitest';
 import { drainDown_m3, sumpLacks_m3 } from '../../src/model/hydraulics/drainDown';
 import { leastWater_m3 } from '../../src/model/hydraulics/pump';

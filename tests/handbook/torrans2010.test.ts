@@ -1,5 +1,6 @@
-// Torrans E.L. 2010 (USDA ARS abstract): channel catfish in ponds eat less where the night's lowest oxygen falls under 3.0 mg/L; at a lowest
-// of 1.7 mg/L they eat 45 % less. Published. Here oxygen is steady, day and night; fed in a night's want the model's catfish would not remember it.
+// Torrans E.L. 2010 (USDA ARS abstract): channel catfish in ponds eat less where the night's lowest oxygen falls under 3.0 mg/L; at a
+// lowest of 1.7 mg/L they eat 45 % less. Published. Here oxygen is steady, day and night; fed in a night's want the model's catfish would
+// not remember it.
 import { describe, expect, it } from 'vitest';
 import { eatenAt } from './fishCases';
 

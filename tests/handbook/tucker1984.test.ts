@@ -37,10 +37,13 @@ const CACO3_MG_PER_MEQ = 50.043;
 const lastDigit = (text: string): number => 1 / 10 ** (text.split('.')[1] ?? '').length;
 
 describe('carbon dioxide from pH and alkalinity', () => {
-  it.each(TABLE)('%s: at pH %f and %f °C each mg/L of alkalinity goes with %s mg/L, within 1.5 %% or the last digit', (_id, pH, T_C, factor) => {
-    const alkalinity_meq_L = 100 / CACO3_MG_PER_MEQ;
-    const found = ask({ T_C, pH, alkalinity_meq_L, ionicStrength_mol_L: 0 }).CO2_mg_L / 100;
-    const tolerance = Math.max(0.015 * Number(factor), lastDigit(factor));
-    expect(Math.abs(found - Number(factor))).toBeLessThanOrEqual(tolerance);
-  });
+  it.each(TABLE)(
+    '%s: at pH %f and %f °C each mg/L of alkalinity goes with %s mg/L, within 1.5 %% or the last digit',
+    (_id, pH, T_C, factor) => {
+      const alkalinity_meq_L = 100 / CACO3_MG_PER_MEQ;
+      const found = ask({ T_C, pH, alkalinity_meq_L, ionicStrength_mol_L: 0 }).CO2_mg_L / 100;
+      const tolerance = Math.max(0.015 * Number(factor), lastDigit(factor));
+      expect(Math.abs(found - Number(factor))).toBeLessThanOrEqual(tolerance);
+    },
+  );
 });

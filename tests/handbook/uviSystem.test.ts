@@ -1,6 +1,7 @@
-// The commercial raft system of the University of the Virgin Islands, 2002–2006. Rakocy et al., EcoSymposium paper and slides (volumes, flow, retention,
-// removal by the rafts); Rakocy et al. 2004, ISTA-6: last 20 harvests of Nile tilapia 61.5 kg/m³ of 813.8 g, 98.3 % alive, FCR 1.7, 4.16 t/yr: published.
-// Mean water TAN 2.2, NO2-N 0.7, NO3-N 42 mg/L, DO 6–7, solids under 10 mg/L in the rafts: reviews, from memory, little trusted.
+// The commercial raft system of the University of the Virgin Islands, 2002–2006. Rakocy et al., EcoSymposium paper and slides (volumes,
+// flow, retention, removal by the rafts); Rakocy et al. 2004, ISTA-6: last 20 harvests of Nile tilapia 61.5 kg/m³ of 813.8 g, 98.3 % alive,
+// FCR 1.7, 4.16 t/yr: published. Mean water TAN 2.2, NO2-N 0.7, NO3-N 42 mg/L, DO 6–7, solids under 10 mg/L in the rafts: reviews, from
+// memory, little trusted.
 import { describe, expect, it } from 'vitest';
 import { designOf } from '../../src/season/design';
 import { keptPlan } from '../season/plans';
@@ -12,7 +13,11 @@ describe('its water', () => {
   const design = designOf(keptPlan('commercial-raft'), RECORDED);
   const minutes = (id: string): number => design.stages.find((stage) => stage.id === id)?.retention_min ?? NaN;
 
-  it.each([['fish', 1.37 * 60], ['clarifiers', 20], ['rafts', 2.98 * 60]])('stays in the %s for %f minutes, within 2 %%', (id, published) => {
+  it.each([
+    ['fish', 1.37 * 60],
+    ['clarifiers', 20],
+    ['rafts', 2.98 * 60],
+  ])('stays in the %s for %f minutes, within 2 %%', (id, published) => {
     expect(apart(minutes(id), published)).toBeLessThan(0.02);
   });
 
@@ -22,9 +27,10 @@ describe('its water', () => {
   });
 });
 
-// 17.4 kg a day: the feed of the published basil trial (81.4 g/m²/d, Acta Hort.), and what an FCR of 1.7 makes of the gain without the fingerlings
-// stocked; with them it would be 19.4. Air is not published in L/min: with 500 to a tank in place of 700 a sixth of the fish die after meals.
-// The model's roots (what they catch and drop, and how much of it hurts them) are calibrated on this system, so that it can stand at all.
+// 17.4 kg a day: the feed of the published basil trial (81.4 g/m²/d, Acta Hort.), and what an FCR of 1.7 makes of the gain without the
+// fingerlings stocked; with them it would be 19.4. Air is not published in L/min: with 500 to a tank in place of 700 a sixth of the fish
+// die after meals. The model's roots (what they catch and drop, and how much of it hurts them) are calibrated on this system, so that it
+// can stand at all.
 describe('four staggered tanks of Nile tilapia over 24 weeks, at 17.4 kg of feed a day', () => {
   const lived = liveRafts(0.9, 170);
 
@@ -52,22 +58,29 @@ describe('four staggered tanks of Nile tilapia over 24 weeks, at 17.4 kg of feed
   });
 
   it('find nitrate near 42 mg/L, within a factor of two', () => {
-    // The model 80: what burns deep in the clumps of the mats and on the roots is calibrated on it. Mats cleaned every third day would leave 93,
-    // and a roof over the system, without rain, 108.
+    // The model 80: what burns deep in the clumps of the mats and on the roots is calibrated on it. Mats cleaned every third day would
+    // leave 93, and a roof over the system, without rain, 108.
     expect(Math.abs(Math.log2(lived.mean('fish', 'NO3_mgN_L') / 42))).toBeLessThan(1);
   });
 
   it('find all that dissolves two to three times as concentrated, calcium six times', () => {
-    // Reviews, from memory: phosphorus 8.2, potassium 45, magnesium 6.5, calcium 12 mg/L; the model 18, 112, 14, 71. Magnesium, which no gas takes and
-    // plants hardly, tells that the water of that system was renewed about twice as fast as the 1.5 % a day and the rain do; or its feed held less.
-    for (const [variable, said, most] of [['PO4_mgP_L', 8.2, 3], ['K_mg_L', 45, 3], ['Mg_mg_L', 6.5, 3], ['Ca_mg_L', 12, 7]] as const) {
+    // Reviews, from memory: phosphorus 8.2, potassium 45, magnesium 6.5, calcium 12 mg/L; the model 18, 112, 14, 71. Magnesium, which no
+    // gas takes and plants hardly, tells that the water of that system was renewed about twice as fast as the 1.5 % a day and the rain do;
+    // or its feed held less.
+    for (const [variable, said, most] of [
+      ['PO4_mgP_L', 8.2, 3],
+      ['K_mg_L', 45, 3],
+      ['Mg_mg_L', 6.5, 3],
+      ['Ca_mg_L', 12, 7],
+    ] as const) {
       expect(lived.mean('fish', variable) / said, variable).toBeGreaterThan(1);
       expect(lived.mean('fish', variable) / said, variable).toBeLessThan(most);
     }
   });
 
   it('lose a third of the nitrogen fed as gas, though no stage is there for it', () => {
-    // No figure is published for this system. To hold nitrate at 42 mg/L near half would have to go: what leaves with water and crop is known.
+    // No figure is published for this system. To hold nitrate at 42 mg/L near half would have to go: what leaves with water and crop is
+    // known.
     expect(lived.denitrified).toBeGreaterThan(0.28);
     expect(lived.denitrified).toBeLessThan(0.4);
   });

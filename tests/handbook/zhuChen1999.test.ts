@@ -11,6 +11,8 @@ describe('a mature nitrifying film at 27.2 °C', () => {
     // inflow that leaves about the target in the tank, by the published rate
     const film = 12.5;
     const { S, rate } = atRest(target + (fit(target) * film) / 24);
-    expect(Math.abs(rate / fit(S) - 1), `${rate.toFixed(3)} against ${fit(S).toFixed(3)} g/m²/d at ${S.toFixed(2)} mg/L`).toBeLessThan(TOLERANCE);
+    expect(Math.abs(rate / fit(S) - 1), `${rate.toFixed(3)} against ${fit(S).toFixed(3)} g/m²/d at ${S.toFixed(2)} mg/L`).toBeLessThan(
+      TOLERANCE,
+    );
   });
 });

@@ -13,7 +13,8 @@ describe('warmth and a mature nitrifying film', () => {
   });
 
   it('adds 0.8–1.4 % where ammonia is plenty (10 mg/L) and oxygen scarce (1 and 2 mg/L)', () => {
-    // the model: 1.1 and 1.3 %. Both numbers of the paper are parameters of the film's room; which of them rules where comes out of its two limits.
+    // the model: 1.1 and 1.3 %. Both numbers of the paper are parameters of the film's room; which of them rules where comes out of its two
+    // limits.
     for (const O2 of [1, 2]) {
       const rise = perDegree(10.6, () => O2);
       expect(rise).toBeGreaterThan(0.008);

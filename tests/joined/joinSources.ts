@@ -3,12 +3,17 @@ import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { build, type Plugin, type PluginOption } from 'vite';
 
-const ENGINE = /[\\/]src[\\/](?:(?:numerics|model|season|lessons)[\\/]|catalogue[\\/](?:[^\\/]+|[^\\/]+[\\/][^\\/]+[\\/](?:kind|science|constants))\.ts$)/;
+const ENGINE =
+  /[\\/]src[\\/](?:(?:numerics|model|season|lessons)[\\/]|catalogue[\\/](?:[^\\/]+|[^\\/]+[\\/][^\\/]+[\\/](?:kind|science|constants))\.ts$)/;
 /** Two folders deep, as its sources are: they read lessons and examples by address from there. */
 const PLACE = join('node_modules', '.joined');
 
 /** `season/plan.ts` as `season.plan`: all in one folder. */
-const nameOf = (path: string): string => path.replace(/\.tsx?$/, '').split(sep).join('.');
+const nameOf = (path: string): string =>
+  path
+    .replace(/\.tsx?$/, '')
+    .split(sep)
+    .join('.');
 
 /** The modules of src by their paths, each under the name of its joined file. */
 function modulesOf(src: string): Record<string, string> {
@@ -25,16 +30,30 @@ export function joinSources(root: string, plugins: PluginOption[]): Plugin {
   const place = join(root, PLACE);
   let joined: Promise<unknown> | undefined;
   let on = true;
-  const joinOnce = (): Promise<unknown> => joined ??= build({
-    configFile: false, root, logLevel: 'error', publicDir: false, plugins,
-    build: {
-      ssr: true, outDir: place, emptyOutDir: true, minify: false, target: 'esnext', sourcemap: true,
-      rolldownOptions: {
-        input: modulesOf(src),
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name].mjs', codeSplitting: { groups: [{ name: 'engine', test: ENGINE }] } },
+  const joinOnce = (): Promise<unknown> =>
+    (joined ??= build({
+      configFile: false,
+      root,
+      logLevel: 'error',
+      publicDir: false,
+      plugins,
+      build: {
+        ssr: true,
+        outDir: place,
+        emptyOutDir: true,
+        minify: false,
+        target: 'esnext',
+        sourcemap: true,
+        rolldownOptions: {
+          input: modulesOf(src),
+          output: {
+            entryFileNames: '[name].mjs',
+            chunkFileNames: '[name].mjs',
+            codeSplitting: { groups: [{ name: 'engine', test: ENGINE }] },
+          },
+        },
       },
-    },
-  });
+    }));
   return {
     name: 'join-sources',
     enforce: 'pre',

@@ -2,7 +2,13 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Longest first; all others follow as they come. */
-const LONG = ['tests/levels/levels.test.ts', 'tests/season/accuracy.test.ts', 'tests/season/determinism.test.ts', 'tests/season/claims.test.ts', 'tests/season/anyLoop.test.ts'];
+const LONG = [
+  'tests/levels/levels.test.ts',
+  'tests/season/accuracy.test.ts',
+  'tests/season/determinism.test.ts',
+  'tests/season/claims.test.ts',
+  'tests/season/anyLoop.test.ts',
+];
 
 function placeOf(file: string): number {
   const place = LONG.findIndex((long) => file.endsWith(long));

@@ -13,10 +13,22 @@ describe('stages that stand elsewhere', () => {
 });
 
 describe('the outcome', () => {
-  const choices = [{ key: 'less', text: 'Less', below: 0.9 }, { key: 'same', text: 'Same', atLeast: 0.9, below: 1.1 }, { key: 'more', text: 'More', atLeast: 1.1 }];
+  const choices = [
+    { key: 'less', text: 'Less', below: 0.9 },
+    { key: 'same', text: 'Same', atLeast: 0.9, below: 1.1 },
+    { key: 'more', text: 'More', atLeast: 1.1 },
+  ];
 
   it('is the band of right ÷ left, and none where there is no number', () => {
-    expect([[4, 2], [4, 4], [4, 4.4], [0, 0], [Number.NaN, 1]].map(([left, right]) => outcomeOf(left, right, choices).choice)).toEqual(['less', 'same', 'more', null, null]);
+    expect(
+      [
+        [4, 2],
+        [4, 4],
+        [4, 4.4],
+        [0, 0],
+        [Number.NaN, 1],
+      ].map(([left, right]) => outcomeOf(left, right, choices).choice),
+    ).toEqual(['less', 'same', 'more', null, null]);
   });
 });
 

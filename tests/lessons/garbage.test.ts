@@ -41,40 +41,60 @@ function parses(text: string): boolean {
 
 describe('the gates', () => {
   test('answer any JSON value with problems', () => {
-    fc.assert(fc.property(fc.jsonValue(), (value) => {
-      for (const read of [readPlan(JSON.stringify(value)), readLesson(JSON.stringify(value))]) {
-        if ('problems' in read) sound(read.problems);
-        else throw new Error('a random value was taken for a plan');
-      }
-    }), { numRuns: 300 });
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        for (const read of [readPlan(JSON.stringify(value)), readLesson(JSON.stringify(value))]) {
+          if ('problems' in read) sound(read.problems);
+          else throw new Error('a random value was taken for a plan');
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 
   test('answer any text', () => {
-    fc.assert(fc.property(fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'{}[]",:0-1.eE\\u truefalsn\n') })), (text) => {
-      for (const read of [readPlan(text), readLesson(text)]) if ('problems' in read) sound(read.problems);
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'{}[]",:0-1.eE\\u truefalsn\n') })), (text) => {
+        for (const read of [readPlan(text), readLesson(text)]) if ('problems' in read) sound(read.problems);
+      }),
+      { numRuns: 500 },
+    );
   });
 
   test('answer a sound plan with any one place replaced by anything', () => {
     const plan = soundPlan();
-    fc.assert(fc.property(fc.constantFrom(...pathsOf(plan)), fc.jsonValue(), (path, value) => {
-      const read = readPlan(JSON.stringify(changed(plan, path, value as Json)));
-      if ('problems' in read) sound(read.problems);
-      else expect(read.plan.format).toBe('loopwright.plan/2');
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(fc.constantFrom(...pathsOf(plan)), fc.jsonValue(), (path, value) => {
+        const read = readPlan(JSON.stringify(changed(plan, path, value as Json)));
+        if ('problems' in read) sound(read.problems);
+        else expect(read.plan.format).toBe('loopwright.plan/2');
+      }),
+      { numRuns: 500 },
+    );
   });
 
   test('answer a sound lesson with any one place replaced by anything', () => {
     const lesson = soundLesson();
-    fc.assert(fc.property(fc.constantFrom(...pathsOf(lesson)), fc.jsonValue(), (path, value) => {
-      const read = readLesson(JSON.stringify(changed(lesson, path, value as Json)));
-      if ('problems' in read) sound(read.problems);
-    }), { numRuns: 300 });
+    fc.assert(
+      fc.property(fc.constantFrom(...pathsOf(lesson)), fc.jsonValue(), (path, value) => {
+        const read = readLesson(JSON.stringify(changed(lesson, path, value as Json)));
+        if ('problems' in read) sound(read.problems);
+      }),
+      { numRuns: 300 },
+    );
   });
 
   test('answer very deep nesting and very long texts, at once', { timeout: 5_000 }, () => {
     const deep = '['.repeat(200_000);
-    for (const text of [`{"title": "${'\\\\'.repeat(450_000)}`, `["${'x'.repeat(990_000)}"]`, '"\\"'.repeat(200_000), '// '.repeat(300_000), deep, `${deep}${']'.repeat(200_000)}`, '{"loop":'.repeat(100_000)]) {
+    for (const text of [
+      `{"title": "${'\\\\'.repeat(450_000)}`,
+      `["${'x'.repeat(990_000)}"]`,
+      '"\\"'.repeat(200_000),
+      '// '.repeat(300_000),
+      deep,
+      `${deep}${']'.repeat(200_000)}`,
+      '{"loop":'.repeat(100_000),
+    ]) {
       const read = readPlan(text);
       sound('problems' in read ? read.problems : []);
       withLines(text, 'problems' in read ? read.problems : []);
@@ -98,7 +118,7 @@ describe('the gates', () => {
     expect(lines[38]).toBe(3);
   });
 
-  test('refuse keys that reach for an object\'s inside', () => {
+  test("refuse keys that reach for an object's inside", () => {
     const read = readPlan(`{"__proto__": {"days": 3}, ${JSON.stringify(soundPlan()).slice(1)}`);
     expect('problems' in read && read.problems.map((problem) => problem.path)).toEqual(['__proto__']);
   });
@@ -106,17 +126,52 @@ describe('the gates', () => {
 
 describe('the place where a text stops being JSON', () => {
   test('is found exactly where the text is no JSON', () => {
-    const noise = fc.string({ unit: fc.constantFrom('{', '}', '[', ']', '"', ',', ':', '0', '-', '1', '.', 'e', '\\', 'u', 'true', 'null', ' ', '\n', 'é', '\u0001') });
+    const noise = fc.string({
+      unit: fc.constantFrom(
+        '{',
+        '}',
+        '[',
+        ']',
+        '"',
+        ',',
+        ':',
+        '0',
+        '-',
+        '1',
+        '.',
+        'e',
+        '\\',
+        'u',
+        'true',
+        'null',
+        ' ',
+        '\n',
+        'é',
+        '\u0001',
+      ),
+    });
     const spoilt = fc.tuple(fc.json(), fc.nat(), fc.constantFrom('', ',', '"', '}', '0', '\\')).map(([text, at, put]) => {
       const cut = at % (text.length + 1);
       return text.slice(0, cut) + put + text.slice(cut + 1);
     });
-    fc.assert(fc.property(fc.oneof(noise, fc.json(), spoilt), (text) => {
-      expect(jsonFault(text) === null).toBe(parses(text));
-    }), { numRuns: 3000 });
+    fc.assert(
+      fc.property(fc.oneof(noise, fc.json(), spoilt), (text) => {
+        expect(jsonFault(text) === null).toBe(parses(text));
+      }),
+      { numRuns: 3000 },
+    );
   });
 
-  test.each([['{"a": 1', 7, 'json.commaOrBrace'], ['[1 2]', 3, 'json.commaOrBracket'], ['{"a" 1}', 5, 'json.colon'], ['[1,]', 3, 'json.value'], ['{} x', 3, 'json.end'], ['["a', 3, 'json.closingQuote'], ["{'a': 1}", 1, 'json.key'], ['01', 1, 'json.end']])('%s fails at %i', (text, offset, expected) => {
+  test.each([
+    ['{"a": 1', 7, 'json.commaOrBrace'],
+    ['[1 2]', 3, 'json.commaOrBracket'],
+    ['{"a" 1}', 5, 'json.colon'],
+    ['[1,]', 3, 'json.value'],
+    ['{} x', 3, 'json.end'],
+    ['["a', 3, 'json.closingQuote'],
+    ["{'a': 1}", 1, 'json.key'],
+    ['01', 1, 'json.end'],
+  ])('%s fails at %i', (text, offset, expected) => {
     expect(jsonFault(text)).toEqual({ offset, expected });
   });
 });

@@ -16,11 +16,20 @@ const TEXT = `{
     [3]], "odd key": true
 }`;
 
-const lineOf = (path: string, text = TEXT): number | undefined => withLines(text, [{ path, got: { code: 'nothing' }, expected: { code: 'name' } }])[0].line;
+const lineOf = (path: string, text = TEXT): number | undefined =>
+  withLines(text, [{ path, got: { code: 'nothing' }, expected: { code: 'name' } }])[0].line;
 
 describe('the line of a problem', () => {
   it.each([
-    ['title', 2], ['plan', 3], ['plan.days', 3], ['plan.loop', 4], ['plan.loop[0]', 5], ['plan.loop[0].volume_m3', 5], ['plan.loop[1].volume_m3', 7], ['marks[1][0]', 10], ['["odd key"]', 10],
+    ['title', 2],
+    ['plan', 3],
+    ['plan.days', 3],
+    ['plan.loop', 4],
+    ['plan.loop[0]', 5],
+    ['plan.loop[0].volume_m3', 5],
+    ['plan.loop[1].volume_m3', 7],
+    ['marks[1][0]', 10],
+    ['["odd key"]', 10],
   ])('%s stands at line %i', (path, line) => {
     expect(lineOf(path)).toBe(line);
   });

@@ -11,11 +11,35 @@ import type { Scores } from '../../src/season/trajectory';
 import { stageReading } from '../../src/season/stageReading';
 import { scoresOf, tinySeason } from '../tools/tinySeason';
 
-const lesson = { given: ['fish', 'rafts', 'pump'], plan: withDefaults({ format: 'loopwright.plan/2', loop: [{ id: 'fish', kind: 'fishTank' }] }), scoring: { plantsWeight: 0.25, marks: [{ fishHealth: 40, harvest: 30 }, { fishHealth: 60, harvest: 50 }, { fishHealth: 80, harvest: 70 }] } };
-const grown = (plants_kg: number, gain_kg: number, fishHealth: number) => ({ ...scoresOf({ fishHealth }), plants_kg, gain_kg, plantsIdeal_kg: 10, gainIdeal_kg: 5 });
+const lesson = {
+  given: ['fish', 'rafts', 'pump'],
+  plan: withDefaults({ format: 'loopwright.plan/2', loop: [{ id: 'fish', kind: 'fishTank' }] }),
+  scoring: {
+    plantsWeight: 0.25,
+    marks: [
+      { fishHealth: 40, harvest: 30 },
+      { fishHealth: 60, harvest: 50 },
+      { fishHealth: 80, harvest: 70 },
+    ],
+  },
+};
+const grown = (plants_kg: number, gain_kg: number, fishHealth: number) => ({
+  ...scoresOf({ fishHealth }),
+  plants_kg,
+  gain_kg,
+  plantsIdeal_kg: 10,
+  gainIdeal_kg: 5,
+});
 
-const shows = (more: Partial<Consequence>): Consequence => ({ stage: 'fish', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0, ...more });
-const marksFor = (scores: Scores, from: Pick<Lesson, 'scoring' | 'given' | 'plan'>, order = ['fish', 'rafts', 'pump']): number => marksOf(scores, tinySeason(), order, from);
+const shows = (more: Partial<Consequence>): Consequence => ({
+  stage: 'fish',
+  variable: 'TAN_mgN_L',
+  statistic: 'max',
+  fromDay: 0,
+  ...more,
+});
+const marksFor = (scores: Scores, from: Pick<Lesson, 'scoring' | 'given' | 'plan'>, order = ['fish', 'rafts', 'pump']): number =>
+  marksOf(scores, tinySeason(), order, from);
 
 describe('marks', () => {
   test('weigh plants and fish as the lesson says', () => {
@@ -37,9 +61,19 @@ describe('marks', () => {
   });
 
   test('ask for their goals too, and a missed goal ends the count', () => {
-    const goal = (atMost: number) => ({ text: 'little ammonia', stage: 'fish', variable: 'TAN_mgN_L' as const, statistic: 'max' as const, fromDay: 0, atMost });
+    const goal = (atMost: number) => ({
+      text: 'little ammonia',
+      stage: 'fish',
+      variable: 'TAN_mgN_L' as const,
+      statistic: 'max' as const,
+      fromDay: 0,
+      atMost,
+    });
     const [one, two, three] = lesson.scoring.marks;
-    const asks = (second: number) => ({ ...lesson, scoring: { plantsWeight: 0.25, marks: [one, { ...two, goals: [goal(second)] }, three] } });
+    const asks = (second: number) => ({
+      ...lesson,
+      scoring: { plantsWeight: 0.25, marks: [one, { ...two, goals: [goal(second)] }, three] },
+    });
     expect(marksFor(grown(10, 5, 90), asks(48))).toBe(3);
     expect(marksFor(grown(10, 5, 90), asks(47))).toBe(1);
   });
@@ -66,25 +100,57 @@ describe('moves', () => {
 });
 
 describe('a prediction', () => {
-  const choices = [{ key: 'low', text: 'low', below: 10 }, { key: 'middle', text: 'middle', atLeast: 10, below: 30 }, { key: 'high', text: 'high', atLeast: 30 }];
-  const asked = { key: 'peak', askDay: 0, dueDay: 1, question: 'How high?', look: 'fish', measure: shows({ statistic: 'max' }), choices, explanations: [
-    { key: 'much', text: 'much', evidence: { ...shows({ stage: 'rafts', statistic: 'max' }), atLeast: 72 } }, { key: 'little', text: 'little', evidence: { ...shows({ statistic: 'max' }), atMost: 23 } },
-  ] };
+  const choices = [
+    { key: 'low', text: 'low', below: 10 },
+    { key: 'middle', text: 'middle', atLeast: 10, below: 30 },
+    { key: 'high', text: 'high', atLeast: 30 },
+  ];
+  const asked = {
+    key: 'peak',
+    askDay: 0,
+    dueDay: 1,
+    question: 'How high?',
+    look: 'fish',
+    measure: shows({ statistic: 'max' }),
+    choices,
+    explanations: [
+      { key: 'much', text: 'much', evidence: { ...shows({ stage: 'rafts', statistic: 'max' }), atLeast: 72 } },
+      { key: 'little', text: 'little', evidence: { ...shows({ statistic: 'max' }), atMost: 23 } },
+    ],
+  };
 
   test('falls into the band that holds its number, edges upwards', () => {
-    expect([-1, 9.99, 10, 29.99, 30, 1e9, Number.NaN].map((value) => choiceOf(choices, value))).toEqual(['low', 'low', 'middle', 'middle', 'high', 'high', null]);
+    expect([-1, 9.99, 10, 29.99, 30, 1e9, Number.NaN].map((value) => choiceOf(choices, value))).toEqual([
+      'low',
+      'low',
+      'middle',
+      'middle',
+      'high',
+      'high',
+      null,
+    ]);
   });
 
   test('is settled by what was lived before its day, and so are its explanations', () => {
     // the fish tank shows 24 at the end of day 0, the bed 2, 3 and 4 times that, on average 72
-    expect(settle(tinySeason(), asked)).toEqual({ key: 'peak', value: 24, outcome: 'middle', explanations: [{ key: 'much', value: 72, holds: true }, { key: 'little', value: 24, holds: false }] });
+    expect(settle(tinySeason(), asked)).toEqual({
+      key: 'peak',
+      value: 24,
+      outcome: 'middle',
+      explanations: [
+        { key: 'much', value: 72, holds: true },
+        { key: 'little', value: 24, holds: false },
+      ],
+    });
   });
 });
 
 describe('a measure', () => {
   test('ends before toDay, sums, reads scores, and what a process did a day', () => {
     const season = { ...tinySeason(), processNames: ['rot', 'breathe'] };
-    season.days.forEach((chunk, day) => { chunk.extents = Float64Array.from({ length: 8 }, (_, index) => (index + 1) * (day + 1)); });
+    season.days.forEach((chunk, day) => {
+      chunk.extents = Float64Array.from({ length: 8 }, (_, index) => (index + 1) * (day + 1));
+    });
     expect(measure(season, shows({ statistic: 'last', toDay: 1 }))).toBe(24);
     expect(measure(season, shows({ statistic: 'sum', toDay: 1 }))).toBe(300);
     expect(measure(season, { score: 'harvest', statistic: 'last', fromDay: 0 })).toBe(20);

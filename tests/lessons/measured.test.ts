@@ -39,7 +39,12 @@ describe('a water given by what a table shows', () => {
   });
 
   test('without what it takes, the place is named', () => {
-    const plan = { format: 'loopwright.plan/2', loop: [{ id: 'one', kind: 'sump' }], start: { water: { H2S_ug_L: 3 } }, rig: { inflow: { NH3_mgN_L: 1 }, flow_m3_d: 1 } };
+    const plan = {
+      format: 'loopwright.plan/2',
+      loop: [{ id: 'one', kind: 'sump' }],
+      start: { water: { H2S_ug_L: 3 } },
+      rig: { inflow: { NH3_mgN_L: 1 }, flow_m3_d: 1 },
+    };
     const read = readPlan(JSON.stringify({ ...plan, source: { CO2_mg_L: 4 } }));
     expect('problems' in read && read.problems.map(problemText)).toEqual([
       'source.CO2_mg_L: got 4; expected pH or alkalinity_meq_L beside it',

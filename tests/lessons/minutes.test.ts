@@ -29,11 +29,16 @@ describe('the minutes of a lesson', () => {
   it('grow with each of them, in steps of five', () => {
     const lesson = sound();
     const deed = lesson.reference.actions[0];
-    const longer = { ...lesson, reference: { ...lesson.reference, actions: Array.from({ length: lesson.reference.actions.length + 10 }, () => deed) } };
+    const longer = {
+      ...lesson,
+      reference: { ...lesson.reference, actions: Array.from({ length: lesson.reference.actions.length + 10 }, () => deed) },
+    };
     expect(minutesOf(longer) - minutesOf(lesson)).toBe(10 * PACE.step);
     expect(minutesOf({ ...lesson, mistakes: [] })).toBeLessThan(minutesOf(lesson));
     expect(minutesOf({ ...lesson, predictions: [] })).toBeLessThan(minutesOf(lesson));
-    expect(minutesOf({ ...lesson, plan: { ...lesson.plan, days: lesson.plan.days + 2 * DAYS_A_MINUTE } })).toBeGreaterThan(minutesOf(lesson));
+    expect(minutesOf({ ...lesson, plan: { ...lesson.plan, days: lesson.plan.days + 2 * DAYS_A_MINUTE } })).toBeGreaterThan(
+      minutesOf(lesson),
+    );
     expect(minutesOf(lesson) % 5).toBe(0);
   });
 
@@ -47,11 +52,22 @@ describe('the minutes of a lesson', () => {
     const page = readFileSync(new URL('../../levels/README.md', import.meta.url), 'utf8');
     const told = page.slice(page.indexOf('## How long it takes'), page.indexOf('## A worked example'));
     const of = (words: string): string => new RegExp(`^\\| ${words}[^|]*\\| (.*) \\|$`, 'm').exec(told)?.[1] ?? '';
-    expect([of('reading the brief'), of('each step'), of('each prediction'), of('reading the result')].map(Number)).toEqual([PACE.reading, PACE.step, PACE.question, PACE.result]);
+    expect([of('reading the brief'), of('each step'), of('each prediction'), of('reading the result')].map(Number)).toEqual([
+      PACE.reading,
+      PACE.step,
+      PACE.question,
+      PACE.result,
+    ]);
     expect(of('each run')).toBe(`${PACE.run}, and a minute for each ${DAYS_A_MINUTE} days: a day a second`);
     expect(told).toContain('`05-fines-on-roots.json`: 2 + 3 steps × 0.5 + 2 predictions × 2 + 3 runs × (3 + 42 / 60) + 2 = 20.6, so 20.');
     const fifth = readLesson(readFileSync(new URL('../../levels/05-fines-on-roots.json', import.meta.url), 'utf8'));
     if ('problems' in fifth) throw new Error('the lesson cannot be read');
-    expect({ ...countsOf(fifth.lesson), days: fifth.lesson.plan.days, minutes: fifth.lesson.minutes }).toEqual({ steps: 3, questions: 2, runs: 3, days: 42, minutes: 20 });
+    expect({ ...countsOf(fifth.lesson), days: fifth.lesson.plan.days, minutes: fifth.lesson.minutes }).toEqual({
+      steps: 3,
+      questions: 2,
+      runs: 3,
+      days: 42,
+      minutes: 20,
+    });
   });
 });

@@ -13,16 +13,23 @@ import type { Json } from './plans';
 /** What a person had written before the names changed. */
 const backwards = (text: string): string => {
   let old = text.replaceAll('loopwright.plan/2', 'loopwright.plan/1').replaceAll('loopwright.lesson/2', 'loopwright.lesson/1');
-  for (const names of [OLD_KINDS, OLD_VARIABLES, OLD_PROCESSES, OLD_KEYS]) for (const [was, is] of names) old = old.replaceAll(`"${is}"`, `"${was}"`);
+  for (const names of [OLD_KINDS, OLD_VARIABLES, OLD_PROCESSES, OLD_KEYS])
+    for (const [was, is] of names) old = old.replaceAll(`"${is}"`, `"${was}"`);
   // a score has the name of a deed
   for (const [was, is] of OLD_DEEDS) old = old.replaceAll(new RegExp(`("do": ?)"${is}"`, 'g'), `$1"${was}"`);
   return old;
 };
 
 const loop = (kinds: readonly string[]): Json[] => [
-  { id: 'fish', kind: 'fishTank' }, ...kinds.map((kind, index) => ({ id: `part-${index}`, kind })), { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' },
+  { id: 'fish', kind: 'fishTank' },
+  ...kinds.map((kind, index) => ({ id: `part-${index}`, kind })),
+  { id: 'sump', kind: 'sump' },
+  { id: 'pump', kind: 'returnPump' },
 ];
-const DEEDS: Json[] = [{ day: 1, do: 'singleDose', stage: 'sump', base: 'KOH', g: 2 }, { day: 2, do: 'harvest', stage: 'part-0' }];
+const DEEDS: Json[] = [
+  { day: 1, do: 'singleDose', stage: 'sump', base: 'KOH', g: 2 },
+  { day: 2, do: 'harvest', stage: 'part-0' },
+];
 const everyName = { format: 'loopwright.plan/2', loop: loop([...OLD_KINDS.values()]), actions: DEEDS };
 
 describe('a plan of the first format', () => {
@@ -44,7 +51,13 @@ describe('a plan of the first format', () => {
   });
 
   test('keeps an id, a title and a crop that happen to be an old name', () => {
-    const read = readPlan(JSON.stringify({ format: 'loopwright.plan/1', title: 'movingBed', loop: loop([]).map((stage, index) => (index === 1 ? { id: 'movingBed', kind: 'sump' } : stage)) }));
+    const read = readPlan(
+      JSON.stringify({
+        format: 'loopwright.plan/1',
+        title: 'movingBed',
+        loop: loop([]).map((stage, index) => (index === 1 ? { id: 'movingBed', kind: 'sump' } : stage)),
+      }),
+    );
     expect(read).toMatchObject({ plan: { title: 'movingBed', loop: [{}, { id: 'movingBed', kind: 'sump' }, {}] }, old: { renamed: [] } });
   });
 
@@ -63,12 +76,25 @@ describe('a plan of the first format', () => {
 describe('a lesson of the first format', () => {
   const evidence = { stage: 'fish', process: 'freeBacteriaKill', statistic: 'max', atLeast: 1 };
   const asked = {
-    key: 'germs', dueDay: 20, question: 'How many?', look: 'fish', measure: { stage: 'fish', variable: 'freeBacteria', statistic: 'mean' },
-    choices: [{ key: 'low', text: 'few', below: 1 }, { key: 'high', text: 'many', atLeast: 1 }], explanations: [{ key: 'a', text: 'a', evidence }, { key: 'b', text: 'b', evidence }],
+    key: 'germs',
+    dueDay: 20,
+    question: 'How many?',
+    look: 'fish',
+    measure: { stage: 'fish', variable: 'freeBacteria', statistic: 'mean' },
+    choices: [
+      { key: 'low', text: 'few', below: 1 },
+      { key: 'high', text: 'many', atLeast: 1 },
+    ],
+    explanations: [
+      { key: 'a', text: 'a', evidence },
+      { key: 'b', text: 'b', evidence },
+    ],
   };
   const shelf = [...(soundLesson().shelf as Json[]), { id: 'channel', kind: 'nftChannel' }];
   const lesson = [
-    [['shelf'], shelf], [['predictions'], [asked]], [['reference', 'actions', 0], { day: 30, do: 'harvest', stage: 'rafts' }],
+    [['shelf'], shelf],
+    [['predictions'], [asked]],
+    [['reference', 'actions', 0], { day: 30, do: 'harvest', stage: 'rafts' }],
     [['mistakes', 0, 'actions', 0], { day: 30, do: 'singleDose', stage: 'sump', base: 'KOH', g: 1 }],
   ].reduce<Json>((whole, [path, value]) => changed(whole, path as (string | number)[], value as Json), soundLesson());
 
@@ -77,10 +103,18 @@ describe('a lesson of the first format', () => {
     for (const was of ['filmChannel', 'slug', 'cut', 'opportunists', 'opportunistKill', 'moments']) expect(old).toContain(`"${was}"`);
     const today = readLesson(JSON.stringify(lesson));
     const read = readLesson(old);
-    if ('problems' in read || 'problems' in today) throw new Error([read, today].flatMap((one) => ('problems' in one ? one.problems.map(problemText) : [])).join('\n'));
+    if ('problems' in read || 'problems' in today)
+      throw new Error([read, today].flatMap((one) => ('problems' in one ? one.problems.map(problemText) : [])).join('\n'));
     expect(read.lesson).toEqual(today.lesson);
     expect(read.old?.format).toBe('loopwright.lesson/1');
-    expect(read.old?.renamed.map(({ was }) => was).sort()).toEqual(['cut', 'filmChannel', 'moments', 'opportunistKill', 'opportunists', 'slug']);
+    expect(read.old?.renamed.map(({ was }) => was).sort()).toEqual([
+      'cut',
+      'filmChannel',
+      'moments',
+      'opportunistKill',
+      'opportunists',
+      'slug',
+    ]);
   });
 
   test('of the path reads the same from its first format', () => {

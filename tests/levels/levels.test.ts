@@ -27,14 +27,20 @@ describe.each(names)('%s', (name) => {
   });
 
   test('names the bands of its demonstrations by their own limits', () => {
-    const named = ('problems' in read ? [] : read.lesson.demonstrations).flatMap((shown) => shown.choices.flatMap(({ text, atLeast, below }) => (
-      (text.match(/\d+(\.\d+)?/g) ?? []).map((number): [string, boolean] => [text, [atLeast, below].includes(Number(number))]))));
+    const named = ('problems' in read ? [] : read.lesson.demonstrations).flatMap((shown) =>
+      shown.choices.flatMap(({ text, atLeast, below }) =>
+        (text.match(/\d+(\.\d+)?/g) ?? []).map((number): [string, boolean] => [text, [atLeast, below].includes(Number(number))]),
+      ),
+    );
     expect(named.filter(([, fits]) => !fits)).toEqual([]);
   });
 
   test('shows what it teaches', { timeout: 300_000 }, () => {
     if ('problems' in read) throw new Error('the lesson cannot be read');
     const played = playLesson(read.lesson, (plan) => runSeason(plan));
-    expect(played.every((one) => one.passes), playedText(played)).toBe(true);
+    expect(
+      played.every((one) => one.passes),
+      playedText(played),
+    ).toBe(true);
   });
 });

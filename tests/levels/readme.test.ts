@@ -1,4 +1,5 @@
-// What the page for authors tells is so: its example is a sound lesson that passes, its keys are the lesson's, its messages are the check's.
+// What the page for authors tells is so: its example is a sound lesson that passes, its keys are the lesson's, its messages are the
+// check's.
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { lessonSchema } from '../../src/lessons/lessonSchema';
@@ -16,14 +17,26 @@ const example = (): { [key: string]: Json } => Object.assign(soundLesson(), ...b
 
 describe('the worked example', () => {
   test('has a prediction, a mistake, hints and a demonstration', () => {
-    expect(blocks.flatMap((block) => Object.keys(block))).toEqual(['id', 'title', 'teaches', 'minutes', 'predictions', 'mistakes', 'hints', 'demonstrations']);
+    expect(blocks.flatMap((block) => Object.keys(block))).toEqual([
+      'id',
+      'title',
+      'teaches',
+      'minutes',
+      'predictions',
+      'mistakes',
+      'hints',
+      'demonstrations',
+    ]);
   });
 
   test('is a lesson that passes', { timeout: 120_000 }, () => {
     const read = readLesson(JSON.stringify(example()));
     if ('problems' in read) throw new Error(JSON.stringify(read.problems));
     const played = playLesson(read.lesson, (plan) => runSeason(plan));
-    expect(played.every((one) => one.passes), playedText(played)).toBe(true);
+    expect(
+      played.every((one) => one.passes),
+      playedText(played),
+    ).toBe(true);
   });
 });
 
@@ -43,7 +56,11 @@ describe('the tables', () => {
 
 describe('the messages', () => {
   const text = (path: (string | number)[], to: Json | undefined): string => JSON.stringify(changed(example(), path, to));
-  const twoMarks = [{ fishHealth: 50, harvest: 30 }, { fishHealth: 50, harvest: 30 }, { fishHealth: 85, harvest: 83 }];
+  const twoMarks = [
+    { fishHealth: 50, harvest: 30 },
+    { fishHealth: 50, harvest: 30 },
+    { fishHealth: 85, harvest: 83 },
+  ];
   test.each([
     ['a comma or a closing brace', '{ "a": 1 "b": 2 }'],
     ['a key in double quotes', '{ "a": 1, }'],
@@ -57,11 +74,16 @@ describe('the messages', () => {
     ['60, where the choice before ends (its below)', text(['predictions', 0, 'choices', 2, 'atLeast'], 70)],
     ['nothing: the last choice is open above', text(['predictions', 0, 'choices', 2, 'below'], 90)],
     ['a day before the season ends (60 days)', text(['demonstrations', 0, 'turningPoints', 1, 'day'], 60)],
-    ['a stage that stands both in this loop and in the reference, to compare', text(['mistakes', 0, 'order'], ['fish', 'settler', 'degas', 'rafts', 'sump', 'pump'])],
+    [
+      'a stage that stands both in this loop and in the reference, to compare',
+      text(['mistakes', 0, 'order'], ['fish', 'settler', 'degas', 'rafts', 'sump', 'pump']),
+    ],
     ['atLeast or atMost', text(['predictions', 0, 'explanations', 1, 'evidence', 'atMost'], undefined)],
   ])('"%s" is told on the page and by the check', (message, file) => {
     expect(PAGE).toContain(`\`${message}${message.endsWith(' are ') ? '…' : ''}\``);
     const read = readLesson(file);
-    expect('problems' in read ? read.problems.map((problem) => expectedWords(problem.expected)).join('\n') : 'no problem').toContain(message);
+    expect('problems' in read ? read.problems.map((problem) => expectedWords(problem.expected)).join('\n') : 'no problem').toContain(
+      message,
+    );
   });
 });

@@ -28,7 +28,12 @@ function shown(claim: Claim, side: Side, world: World): number {
   return known.get(key) ?? Number.NaN;
 }
 
-interface Outcome { world: string; right: number; wrong: number; holds: boolean }
+interface Outcome {
+  world: string;
+  right: number;
+  wrong: number;
+  holds: boolean;
+}
 function outcome(claim: Claim, world: World): Outcome {
   const right = shown(claim, 'right', world);
   const wrong = shown(claim, 'wrong', world);
@@ -42,16 +47,37 @@ describe.each(CLAIMS)('$id: $statement', (claim) => {
     const outcomes = drawnWorlds(DRAWS, SEED).map((world) => outcome(claim, world));
     const share = outcomes.filter((o) => o.holds).length / DRAWS;
     const times = outcomes.map(({ right, wrong }) => wrong / right).sort((a, b) => a - b);
-    table.push({ claim: claim.id, worlds: 'drawn', share, leastTimes: times[0]?.toPrecision(3) ?? '', medianTimes: times[DRAWS / 2]?.toPrecision(3) ?? '', fails: outcomes.filter((o) => !o.holds).map(({ world }) => world).join(', ') });
+    table.push({
+      claim: claim.id,
+      worlds: 'drawn',
+      share,
+      leastTimes: times[0]?.toPrecision(3) ?? '',
+      medianTimes: times[DRAWS / 2]?.toPrecision(3) ?? '',
+      fails: outcomes
+        .filter((o) => !o.holds)
+        .map(({ world }) => world)
+        .join(', '),
+    });
     expect(share).toBeGreaterThanOrEqual(SHARE);
   });
 
   it('holds with each calibrated or assumed constant behind it halved and doubled', () => {
     const outcomes = bentWorlds(claim.behind).map((world) => outcome(claim, world));
-    const failing = outcomes.filter((o) => !o.holds).map(({ world, right, wrong }) => `${world} (${right.toPrecision(3)} → ${wrong.toPrecision(3)})`);
-    table.push({ claim: claim.id, worlds: `${outcomes.length} bent`, share: outcomes.filter((o) => o.holds).length / outcomes.length, leastTimes: Math.min(...outcomes.map(({ right, wrong }) => wrong / right)).toPrecision(3), medianTimes: '', fails: failing.join(', ') });
+    const failing = outcomes
+      .filter((o) => !o.holds)
+      .map(({ world, right, wrong }) => `${world} (${right.toPrecision(3)} → ${wrong.toPrecision(3)})`);
+    table.push({
+      claim: claim.id,
+      worlds: `${outcomes.length} bent`,
+      share: outcomes.filter((o) => o.holds).length / outcomes.length,
+      leastTimes: Math.min(...outcomes.map(({ right, wrong }) => wrong / right)).toPrecision(3),
+      medianTimes: '',
+      fails: failing.join(', '),
+    });
     expect(failing).toEqual([]);
   });
 });
 
-afterAll(() => { console.table(table); });
+afterAll(() => {
+  console.table(table);
+});

@@ -15,7 +15,12 @@ import type { Plan } from '../../src/season/plan';
 const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
 const PATIENCE_ms = 180_000;
 
-interface Engine { name: string; path: string | null; wish: string; args: (profile: string, url: string) => string[] }
+interface Engine {
+  name: string;
+  path: string | null;
+  wish: string;
+  args: (profile: string, url: string) => string[];
+}
 
 function runs(path: string): boolean {
   try {
@@ -33,12 +38,27 @@ function browserOf(variable: string, names: readonly string[]): string | null {
     if (!runs(named)) throw new Error(`${variable} names ${named}, which cannot be run.`);
     return named;
   }
-  return (process.env['PATH'] ?? '').split(delimiter).flatMap((folder) => names.map((name) => join(folder, name))).find(runs) ?? null;
+  return (
+    (process.env['PATH'] ?? '')
+      .split(delimiter)
+      .flatMap((folder) => names.map((name) => join(folder, name)))
+      .find(runs) ?? null
+  );
 }
 
 const ENGINES: readonly Engine[] = [
-  { name: 'Chromium', path: await findBrowser(), wish: 'LOOPWRIGHT_BROWSER', args: (profile, url) => [...BROWSER_ARGUMENTS, '--headless', `--user-data-dir=${profile}`, url] },
-  { name: 'Firefox', path: browserOf('LOOPWRIGHT_FIREFOX', ['firefox', 'firefox-esr']), wish: 'LOOPWRIGHT_FIREFOX', args: (profile, url) => ['--headless', '--no-remote', '--profile', profile, url] },
+  {
+    name: 'Chromium',
+    path: await findBrowser(),
+    wish: 'LOOPWRIGHT_BROWSER',
+    args: (profile, url) => [...BROWSER_ARGUMENTS, '--headless', `--user-data-dir=${profile}`, url],
+  },
+  {
+    name: 'Firefox',
+    path: browserOf('LOOPWRIGHT_FIREFOX', ['firefox', 'firefox-esr']),
+    wish: 'LOOPWRIGHT_FIREFOX',
+    args: (profile, url) => ['--headless', '--no-remote', '--profile', profile, url],
+  },
   { name: 'WebKit', path: browserOf('LOOPWRIGHT_WEBKIT', []), wish: 'LOOPWRIGHT_WEBKIT', args: (_, url) => [url] },
 ];
 
@@ -48,12 +68,19 @@ async function bitsIn(engine: Engine, path: string, plan: Plan): Promise<string>
   if (worker === undefined) throw new Error('The page has no worker; build it first.');
   const profile = mkdtempSync(join(tmpdir(), 'loopwright-'));
   let answered: (text: string) => void = () => undefined;
-  const answer = new Promise<string>((resolve) => { answered = resolve; });
+  const answer = new Promise<string>((resolve) => {
+    answered = resolve;
+  });
   const server = createServer((request, response) => {
     if (request.method === 'POST') {
       let text = '';
-      request.on('data', (part: Buffer) => { text += part.toString(); });
-      request.on('end', () => { answered(text); response.end(); });
+      request.on('data', (part: Buffer) => {
+        text += part.toString();
+      });
+      request.on('end', () => {
+        answered(text);
+        response.end();
+      });
     } else if (request.url === '/') {
       response.setHeader('content-type', 'text/html');
       response.end(`<!doctype html><meta charset="utf-8"><title>Bits</title><script type="module">
@@ -67,14 +94,23 @@ async function bitsIn(engine: Engine, path: string, plan: Plan): Promise<string>
       else response.writeHead(404).end();
     }
   });
-  await new Promise<void>((resolve) => { server.listen(0, '127.0.0.1', resolve); });
+  await new Promise<void>((resolve) => {
+    server.listen(0, '127.0.0.1', resolve);
+  });
   const browser = spawn(path, engine.args(profile, `http://127.0.0.1:${(server.address() as AddressInfo).port}/`), { stdio: 'ignore' });
-  const gone = new Promise<string>((resolve) => { browser.on('error', (error) => resolve(`error: ${error.message}`)); });
-  const late = new Promise<string>((resolve) => { setTimeout(() => resolve(`error: no answer within ${PATIENCE_ms} ms`), PATIENCE_ms).unref(); });
+  const gone = new Promise<string>((resolve) => {
+    browser.on('error', (error) => resolve(`error: ${error.message}`));
+  });
+  const late = new Promise<string>((resolve) => {
+    setTimeout(() => resolve(`error: no answer within ${PATIENCE_ms} ms`), PATIENCE_ms).unref();
+  });
   try {
     return await Promise.race([answer, gone, late]);
   } finally {
-    const closed = new Promise<void>((resolve) => { browser.on('exit', () => resolve()); setTimeout(resolve, 5000).unref(); });
+    const closed = new Promise<void>((resolve) => {
+      browser.on('exit', () => resolve());
+      setTimeout(resolve, 5000).unref();
+    });
     browser.kill();
     await closed;
     server.closeAllConnections();
@@ -88,7 +124,10 @@ describe('a season has the same bits as in Node', () => {
     const { name, path, wish } = engine;
     for (const [title, plan] of Object.entries(comparedPlans())) {
       if (path === null) it.skip(`in ${name}: ${title} (there is no ${name} here; ${wish} may name one)`, () => undefined);
-      else it(`in ${name}: ${title}`, async () => { expect(await bitsIn(engine, path, plan)).toBe(await bitsInNode(plan)); });
+      else
+        it(`in ${name}: ${title}`, async () => {
+          expect(await bitsIn(engine, path, plan)).toBe(await bitsInNode(plan));
+        });
     }
   }
 });

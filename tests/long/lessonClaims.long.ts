@@ -17,21 +17,32 @@ const SHARE = 0.9;
 const APART = 1.1;
 
 const LEVELS = new URL('../../levels/', import.meta.url);
-const lessons = readdirSync(LEVELS).filter((name) => /^\d\d-.*\.json$/.test(name)).map((name): [string, Lesson] => {
-  const read = readLesson(readFileSync(new URL(name, LEVELS), 'utf8'));
-  if ('problems' in read) throw new Error(`${name} cannot be read`);
-  return [name, read.lesson];
-}).filter(([, lesson]) => lesson.mistakes.length > 0);
+const lessons = readdirSync(LEVELS)
+  .filter((name) => /^\d\d-.*\.json$/.test(name))
+  .map((name): [string, Lesson] => {
+    const read = readLesson(readFileSync(new URL(name, LEVELS), 'utf8'));
+    if ('problems' in read) throw new Error(`${name} cannot be read`);
+    return [name, read.lesson];
+  })
+  .filter(([, lesson]) => lesson.mistakes.length > 0);
 
 /** A ratio as far as the square root of the stated one; a stated limit by standing on its side of the reference. */
 function keepsDirection({ consequence, reference, mistake, times }: Shown): boolean {
   const { atLeast, atMost, atLeastTimes, atMostTimes } = consequence;
-  const more = (limit: number | undefined): boolean => limit === undefined || (reference < 0 ? mistake > reference : mistake >= reference * APART && mistake > 0);
-  const less = (limit: number | undefined): boolean => limit === undefined || (reference < 0 ? mistake < reference : mistake <= reference / APART);
-  return more(atLeast) && less(atMost) && (atLeastTimes === undefined || times >= Math.sqrt(atLeastTimes)) && (atMostTimes === undefined || times <= Math.sqrt(atMostTimes));
+  const more = (limit: number | undefined): boolean =>
+    limit === undefined || (reference < 0 ? mistake > reference : mistake >= reference * APART && mistake > 0);
+  const less = (limit: number | undefined): boolean =>
+    limit === undefined || (reference < 0 ? mistake < reference : mistake <= reference / APART);
+  return (
+    more(atLeast)
+    && less(atMost)
+    && (atLeastTimes === undefined || times >= Math.sqrt(atLeastTimes))
+    && (atMostTimes === undefined || times <= Math.sqrt(atMostTimes))
+  );
 }
 
-const consequenceName = ({ consequence: c }: Shown): string => c.score ?? `${c.statistic} ${c.stage ?? ''}.${c.variable ?? c.process ?? ''}`;
+const consequenceName = ({ consequence: c }: Shown): string =>
+  c.score ?? `${c.statistic} ${c.stage ?? ''}.${c.variable ?? c.process ?? ''}`;
 const table: { lesson: string; mistake: string; shows: string; share: number; leastTimes: string; mostTimes: string }[] = [];
 
 describe.each(lessons)('%s', (name, lesson) => {
@@ -44,15 +55,26 @@ describe.each(lessons)('%s', (name, lesson) => {
         return mistake.shows.map((consequence) => compare(reference, season, consequence));
       });
     });
-    const weak = lesson.mistakes.flatMap((mistake, m) => mistake.shows.flatMap((_, s) => {
-      const over = shown.map((world) => world[m][s]);
-      const share = over.filter(keepsDirection).length / DRAWS;
-      const times = over.map((one) => one.times).sort((a, b) => a - b);
-      table.push({ lesson: name, mistake: mistake.key, shows: consequenceName(over[0]), share, leastTimes: times[0].toPrecision(3), mostTimes: times[DRAWS - 1].toPrecision(3) });
-      return share >= SHARE ? [] : [`${mistake.key}: ${consequenceName(over[0])} in ${share}`];
-    }));
+    const weak = lesson.mistakes.flatMap((mistake, m) =>
+      mistake.shows.flatMap((_, s) => {
+        const over = shown.map((world) => world[m][s]);
+        const share = over.filter(keepsDirection).length / DRAWS;
+        const times = over.map((one) => one.times).sort((a, b) => a - b);
+        table.push({
+          lesson: name,
+          mistake: mistake.key,
+          shows: consequenceName(over[0]),
+          share,
+          leastTimes: times[0].toPrecision(3),
+          mostTimes: times[DRAWS - 1].toPrecision(3),
+        });
+        return share >= SHARE ? [] : [`${mistake.key}: ${consequenceName(over[0])} in ${share}`];
+      }),
+    );
     expect(weak).toEqual([]);
   });
 });
 
-afterAll(() => { console.table(table); });
+afterAll(() => {
+  console.table(table);
+});

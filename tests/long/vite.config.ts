@@ -10,7 +10,16 @@ export default defineConfig({
   logLevel: 'error',
   // two folders deep, as their sources are: they read lessons and the built page by address from there
   build: {
-    ssr: true, outDir: here('../../node_modules/.long'), emptyOutDir: true, minify: false, target: 'esnext',
-    rollupOptions: { input: readdirSync(here('.')).filter((name) => name.endsWith('.long.ts')).map((name) => here(name)), output: { chunkFileNames: '[name].js' } },
+    ssr: true,
+    outDir: here('../../node_modules/.long'),
+    emptyOutDir: true,
+    minify: false,
+    target: 'esnext',
+    rollupOptions: {
+      input: readdirSync(here('.'))
+        .filter((name) => name.endsWith('.long.ts'))
+        .map((name) => here(name)),
+      output: { chunkFileNames: '[name].js' },
+    },
   },
 });

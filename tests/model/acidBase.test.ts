@@ -12,18 +12,28 @@ const { data } = livedLoop({ days: 2 }).runtime;
 const k = new Float64Array(CONDITIONAL_LENGTH);
 const draw = stream('waters', 'acid');
 
-interface Water { y: Float64Array; A: number; totals: { carbon: number; ammonia: number; sulfide: number; phosphate: number } }
+interface Water {
+  y: Float64Array;
+  A: number;
+  totals: { carbon: number; ammonia: number; sulfide: number; phosphate: number };
+}
 function water(): Water {
   conditionalConstants(5 + 30 * draw(), 0.03 * draw(), k, 0);
   const totals = { carbon: 0.05 + 5 * draw(), ammonia: 2 * draw(), sulfide: 0.05 * draw(), phosphate: 0.5 * draw() };
   const A = totals.carbon * (0.2 + 1.2 * draw());
   const y = new Float64Array(STATES);
-  y[IC] = totals.carbon; y[ALK] = A; y[TAN] = totals.ammonia * ATOM.N; y[S2] = totals.sulfide * ATOM.S; y[P] = totals.phosphate * ATOM.P;
+  y[IC] = totals.carbon;
+  y[ALK] = A;
+  y[TAN] = totals.ammonia * ATOM.N;
+  y[S2] = totals.sulfide * ATOM.S;
+  y[P] = totals.phosphate * ATOM.P;
   return { y, A, totals };
 }
 function settled(y: Float64Array, guess: number, times: number): ReturnType<typeof makeWorkspace> {
   const w = makeWorkspace(data);
-  w.y = y; w.o = 0; w.perVolume = 1;
+  w.y = y;
+  w.o = 0;
+  w.perVolume = 1;
   w.h = guess;
   for (let i = 0; i < times; i++) acidBase(w, k, 0);
   return w;
@@ -34,7 +44,8 @@ describe('the pH of a cell', () => {
     for (let i = 0; i < 300; i++) {
       const { y, A, totals } = water();
       const exact = solveH(A, totals, k, 0);
-      for (const guess of [1e-4, 1e-7, 1, exact * 1.2]) expect(Math.abs(Math.log10(settled(y, guess, 1).h / exact)), `guess ${guess}`).toBeLessThan(0.001);
+      for (const guess of [1e-4, 1e-7, 1, exact * 1.2])
+        expect(Math.abs(Math.log10(settled(y, guess, 1).h / exact)), `guess ${guess}`).toBeLessThan(0.001);
     }
   });
 
@@ -54,7 +65,10 @@ describe('the pH of a cell', () => {
       carbonDioxideSlopes(w.h, totals, k, 0, slopes, 0);
       expect(Math.abs(w.co2IC - slopes[0])).toBeLessThan(1e-6 + 1e-4 * Math.abs(slopes[0]));
       expect(Math.abs(w.co2ALK - slopes[1])).toBeLessThan(1e-6 + 1e-4 * Math.abs(slopes[1]));
-      for (const [row, slope] of [[IC, slopes[0]], [ALK, slopes[1]]] as const) {
+      for (const [row, slope] of [
+        [IC, slopes[0]],
+        [ALK, slopes[1]],
+      ] as const) {
         const step = 1e-4 * Math.max(0.1, y[row]);
         const [more, less] = [y.slice(), y.slice()];
         more[row] += step;
@@ -67,7 +81,9 @@ describe('the pH of a cell', () => {
 
   it('stays where a rig pins it', () => {
     const w = makeWorkspace(data);
-    w.y = water().y; w.o = 0; w.perVolume = 1;
+    w.y = water().y;
+    w.o = 0;
+    w.perVolume = 1;
     w.pinned = 3e-5;
     acidBase(w, k, 0);
     expect(w.h).toBe(3e-5);

@@ -1,4 +1,5 @@
-// A fluidised-sand biofilter: nothing kept while its bed is lifted, a price in head that does not grow with flow, much nitrified in little room.
+// A fluidised-sand biofilter: nothing kept while its bed is lifted, a price in head that does not grow with flow, much nitrified in little
+// room.
 import { describe, expect, it } from 'vitest';
 import { RECORDED } from '../../src/catalogue/values';
 import { stageType } from '../../src/catalogue/stageTypes';
@@ -34,12 +35,18 @@ describe('a fluidised-sand biofilter', () => {
 
   it('nitrifies about a kilogram of ammonia nitrogen in a cubic metre of sand a day in warm water (Timmons & Ebeling, from memory)', () => {
     const inflow = { TAN_mgN_L: 3, NO2_mgN_L: 0.1, O2_mg_L: 8, pH: 7.5, alkalinity_meq_L: 4, organics_mgCOD_L: 5 };
-    const plan = { format: 'loopwright.plan/2', days: 60, start: { biofilm: 'mature' }, loop: [{ id: 'sand', kind: type.kind, media_m3: 0.03 }], rig: { inflow, flow_m3_d: usual_m3_d, hold: { T_C: 24, O2_mg_L: 7 } } };
+    const plan = {
+      format: 'loopwright.plan/2',
+      days: 60,
+      start: { biofilm: 'mature' },
+      loop: [{ id: 'sand', kind: type.kind, media_m3: 0.03 }],
+      rig: { inflow, flow_m3_d: usual_m3_d, hold: { T_C: 24, O2_mg_L: 7 } },
+    };
     const read = readPlan(JSON.stringify(plan));
     if ('problems' in read) throw new Error(JSON.stringify(read.problems));
     const season = runSeason(read.plan);
     const process = season.processNames.indexOf('nitritation');
-    const kg_m3 = (season.days[59].extents[process] / 1000) / 0.03;
+    const kg_m3 = season.days[59].extents[process] / 1000 / 0.03;
     expect(kg_m3).toBeGreaterThan(0.7);
     expect(kg_m3).toBeLessThan(1.3);
   });

@@ -38,7 +38,9 @@ const matrixWith = (parameters: Readonly<Record<string, number>>): Matrix => {
 };
 /** Every parameter record that a run may replace, whatever its range, at a value that nothing was recorded at. */
 const overrides = Object.entries(GROUPS).flatMap(([group, parameters]) =>
-  Object.entries(parameters).filter(([, record]) => !('fixed' in record)).map(([name, { value }]) => [`${group}.${name}`, value === 0 ? 0.0173 : 1.237 * value] as const),
+  Object.entries(parameters)
+    .filter(([, record]) => !('fixed' in record))
+    .map(([name, { value }]) => [`${group}.${name}`, value === 0 ? 0.0173 : 1.237 * value] as const),
 );
 
 /** Agreement to rounding against the size of what is summed. */

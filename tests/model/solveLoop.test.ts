@@ -11,7 +11,20 @@ import type { Season } from '../../src/season/season';
 import { addCell, derivativesIn, runningIn } from './plainKernel';
 import { livedLoop, randomState } from './tinyLoop';
 
-const rig = { inflow: { pH: 7.4, alkalinity_meq_L: 2, TAN_mgN_L: 2, O2_mg_L: 6, NO3_mgN_L: 20, SO4_mgS_L: 10, PO4_mgP_L: 2, solidsCoarse_mg_L: 20, solidsFine_mg_L: 6 }, flow_m3_d: 20 };
+const rig = {
+  inflow: {
+    pH: 7.4,
+    alkalinity_meq_L: 2,
+    TAN_mgN_L: 2,
+    O2_mg_L: 6,
+    NO3_mgN_L: 20,
+    SO4_mgS_L: 10,
+    PO4_mgP_L: 2,
+    solidsCoarse_mg_L: 20,
+    solidsFine_mg_L: 6,
+  },
+  flow_m3_d: 20,
+};
 
 /**
  * W as a dense matrix: Σ process column × kept derivative, the moves of solids, and what the links carry. Below the cells stands one
@@ -56,7 +69,13 @@ function prepared(season: Season, seed: string, d: number): { rhs: Float64Array;
 
 describe('the solver down the loop', () => {
   it.each([1, 50, 2000])('solves a chain of stages exactly (d = %f per day)', (d) => {
-    const season = livedLoop({ rig, loop: livedLoop().plan.loop.filter(({ kind }) => kind !== 'returnPump' && kind !== 'sump'), fish: [], actions: [], side: [] });
+    const season = livedLoop({
+      rig,
+      loop: livedLoop().plan.loop.filter(({ kind }) => kind !== 'returnPump' && kind !== 'sump'),
+      fish: [],
+      actions: [],
+      side: [],
+    });
     const n = season.state.y.length + season.runtime.data.cells.length;
     for (const seed of ['chain-1', 'chain-2']) {
       const { rhs, u } = prepared(season, seed, d);
@@ -67,29 +86,32 @@ describe('the solver down the loop', () => {
       exact.set(rhs);
       backSubstitute(matrix, 0, n, exact, 0);
       for (let c = 0; c < season.runtime.data.cells.length; c++) exact[c * STATES + P] += exact[u.length + c];
-      exact.subarray(0, u.length).forEach((value, i) => expect(Math.abs(u[i] - value), `row ${i}`).toBeLessThan(1e-9 * (Math.abs(value) + 1)));
+      exact
+        .subarray(0, u.length)
+        .forEach((value, i) => expect(Math.abs(u[i] - value), `row ${i}`).toBeLessThan(1e-9 * (Math.abs(value) + 1)));
     }
   });
 
   it('in a loop it solves every cell but the one the water returns to; there it keeps what must be kept', () => {
     const season = livedLoop();
     const { content, matrix, data } = season.runtime;
-    for (const d of [5, 300, 5000]) for (const seed of ['ring-1', 'ring-2', 'ring-3']) {
-      const { rhs, u } = prepared(season, seed, d);
-      ELEMENTS.forEach((element, e) => {
-        let open = 0;
-        let size = 0;
-        for (let i = 0; i < u.length; i++) {
-          open += content[i % STATES][e] * (d * u[i] - rhs[i]);
-          size += Math.abs(content[i % STATES][e]) * (Math.abs(d * u[i]) + Math.abs(rhs[i]));
-        }
-        for (let c = 0; c < data.cells.length; c++) {
-          const running = new Float64Array(PROCESSES);
-          for (const p of runningIn(data.cells[c])) if (!DEFINITIONS[p].fromOutside) running[p] = data.delta[c * PROCESSES + p];
-          open += contentOf(content, yieldOf(matrix, running, 0).fill(0, 0, STATES), e);
-        }
-        if (size > 0) expect(Math.abs(open) / size, `${element} at d = ${d}`).toBeLessThan(1e-12);
-      });
-    }
+    for (const d of [5, 300, 5000])
+      for (const seed of ['ring-1', 'ring-2', 'ring-3']) {
+        const { rhs, u } = prepared(season, seed, d);
+        ELEMENTS.forEach((element, e) => {
+          let open = 0;
+          let size = 0;
+          for (let i = 0; i < u.length; i++) {
+            open += content[i % STATES][e] * (d * u[i] - rhs[i]);
+            size += Math.abs(content[i % STATES][e]) * (Math.abs(d * u[i]) + Math.abs(rhs[i]));
+          }
+          for (let c = 0; c < data.cells.length; c++) {
+            const running = new Float64Array(PROCESSES);
+            for (const p of runningIn(data.cells[c])) if (!DEFINITIONS[p].fromOutside) running[p] = data.delta[c * PROCESSES + p];
+            open += contentOf(content, yieldOf(matrix, running, 0).fill(0, 0, STATES), e);
+          }
+          if (size > 0) expect(Math.abs(open) / size, `${element} at d = ${d}`).toBeLessThan(1e-12);
+        });
+      }
   });
 });

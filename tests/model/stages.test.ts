@@ -21,7 +21,11 @@ describe.each(STAGES.map((type) => [type.kind, type] as const))('%s', (kind, typ
   });
 
   it('holds twice the water as two units', () => {
-    if (type.cells > 0) expect(type.volume({ ...type.defaults, count: 2 }, RECORDED)).toBeCloseTo(2 * type.volume({ ...type.defaults, count: 1 }, RECORDED), 12);
+    if (type.cells > 0)
+      expect(type.volume({ ...type.defaults, count: 2 }, RECORDED)).toBeCloseTo(
+        2 * type.volume({ ...type.defaults, count: 1 }, RECORDED),
+        12,
+      );
   });
 
   it('has words for each of its cautions', () => {

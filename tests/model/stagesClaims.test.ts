@@ -21,7 +21,20 @@ function forced(kind: StageKind, conditions: Partial<SolidsConditions> = {}, siz
   const type = stageType(kind);
   const cell = makeCell(0, 'one', kind, type.cell({ ...type.defaults, ...sizes }, RECORDED));
   cell.flow = flow;
-  type.solids(cell, { values, fill: 0, clog: 0, leaf: 0, gas: 0, airPerVolume: 0, outlet: 'bottomLift', fines: 0, mat: 0, lamp_W: 0, mesh_um: 0, ...conditions });
+  type.solids(cell, {
+    values,
+    fill: 0,
+    clog: 0,
+    leaf: 0,
+    gas: 0,
+    airPerVolume: 0,
+    outlet: 'bottomLift',
+    fines: 0,
+    mat: 0,
+    lamp_W: 0,
+    mesh_um: 0,
+    ...conditions,
+  });
   return cell;
 }
 
@@ -30,7 +43,12 @@ const share = (cleared: number, flow = FLOW): number => cleared / (cleared + flo
 
 function bench(kind: StageKind, inflow: Composition, change: Partial<StageSpec> = {}, days = 3): Plan {
   const stage: StageSpec = { id: 'one', kind, ...stageType(kind).defaults, ...change };
-  return benchPlan({ stage, days, rig: { inflow: feedWater(inflow), flow_m3_d: FLOW, hold: { T_C: 24 } }, change: { start: { water: 'source', biofilm: 'bare' } } });
+  return benchPlan({
+    stage,
+    days,
+    rig: { inflow: feedWater(inflow), flow_m3_d: FLOW, hold: { T_C: 24 } },
+    change: { start: { water: 'source', biofilm: 'bare' } },
+  });
 }
 
 const clog = (kind: StageKind, days = 2): number => course(runSeason(bench(kind, dirty, {}, days)), 'one', 'clog').at(-1) ?? NaN;
@@ -62,7 +80,8 @@ describe('filters', () => {
   });
 
   it('take the more head the more water they pass and the more they hold; sand more than beads, beads more than mats', () => {
-    const loss = (kind: StageKind, flow: number, blocked: number): number => stageType(kind).loss?.(stageType(kind).defaults, flow, blocked, RECORDED) ?? 0;
+    const loss = (kind: StageKind, flow: number, blocked: number): number =>
+      stageType(kind).loss?.(stageType(kind).defaults, flow, blocked, RECORDED) ?? 0;
     for (const kind of ['drumFilter', 'fineFilter', 'beadFilter', 'sandFilter', 'cartridgeFilter'] as const) {
       expect(loss(kind, 0, 0), kind).toBe(0);
       expect(loss(kind, 2 * FLOW, 0), kind).toBeGreaterThan(loss(kind, FLOW, 0));
@@ -92,7 +111,9 @@ describe('film reactors', () => {
   });
 
   it('a moving bed without air is a poor stripper, and a packed filter', () => {
-    expect(carbonDioxide(bench('movingBedBiofilter', gassy, { air_L_min: 0 }))).toBeGreaterThan(carbonDioxide(bench('movingBedBiofilter', gassy)));
+    expect(carbonDioxide(bench('movingBedBiofilter', gassy, { air_L_min: 0 }))).toBeGreaterThan(
+      carbonDioxide(bench('movingBedBiofilter', gassy)),
+    );
     expect(forced('movingBedBiofilter').catch1).toBeGreaterThan(5 * forced('movingBedBiofilter', { airPerVolume: 60 }).catch1);
   });
 
@@ -105,7 +126,9 @@ describe('film reactors', () => {
 
 describe('beds', () => {
   const crop = { kind: 'lettuce' as const, plants_m2: 24, plantedDay: 0, replant: true };
-  const mat = (kind: StageKind): number => course(runSeason(bench(kind, { ...dirty, NO3_mgN_L: 20, Fe_mg_L: 1, Mg_mg_L: 8 }, { area_m2: 3, crop })), 'one', 'rootMat_g_m2').at(-1) ?? NaN;
+  const mat = (kind: StageKind): number =>
+    course(runSeason(bench(kind, { ...dirty, NO3_mgN_L: 20, Fe_mg_L: 1, Mg_mg_L: 8 }, { area_m2: 3, crop })), 'one', 'rootMat_g_m2').at(-1)
+    ?? NaN;
 
   it('the roots of film channels foul sooner than those of a raft bed in the same water', () => {
     expect(mat('nftChannel')).toBeGreaterThan(1.3 * mat('raftBed'));
@@ -113,7 +136,8 @@ describe('beds', () => {
 
   it('gravel that floods and drains takes in more oxygen than rafts at rest', () => {
     const stale = { O2_mg_L: 2 };
-    const oxygen = (kind: StageKind): number => course(runSeason(bench(kind, stale, { area_m2: 2, air_L_min: 0 })), 'one', 'O2_mg_L').at(-1) ?? NaN;
+    const oxygen = (kind: StageKind): number =>
+      course(runSeason(bench(kind, stale, { area_m2: 2, air_L_min: 0 })), 'one', 'O2_mg_L').at(-1) ?? NaN;
     expect(oxygen('mediaBed')).toBeGreaterThan(oxygen('raftBed') + 1);
   });
 });

@@ -11,8 +11,22 @@ function alone(kind: string, change: Partial<Plan> = {}): Plan {
   const { defaults, grows } = STAGES.find((type) => type.kind === kind) ?? STAGES[0];
   const crop = grows ? { crop: { kind: 'lettuce' as const, plants_m2: 24, plantedDay: 0, replant: true } } : {};
   return benchPlan({
-    stage: { id: 'one', kind: kind as StageKind, ...defaults, ...crop }, days: 4,
-    rig: { inflow: feedWater({ TAN_mgN_L: 2, NO3_mgN_L: 20, Fe_mg_L: 1, Mg_mg_L: 8, organics_mgCOD_L: 8, solidsCoarse_mg_L: 10, solidsFine_mg_L: 4, solidsSuperfine_mg_L: 2 }), flow_m3_d: 24, hold: { T_C: 24 } },
+    stage: { id: 'one', kind: kind as StageKind, ...defaults, ...crop },
+    days: 4,
+    rig: {
+      inflow: feedWater({
+        TAN_mgN_L: 2,
+        NO3_mgN_L: 20,
+        Fe_mg_L: 1,
+        Mg_mg_L: 8,
+        organics_mgCOD_L: 8,
+        solidsCoarse_mg_L: 10,
+        solidsFine_mg_L: 4,
+        solidsSuperfine_mg_L: 2,
+      }),
+      flow_m3_d: 24,
+      hold: { T_C: 24 },
+    },
     change: { start: { water: 'source', biofilm: 'seeded' }, ...change },
   });
 }
@@ -35,7 +49,8 @@ describe.each(wet.map(({ kind }) => kind))('%s alone on a bench', (kind) => {
       const plan = alone(kind);
       const slow = runSeason({ ...plan, days: 1, rig: plan.rig && { ...plan.rig, flow_m3_d } });
       for (const day of slow.days) expect(day.hourly.every(Number.isFinite), `${flow_m3_d} m³/d`).toBe(true);
-      for (const { element, closure } of slow.summary.ledger) expect(Math.abs(closure), `${element} at ${flow_m3_d} m³/d`).toBeLessThan(1e-9);
+      for (const { element, closure } of slow.summary.ledger)
+        expect(Math.abs(closure), `${element} at ${flow_m3_d} m³/d`).toBeLessThan(1e-9);
     }
   });
 });

@@ -25,28 +25,48 @@ function part(process: ProcessName, component: number): number {
 describe('every process', () => {
   it.each(PROCESS_NAMES.map((name) => [name]))('%s closes in all it claims to conserve', (name) => {
     const { rows, coefficients } = columns[ID[name]];
-    const open = residuals(Array.from(rows, (row, i) => [row, coefficients[i]] as const), content);
+    const open = residuals(
+      Array.from(rows, (row, i) => [row, coefficients[i]] as const),
+      content,
+    );
     const outside = DEFINITIONS[ID[name]].fromOutside === true;
-    ELEMENTS.forEach((element, e) => { if (!outside || e === charge) expect(Math.abs(open[e]), element).toBeLessThan(1e-12); });
+    ELEMENTS.forEach((element, e) => {
+      if (!outside || e === charge) expect(Math.abs(open[e]), element).toBeLessThan(1e-12);
+    });
   });
 
   it('still closes when yields and contents are other than recorded', () => {
-    const other = valuesWith({ 'kinetics.aobYield': 0.15, 'kinetics.hetYield': 0.67, 'matter.feedN': 0.058, 'matter.filmN': 0.12, 'tilapia.gain': 0.7, 'matter.leafN': 0.05 });
+    const other = valuesWith({
+      'kinetics.aobYield': 0.15,
+      'kinetics.hetYield': 0.67,
+      'matter.feedN': 0.058,
+      'matter.filmN': 0.12,
+      'tilapia.gain': 0.7,
+      'matter.leafN': 0.05,
+    });
     const table = contentTable(other);
     closedColumns(other, table).forEach(({ rows, coefficients }, p) => {
       if (DEFINITIONS[p].fromOutside) return;
-      for (const open of residuals(Array.from(rows, (row, i) => [row, coefficients[i]] as const), table)) expect(Math.abs(open)).toBeLessThan(1e-12);
+      for (const open of residuals(
+        Array.from(rows, (row, i) => [row, coefficients[i]] as const),
+        table,
+      ))
+        expect(Math.abs(open)).toBeLessThan(1e-12);
     });
   });
 });
 
 describe('a process that cannot close says which and why', () => {
   it('an unknown that nothing determines is named', () => {
-    expect(() => closeColumn('rusting', { fixed: new Map([[SS, -1]]), unknowns: [O2, IC, CH4, PO, SS] }, content)).toThrow(/process rusting: \w+ is not determined/);
+    expect(() => closeColumn('rusting', { fixed: new Map([[SS, -1]]), unknowns: [O2, IC, CH4, PO, SS] }, content)).toThrow(
+      /process rusting: \w+ is not determined/,
+    );
   });
 
   it('an element without an unknown to take it up is named', () => {
-    expect(() => closeColumn('burning', { fixed: new Map([[SS, -1]]), unknowns: [O2] }, content)).toThrow('process burning: C does not close');
+    expect(() => closeColumn('burning', { fixed: new Map([[SS, -1]]), unknowns: [O2] }, content)).toThrow(
+      'process burning: C does not close',
+    );
   });
 });
 

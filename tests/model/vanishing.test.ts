@@ -40,7 +40,9 @@ describe('with a reactant gone', () => {
         const without = y.slice();
         without[cell.index * STATES + row] = 0;
         const left = rate(cell.index, p, without);
-        expect(Math.abs(left), `${name} without ${NAMES[row]} in ${cell.kind}: ${left} of ${full}`).toBeLessThanOrEqual(NEGLIGIBLE * Math.abs(full) + 1e-12);
+        expect(Math.abs(left), `${name} without ${NAMES[row]} in ${cell.kind}: ${left} of ${full}`).toBeLessThanOrEqual(
+          NEGLIGIBLE * Math.abs(full) + 1e-12,
+        );
       });
     }
   });

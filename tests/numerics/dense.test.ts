@@ -13,17 +13,31 @@ const solve = (matrix: number[][], right: number[]): number[] => {
 
 describe('the dense solver', () => {
   it('solves a system worked out by hand', () => {
-    const x = solve([[4, 1, 2], [1, 5, 1], [2, 1, 6]], [4 + 2 + 6, 1 + 10 + 3, 2 + 2 + 18]);
+    const x = solve(
+      [
+        [4, 1, 2],
+        [1, 5, 1],
+        [2, 1, 6],
+      ],
+      [4 + 2 + 6, 1 + 10 + 3, 2 + 2 + 18],
+    );
     [1, 2, 3].forEach((value, i) => expect(x[i]).toBeCloseTo(value, 13));
   });
 
   it('finds the solution of any diagonally dominant system', () => {
     const entry = fc.double({ min: -1, max: 1, noNaN: true });
-    fc.assert(fc.property(fc.array(fc.array(entry, { minLength: 8, maxLength: 8 }), { minLength: 8, maxLength: 8 }), fc.array(entry, { minLength: 8, maxLength: 8 }), (rows, wanted) => {
-      const matrix = rows.map((row, i) => row.map((value, j) => (i === j ? 9 + value : value)));
-      const right = matrix.map((row) => row.reduce((sum, value, j) => sum + value * wanted[j], 0));
-      solve(matrix, right).forEach((value, i) => expect(Math.abs(value - wanted[i])).toBeLessThan(1e-13));
-    }), { numRuns: 50, seed: 3 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(entry, { minLength: 8, maxLength: 8 }), { minLength: 8, maxLength: 8 }),
+        fc.array(entry, { minLength: 8, maxLength: 8 }),
+        (rows, wanted) => {
+          const matrix = rows.map((row, i) => row.map((value, j) => (i === j ? 9 + value : value)));
+          const right = matrix.map((row) => row.reduce((sum, value, j) => sum + value * wanted[j], 0));
+          solve(matrix, right).forEach((value, i) => expect(Math.abs(value - wanted[i])).toBeLessThan(1e-13));
+        },
+      ),
+      { numRuns: 50, seed: 3 },
+    );
   });
 
   it('works in the midst of a longer array and leaves the rest alone', () => {

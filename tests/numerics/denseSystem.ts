@@ -17,7 +17,10 @@ export class DenseSystem implements StiffSystem {
   private readonly lu: Float64Array;
 
   /** @param tolerance relative and absolute; Infinity accepts every step */
-  constructor(private readonly problem: Problem, private readonly tolerance: number) {
+  constructor(
+    private readonly problem: Problem,
+    private readonly tolerance: number,
+  ) {
     this.size = problem.size;
     this.w = new Float64Array(problem.size ** 2);
     this.lu = new Float64Array(problem.size ** 2);
@@ -39,11 +42,14 @@ export class DenseSystem implements StiffSystem {
     backSubstitute(this.lu, 0, this.size, u, 0);
   }
 
-  accepted(h: number): void { this.taken.push(h); }
+  accepted(h: number): void {
+    this.taken.push(h);
+  }
 
   norm(error: Float64Array, before: Float64Array, after: Float64Array): number {
     let sum = 0;
-    for (let i = 0; i < error.length; i++) sum += (error[i] / (this.tolerance * (1 + Math.max(Math.abs(before[i]), Math.abs(after[i]))))) ** 2;
+    for (let i = 0; i < error.length; i++)
+      sum += (error[i] / (this.tolerance * (1 + Math.max(Math.abs(before[i]), Math.abs(after[i]))))) ** 2;
     return Math.sqrt(sum / error.length);
   }
 }

@@ -13,11 +13,13 @@ describe('reading between two steps', () => {
     const cubic = (t: number): number => 7 - 2 * t + 0.5 * t * t + 0.25 * t * t * t;
     const slope = (t: number): number => -2 + t + 0.75 * t * t;
     const h = 1.7;
-    for (const at of [0, 0.1, 0.37, 0.5, 0.82, 1]) expect(between(at, h, cubic(0), slope(0), cubic(h), slope(h))).toBeCloseTo(cubic(at * h), 12);
+    for (const at of [0, 0.1, 0.37, 0.5, 0.82, 1])
+      expect(between(at, h, cubic(0), slope(0), cubic(h), slope(h))).toBeCloseTo(cubic(at * h), 12);
   });
 
   it('halving the step cuts its error sixteenfold on a smooth curve (order four)', () => {
-    const error = (h: number): number => Math.abs(between(0.4, h, Math.exp(1), Math.exp(1), Math.exp(1 + h), Math.exp(1 + h)) - Math.exp(1 + 0.4 * h));
+    const error = (h: number): number =>
+      Math.abs(between(0.4, h, Math.exp(1), Math.exp(1), Math.exp(1 + h), Math.exp(1 + h)) - Math.exp(1 + 0.4 * h));
     expect(Math.log2(error(0.2) / error(0.1))).toBeCloseTo(4, 0);
   });
 

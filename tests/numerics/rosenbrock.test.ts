@@ -11,7 +11,14 @@ const adaptive: Control = { firstStep: 0, minStep: 1e-12, maxStep: Infinity };
 /** Error at the end after n equal steps. */
 function errorOf(problem: Problem, start: number[], end: number[], t1: number, n: number): number {
   const y = Float64Array.from(start);
-  new Rosenbrock2(new DenseSystem(problem, Infinity)).integrate(0, t1, y, { firstStep: t1 / n, minStep: 1e-12, maxStep: t1 / n }, [], nothing);
+  new Rosenbrock2(new DenseSystem(problem, Infinity)).integrate(
+    0,
+    t1,
+    y,
+    { firstStep: t1 / n, minStep: 1e-12, maxStep: t1 / n },
+    [],
+    nothing,
+  );
   return Math.max(...end.map((value, i) => Math.abs(y[i] - value)));
 }
 
@@ -21,34 +28,57 @@ const orderOf = (problem: Problem, start: number[], end: number[], t1: number, n
 
 const decay = (rate: number, share: number): Problem => ({
   size: 1,
-  slope: (_t, y, out) => { out[0] = -rate * y[0]; },
-  jacobian: (_t, _y, w) => { w[0] = -rate * share; },
+  slope: (_t, y, out) => {
+    out[0] = -rate * y[0];
+  },
+  jacobian: (_t, _y, w) => {
+    w[0] = -rate * share;
+  },
 });
 /** y' = −λ (y − cos t): y → (λ² cos t + λ sin t)/(λ² + 1) + c e^(−λt) */
 const follows = (rate: number, share: number): Problem => ({
   size: 1,
-  slope: (t, y, out) => { out[0] = -rate * (y[0] - Math.cos(t)); },
-  jacobian: (_t, _y, w) => { w[0] = -rate * share; },
+  slope: (t, y, out) => {
+    out[0] = -rate * (y[0] - Math.cos(t));
+  },
+  jacobian: (_t, _y, w) => {
+    w[0] = -rate * share;
+  },
 });
 const followed = (rate: number, t: number): number =>
   (rate * rate * Math.cos(t) + rate * Math.sin(t)) / (rate * rate + 1) + Math.exp(-rate * t) * (0 - (rate * rate) / (rate * rate + 1));
 /** Two modes, of rates 1 and 40: y = (a e^−t + b e^−40t, a e^−t − b e^−40t) */
 const twoModes = (share: number): Problem => ({
   size: 2,
-  slope: (_t, y, out) => { out[0] = -20.5 * y[0] + 19.5 * y[1]; out[1] = 19.5 * y[0] - 20.5 * y[1]; },
-  jacobian: (_t, _y, w) => { w.set([-20.5 * share, 19.5 * share, 19.5 * share, -20.5 * share]); },
+  slope: (_t, y, out) => {
+    out[0] = -20.5 * y[0] + 19.5 * y[1];
+    out[1] = 19.5 * y[0] - 20.5 * y[1];
+  },
+  jacobian: (_t, _y, w) => {
+    w.set([-20.5 * share, 19.5 * share, 19.5 * share, -20.5 * share]);
+  },
 });
 const logistic = (share: number): Problem => ({
   size: 1,
-  slope: (_t, y, out) => { out[0] = 3 * y[0] * (1 - y[0]); },
-  jacobian: (_t, y, w) => { w[0] = share * 3 * (1 - 2 * y[0]); },
+  slope: (_t, y, out) => {
+    out[0] = 3 * y[0] * (1 - y[0]);
+  },
+  jacobian: (_t, y, w) => {
+    w[0] = share * 3 * (1 - 2 * y[0]);
+  },
 });
 
 describe('halving the step quarters the error (order two), whatever is left out of W', () => {
-  it.each([['the whole Jacobian', 1], ['half of it', 0.5], ['nothing of it', 0]])('with W = %s', (_name, share) => {
+  it.each([
+    ['the whole Jacobian', 1],
+    ['half of it', 0.5],
+    ['nothing of it', 0],
+  ])('with W = %s', (_name, share) => {
     expect(orderOf(decay(2, share), [1], [Math.exp(-2)], 1, 64)).toBeCloseTo(2, 1);
     expect(orderOf(follows(5, share), [0], [followed(5, 2)], 2, 256)).toBeCloseTo(2, 1);
-    expect(orderOf(twoModes(share), [1.5, 0.5], [Math.exp(-1) + 0.5 * Math.exp(-40), Math.exp(-1) - 0.5 * Math.exp(-40)], 1, 1024)).toBeCloseTo(2, 1);
+    expect(
+      orderOf(twoModes(share), [1.5, 0.5], [Math.exp(-1) + 0.5 * Math.exp(-40), Math.exp(-1) - 0.5 * Math.exp(-40)], 1, 1024),
+    ).toBeCloseTo(2, 1);
     const end = 1 / (1 + 9 * Math.exp(-3));
     expect(orderOf(logistic(share), [0.1], [end], 1, 128)).toBeCloseTo(2, 1);
   });
@@ -68,7 +98,14 @@ describe('very stiff systems', () => {
   it('a longer step damps more, not less', () => {
     const left = [1e2, 1e4, 1e6, 1e8].map((rate) => {
       const y = Float64Array.from([1]);
-      new Rosenbrock2(new DenseSystem(decay(rate, 1), Infinity)).integrate(0, 1, y, { firstStep: 1, minStep: 1e-12, maxStep: 1 }, [], nothing);
+      new Rosenbrock2(new DenseSystem(decay(rate, 1), Infinity)).integrate(
+        0,
+        1,
+        y,
+        { firstStep: 1, minStep: 1e-12, maxStep: 1 },
+        [],
+        nothing,
+      );
       return Math.abs(y[0]);
     });
     for (let i = 1; i < left.length; i++) expect(left[i]).toBeLessThan(left[i - 1]);
@@ -78,8 +115,14 @@ describe('very stiff systems', () => {
     // (y, c, s): y → c at 10⁶, while (c, s) turns once in 2π: y ends at cos t
     const swing: Problem = {
       size: 3,
-      slope: (_t, y, out) => { out[0] = -1e6 * (y[0] - y[1]); out[1] = -y[2]; out[2] = y[1]; },
-      jacobian: (_t, _y, w) => { w.set([-1e6, 1e6, 0, 0, 0, -1, 0, 1, 0]); },
+      slope: (_t, y, out) => {
+        out[0] = -1e6 * (y[0] - y[1]);
+        out[1] = -y[2];
+        out[2] = y[1];
+      },
+      jacobian: (_t, _y, w) => {
+        w.set([-1e6, 1e6, 0, 0, 0, -1, 0, 1, 0]);
+      },
     };
     const y = Float64Array.from([1, 1, 0]);
     const outcome = new Rosenbrock2(new DenseSystem(swing, 1e-4)).integrate(0, 3, y, adaptive, [], nothing);
@@ -119,7 +162,14 @@ describe('control of the error', () => {
 
   it('a first step far too long is rejected, and the answer is as good as ever', () => {
     const y = Float64Array.from([0]);
-    const outcome = new Rosenbrock2(new DenseSystem(follows(50, 0), 1e-5)).integrate(0, 3, y, { firstStep: 3, minStep: 1e-12, maxStep: 3 }, [], nothing);
+    const outcome = new Rosenbrock2(new DenseSystem(follows(50, 0), 1e-5)).integrate(
+      0,
+      3,
+      y,
+      { firstStep: 3, minStep: 1e-12, maxStep: 3 },
+      [],
+      nothing,
+    );
     expect(outcome.rejections).toBeGreaterThan(0);
     expect(Math.abs(y[0] - followed(50, 3))).toBeLessThan(1e-4);
   });
@@ -137,18 +187,34 @@ describe('a system that cannot be solved is given up, never looped over', () => 
   const never = (slope: Problem['slope']): DenseSystem => new DenseSystem({ size: 1, slope, jacobian: (_t, _y, w) => w.fill(0) }, 1e-6);
 
   it('slopes that are not numbers', () => {
-    expect(() => new Rosenbrock2(never((_t, _y, out) => { out[0] = NaN; })).integrate(0, 1, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing)).toThrow(/step fell below/);
+    expect(() =>
+      new Rosenbrock2(
+        never((_t, _y, out) => {
+          out[0] = NaN;
+        }),
+      ).integrate(0, 1, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing),
+    ).toThrow(/step fell below/);
   });
 
   it('a solution that runs to infinity before the end', () => {
     // y' = y², y(0) = 1 has no value beyond t = 1
-    expect(() => new Rosenbrock2(never((_t, y, out) => { out[0] = y[0] * y[0]; })).integrate(0, 2, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing)).toThrow();
+    expect(() =>
+      new Rosenbrock2(
+        never((_t, y, out) => {
+          out[0] = y[0] * y[0];
+        }),
+      ).integrate(0, 2, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing),
+    ).toThrow();
   });
 
   it('a matrix that can never be factorised', () => {
-    const singular = never((_t, y, out) => { out[0] = -y[0]; });
+    const singular = never((_t, y, out) => {
+      out[0] = -y[0];
+    });
     singular.factor = () => false;
-    expect(() => new Rosenbrock2(singular).integrate(0, 1, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing)).toThrow(/step fell below/);
+    expect(() => new Rosenbrock2(singular).integrate(0, 1, Float64Array.from([1]), { ...adaptive, minStep: 1e-9 }, [], nothing)).toThrow(
+      /step fell below/,
+    );
   });
 });
 
@@ -160,11 +226,24 @@ describe('output between steps', () => {
       let most = 0;
       const y = Float64Array.from([1]);
       // the slope hangs on time alone, so what is wrong between the nodes is the interpolation
-      const problem: Problem = { size: 1, slope: (t, _y, out) => { out[0] = Math.cos(3 * t) * 3; }, jacobian: (_t, _y, w) => w.fill(0) };
-      new Rosenbrock2(new DenseSystem(problem, Infinity)).integrate(0, 1, y, { firstStep: 1 / n, minStep: 1e-12, maxStep: 1 / n }, times, (i, at) => {
-        seen.push(i);
-        most = Math.max(most, Math.abs(at[0] - interpolant(times[i], n)));
-      });
+      const problem: Problem = {
+        size: 1,
+        slope: (t, _y, out) => {
+          out[0] = Math.cos(3 * t) * 3;
+        },
+        jacobian: (_t, _y, w) => w.fill(0),
+      };
+      new Rosenbrock2(new DenseSystem(problem, Infinity)).integrate(
+        0,
+        1,
+        y,
+        { firstStep: 1 / n, minStep: 1e-12, maxStep: 1 / n },
+        times,
+        (i, at) => {
+          seen.push(i);
+          most = Math.max(most, Math.abs(at[0] - interpolant(times[i], n)));
+        },
+      );
       expect(seen).toEqual(times.map((_, i) => i));
       return most;
     };

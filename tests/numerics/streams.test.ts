@@ -19,7 +19,13 @@ describe('random streams', () => {
     const alone = take(stream('seed', 'inoculum'), 10);
     const weather = stream('seed', 'weather');
     const inoculum = stream('seed', 'inoculum');
-    expect(alone.map(() => { weather(); weather(); return inoculum(); })).toEqual(alone);
+    expect(
+      alone.map(() => {
+        weather();
+        weather();
+        return inoculum();
+      }),
+    ).toEqual(alone);
   });
 
   it('are spread evenly over 0 to 1, and two of them have nothing to do with each other', () => {

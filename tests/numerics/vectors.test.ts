@@ -1,7 +1,16 @@
 // Sums written seven at a time, against the plain loops they stand for, at every length about a multiple of seven.
 import { describe, expect, it } from 'vitest';
 import { stream } from '../../src/numerics/streams';
-import { addScaled, addStretch, addThreeStretch, addTwoScaled, emptyStretch, exchangeStretch, firstBelowZero, multiplyStretch } from '../../src/numerics/vectors';
+import {
+  addScaled,
+  addStretch,
+  addThreeStretch,
+  addTwoScaled,
+  emptyStretch,
+  exchangeStretch,
+  firstBelowZero,
+  multiplyStretch,
+} from '../../src/numerics/vectors';
 
 const LENGTHS = [0, 1, 6, 7, 8, 13, 14, 15, 49, 50];
 const draw = stream('vectors', 'test');

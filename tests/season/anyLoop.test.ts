@@ -14,7 +14,9 @@ const BUDGET_ms = 10_000;
 
 describe('any loop, whatever is done to it', () => {
   it('is one that may be built, and together they hold every kind of the catalogue', () => {
-    expect(PLANS.flatMap((plan, i) => checkPlan(plan).map(({ path, got, expected }) => `loop ${i}, ${path}: ${got}, ${expected}`))).toEqual([]);
+    expect(PLANS.flatMap((plan, i) => checkPlan(plan).map(({ path, got, expected }) => `loop ${i}, ${path}: ${got}, ${expected}`))).toEqual(
+      [],
+    );
     const kinds = new Set<string>(PLANS.flatMap(({ loop, side }) => [...loop, ...side].map(({ kind }) => kind)));
     expect(STAGES.map(({ kind }) => kind).filter((kind) => !kinds.has(kind))).toEqual([]);
   });
@@ -24,7 +26,7 @@ describe('any loop, whatever is done to it', () => {
     expect(lived.flatMap(({ faults }, i) => faults.map((fault) => `loop ${i}: ${fault}`))).toEqual([]);
   });
 
-  it('and the lesson\'s own loop, all its days, with next to nothing clipped at zero', () => {
+  it("and the lesson's own loop, all its days, with next to nothing clipped at zero", () => {
     const { faults, clipped } = liveSanely(referencePlan());
     expect(faults).toEqual([]);
     expect(clipped).toBeLessThan(CLIPPED);

@@ -17,6 +17,8 @@ describe('what the lessons say shows in the model', () => {
   it.each(CLAIMS)('$id: $statement', (claim) => {
     const right = claim.shown(season(claim.right));
     const wrong = claim.shown(season(claim.wrong));
-    expect(holds(claim, right, wrong), `right ${right.toPrecision(4)}, wrong ${wrong.toPrecision(4)}, asked for ×${claim.ratio}`).toBe(true);
+    expect(holds(claim, right, wrong), `right ${right.toPrecision(4)}, wrong ${wrong.toPrecision(4)}, asked for ×${claim.ratio}`).toBe(
+      true,
+    );
   });
 });

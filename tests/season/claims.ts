@@ -16,45 +16,74 @@ const bare = (plan: Plan, days: number): Plan => ({ ...plan, days, start: { ...p
 
 const FIRST_CLAIMS: readonly Claim[] = [
   {
-    id: 'no-fine-filter', statement: 'roots brown without a fine filter: more solids sit on them',
-    right: referencePlan(), wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
+    id: 'no-fine-filter',
+    statement: 'roots brown without a fine filter: more solids sit on them',
+    right: referencePlan(),
+    wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
     // Stated threshold: mats that catch half as much as ours still spare the roots this much.
-    shown: (t) => most(course(t, 'rafts', 'rootMat_g_m2', 10)), ratio: 1.65, behind: [/kinetics\.(mat|root|settle)/],
+    shown: (t) => most(course(t, 'rafts', 'rootMat_g_m2', 10)),
+    ratio: 1.65,
+    behind: [/kinetics\.(mat|root|settle)/],
   },
   {
-    id: 'no-fine-filter-roots', statement: 'roots brown without a fine filter: their health falls below that of the filtered bed',
-    right: referencePlan(), wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
-    shown: (t) => 1 - meanOf(course(t, 'rafts', 'rootHealth', 20)), ratio: 1.65, behind: [/kinetics\.(mat|root|settle)/],
+    id: 'no-fine-filter-roots',
+    statement: 'roots brown without a fine filter: their health falls below that of the filtered bed',
+    right: referencePlan(),
+    wrong: inOrder(REFERENCE.filter((id) => id !== 'mats')),
+    shown: (t) => 1 - meanOf(course(t, 'rafts', 'rootHealth', 20)),
+    ratio: 1.65,
+    behind: [/kinetics\.(mat|root|settle)/],
   },
   {
-    id: 'forgotten-settler', statement: 'sulfide reaches the bed from a settler that nobody drains',
-    right: referencePlan(), wrong: forgotten,
+    id: 'forgotten-settler',
+    statement: 'sulfide reaches the bed from a settler that nobody drains',
+    right: referencePlan(),
+    wrong: forgotten,
     // Stated threshold: three quarters more; films between settler and bed take up to half of what it gives off.
-    shown: bedSulfide, ratio: 1.75, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|gas|methane)/],
+    shown: bedSulfide,
+    ratio: 1.75,
+    behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|gas|methane)/],
   },
   {
-    id: 'degassing-before-solids', statement: 'degassing ahead of the solids stages does not help the bed: more sulfide of a forgotten settler reaches it than with degassing behind them',
-    right: forgotten, wrong: inOrder(['fish', 'degas', 'settler', 'mats', 'rafts', 'sump', 'pump'], undrained),
+    id: 'degassing-before-solids',
+    statement:
+      'degassing ahead of the solids stages does not help the bed: more sulfide of a forgotten settler reaches it than with degassing behind them',
+    right: forgotten,
+    wrong: inOrder(['fish', 'degas', 'settler', 'mats', 'rafts', 'sump', 'pump'], undrained),
     // Stated threshold: three quarters more; where sulfide hardly oxidises on media the tank strips less of it.
-    shown: bedSulfide, ratio: 1.75, behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|transfer|alpha)/],
+    shown: bedSulfide,
+    ratio: 1.75,
+    behind: [/kinetics\.(sludge|sulfide|bubble|disturbance|transfer|alpha)/],
   },
   {
     // The same stages in the same order; only sump and pump stand ahead of them all.
-    id: 'pump-before-settler', statement: 'a pump ahead of the settler makes fines that nothing catches: they reach the bed',
-    right: referencePlan(), wrong: inOrder(['fish', 'sump', 'pump', 'settler', 'mats', 'degas', 'rafts']),
+    id: 'pump-before-settler',
+    statement: 'a pump ahead of the settler makes fines that nothing catches: they reach the bed',
+    right: referencePlan(),
+    wrong: inOrder(['fish', 'sump', 'pump', 'settler', 'mats', 'degas', 'rafts']),
     // Stated threshold: a quarter more; the mats behind the settler take part of what the pump made.
-    shown: (t) => meanOf(course(t, 'rafts', 'solidsFine_mg_L', 20)), ratio: 1.25, behind: [/kinetics\.(pump|settle|radial|airShear|mat)/],
+    shown: (t) => meanOf(course(t, 'rafts', 'solidsFine_mg_L', 20)),
+    ratio: 1.25,
+    behind: [/kinetics\.(pump|settle|radial|airShear|mat)/],
   },
   {
-    id: 'no-base', statement: 'without base, nitrification eats the alkalinity and stalls: ammonia rises',
-    right: referencePlan(), wrong: inOrder(REFERENCE, (action) => action.do !== 'base'),
-    shown: (t) => meanOf(course(t, 'fish', 'TAN_mgN_L', 50)), ratio: 2, behind: [/kinetics\.nitrifier/, /kinetics\.aob/],
+    id: 'no-base',
+    statement: 'without base, nitrification eats the alkalinity and stalls: ammonia rises',
+    right: referencePlan(),
+    wrong: inOrder(REFERENCE, (action) => action.do !== 'base'),
+    shown: (t) => meanOf(course(t, 'fish', 'TAN_mgN_L', 50)),
+    ratio: 2,
+    behind: [/kinetics\.nitrifier/, /kinetics\.aob/],
   },
   {
     // One plan, told apart by the quantity: the day of the nitrite peak over that of the ammonia peak.
-    id: 'nitrite-follows-ammonia', statement: 'in a new loop nitrite peaks after ammonia',
-    right: bare(referencePlan(), 45), wrong: bare(referencePlan(), 45),
-    shown: (t) => dayOfPeak(course(t, 'fish', 'NO2_mgN_L')) - dayOfPeak(course(t, 'fish', 'TAN_mgN_L')), ratio: 0, behind: [/kinetics\.(aob|nob|inoculum)/],
+    id: 'nitrite-follows-ammonia',
+    statement: 'in a new loop nitrite peaks after ammonia',
+    right: bare(referencePlan(), 45),
+    wrong: bare(referencePlan(), 45),
+    shown: (t) => dayOfPeak(course(t, 'fish', 'NO2_mgN_L')) - dayOfPeak(course(t, 'fish', 'TAN_mgN_L')),
+    ratio: 0,
+    behind: [/kinetics\.(aob|nob|inoculum)/],
   },
 ];
 

@@ -28,6 +28,8 @@ describe('a design', () => {
   });
 
   it('with a pump too weak for the lift says so', () => {
-    expect(told(changed((stage) => (stage.kind === 'returnPump' ? { ...stage, curve: { maxHead_m: 1, maxFlow_m3_h: 3 } } : stage)))).toContain('pump design.pumpSmall');
+    expect(
+      told(changed((stage) => (stage.kind === 'returnPump' ? { ...stage, curve: { maxHead_m: 1, maxFlow_m3_h: 3 } } : stage))),
+    ).toContain('pump design.pumpSmall');
   });
 });

@@ -21,7 +21,13 @@ const hashOf = (days: readonly DayChunk[]): string => {
 const lively: Plan = referencePlan({
   days: 14,
   climate: { ...referencePlan().climate, water_C: undefined, weather: 0.8 },
-  actions: [...referencePlan().actions, { day: 5, hour: 3, do: 'pump', on: false }, { day: 5, hour: 7, do: 'pump', on: true }, { day: 8, hour: 10, do: 'exchange', stage: 'sump', fraction: 0.4 }, { day: 9, hour: 14, do: 'takeFish', tank: 'fish', number: 10 }],
+  actions: [
+    ...referencePlan().actions,
+    { day: 5, hour: 3, do: 'pump', on: false },
+    { day: 5, hour: 7, do: 'pump', on: true },
+    { day: 8, hour: 10, do: 'exchange', stage: 'sump', fraction: 0.4 },
+    { day: 9, hour: 14, do: 'takeFish', tank: 'fish', number: 10 },
+  ],
 });
 
 describe('the same plan', () => {
@@ -50,16 +56,19 @@ describe('a season taken up at a midnight', () => {
     expect(second.summary()).toEqual(whole.summary);
   });
 
-  it.each(fc.sample(randomPlan(6), { numRuns: 10, seed: 8 }).map((plan, i) => [i, plan] as const))('goes on bit by bit in random loop %i too, whatever stages, weather and deeds it has', (_, plan) => {
-    const whole = runSeason(plan);
-    const first = new Season(plan);
-    for (let day = 0; day < 3; day++) first.liveDay();
-    const second = new Season(plan, {}, first.checkpoint());
-    const days: DayChunk[] = [];
-    while (second.day < plan.days) days.push(second.liveDay());
-    expect(hashOf(days)).toBe(hashOf(whole.days.slice(3)));
-    expect(second.summary()).toEqual(whole.summary);
-  });
+  it.each(fc.sample(randomPlan(6), { numRuns: 10, seed: 8 }).map((plan, i) => [i, plan] as const))(
+    'goes on bit by bit in random loop %i too, whatever stages, weather and deeds it has',
+    (_, plan) => {
+      const whole = runSeason(plan);
+      const first = new Season(plan);
+      for (let day = 0; day < 3; day++) first.liveDay();
+      const second = new Season(plan, {}, first.checkpoint());
+      const days: DayChunk[] = [];
+      while (second.day < plan.days) days.push(second.liveDay());
+      expect(hashOf(days)).toBe(hashOf(whole.days.slice(3)));
+      expect(second.summary()).toEqual(whole.summary);
+    },
+  );
 
   it('leaves the checkpoint as it was, so that two branches can grow from it', () => {
     const first = new Season(lively);

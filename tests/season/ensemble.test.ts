@@ -17,7 +17,9 @@ describe('a drawn world', () => {
   const worlds = Array.from({ length: 300 }, (_, i) => drawParameters('meadow', i));
 
   it('keeps every parameter within its range and leaves definitions alone', () => {
-    const all = Object.entries(GROUPS).flatMap(([group, parameters]) => Object.entries(parameters).map(([name, parameter]) => ({ path: `${group}.${name}`, ...parameter })));
+    const all = Object.entries(GROUPS).flatMap(([group, parameters]) =>
+      Object.entries(parameters).map(([name, parameter]) => ({ path: `${group}.${name}`, ...parameter })),
+    );
     const free = all.filter(({ low, high, fixed }) => low < high && fixed === undefined);
     expect(Object.keys(worlds[0])).toEqual(free.map(({ path }) => path));
     for (const { path, low, high } of free) {
@@ -42,7 +44,8 @@ describe('a drawn world', () => {
     const b = worlds.map((world) => world['kinetics.aobCapacity']);
     const mean = (values: number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
     const deviation = (values: number[]): number => Math.sqrt(mean(values.map((value) => (value - mean(values)) ** 2)));
-    const together = (x: number[], y: number[]): number => (mean(x.map((value, i) => value * y[i])) - mean(x) * mean(y)) / (deviation(x) * deviation(y));
+    const together = (x: number[], y: number[]): number =>
+      (mean(x.map((value, i) => value * y[i])) - mean(x) * mean(y)) / (deviation(x) * deviation(y));
     expect(Math.abs(together(a, b))).toBeLessThan(0.15);
     expect(Math.abs(together(a.slice(1), a.slice(0, -1)))).toBeLessThan(0.15);
   });
@@ -79,7 +82,9 @@ describe('an ensemble', () => {
   });
 
   it('begins in one water and spreads with the days', () => {
-    const { levels: [low, , high] } = bandOf(ensemble(plan, 5, { variables: ['NO3_mgN_L'], pattern: KINETICS }), 'fish', 'NO3_mgN_L');
+    const {
+      levels: [low, , high],
+    } = bandOf(ensemble(plan, 5, { variables: ['NO3_mgN_L'], pattern: KINETICS }), 'fish', 'NO3_mgN_L');
     expect(high[0]).toBe(low[0]);
     expect(high[8] - low[8]).toBeGreaterThan(high[1] - low[1]);
   });

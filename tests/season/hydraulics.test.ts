@@ -20,30 +20,37 @@ describe('a design', () => {
   });
 
   it('falls at least 5 cm from each gravity stage to the next, has its lifted stages above the fish tank, and lifts upwards', () => {
-    fc.assert(fc.property(randomPlan(5), (given) => {
-      // where nobody chose the stands
-      const plan = { ...given, loop: given.loop.map((stage) => ({ ...stage, stand_m: undefined })) };
-      const { stages, lift_m } = designOf(plan, RECORDED);
-      const pump = stages.findIndex(({ kind }) => kind === 'returnPump');
-      for (let i = 1; i < pump; i++) expect(stages[i - 1].level_m - stages[i].level_m, stages[i].id).toBeGreaterThan(0.05 - 1e-9);
-      for (const stage of stages.slice(pump + 1)) expect(stage.level_m).toBeGreaterThan(stages[0].level_m);
-      expect(lift_m).toBeGreaterThan(0);
-      // what stands before the sump stands on the floor; a stage behind a sump would have to stand lower than that
-      const sump = stages.findIndex(({ kind }) => kind === 'sump');
-      for (const stage of stages.slice(0, sump)) expect(stage.floor_m, `${stage.id} stands in the ground`).toBeGreaterThan(-1e-9);
-    }), { numRuns: 60, seed: 5 });
+    fc.assert(
+      fc.property(randomPlan(5), (given) => {
+        // where nobody chose the stands
+        const plan = { ...given, loop: given.loop.map((stage) => ({ ...stage, stand_m: undefined })) };
+        const { stages, lift_m } = designOf(plan, RECORDED);
+        const pump = stages.findIndex(({ kind }) => kind === 'returnPump');
+        for (let i = 1; i < pump; i++) expect(stages[i - 1].level_m - stages[i].level_m, stages[i].id).toBeGreaterThan(0.05 - 1e-9);
+        for (const stage of stages.slice(pump + 1)) expect(stage.level_m).toBeGreaterThan(stages[0].level_m);
+        expect(lift_m).toBeGreaterThan(0);
+        // what stands before the sump stands on the floor; a stage behind a sump would have to stand lower than that
+        const sump = stages.findIndex(({ kind }) => kind === 'sump');
+        for (const stage of stages.slice(0, sump)) expect(stage.floor_m, `${stage.id} stands in the ground`).toBeGreaterThan(-1e-9);
+      }),
+      { numRuns: 60, seed: 5 },
+    );
   });
 
   it('names what a beginner forgets: plants, solids, the pump', () => {
     const plan = referencePlan();
-    const only = (...ids: string[]): string[] => designOf({ ...plan, loop: plan.loop.filter(({ id }) => ids.includes(id)) }, RECORDED).problems.map(({ key }) => key);
+    const only = (...ids: string[]): string[] =>
+      designOf({ ...plan, loop: plan.loop.filter(({ id }) => ids.includes(id)) }, RECORDED).problems.map(({ key }) => key);
     expect(only('fish', 'sump', 'pump')).toEqual(['design.noPlants', 'design.noSolids']);
     expect(only('fish', 'settler', 'rafts', 'sump')).toEqual(['design.noPump']);
   });
 });
 
 describe('when the power fails', () => {
-  const plan = referencePlan({ days: 4, actions: [...referencePlan().actions, { day: 2, hour: 6, do: 'power', on: false }, { day: 2, hour: 12, do: 'power', on: true }] });
+  const plan = referencePlan({
+    days: 4,
+    actions: [...referencePlan().actions, { day: 2, hour: 6, do: 'power', on: false }, { day: 2, hour: 12, do: 'power', on: true }],
+  });
 
   it('pump and air stop for those hours and no others, and oxygen falls in the fish tank', () => {
     const t = runSeason(plan);
@@ -64,7 +71,8 @@ describe('when the power fails', () => {
   });
 
   it('uses less electricity than a loop that ran on', () => {
-    const used = (off: boolean): number => runSeason({ ...plan, actions: off ? plan.actions : referencePlan().actions }).summary.scores.energy_kWh;
+    const used = (off: boolean): number =>
+      runSeason({ ...plan, actions: off ? plan.actions : referencePlan().actions }).summary.scores.energy_kWh;
     // the refilled tanks stand a little lower at first, so the pump lifts a little more
     expect(used(true) / used(false)).toBeCloseTo(1 - 6 / 96, 2);
   });

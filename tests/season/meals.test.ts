@@ -20,6 +20,6 @@ describe('feed in a tank without fish', () => {
   it('is booked: nitrogen fed is nitrogen found', () => {
     const nitrogen = fed.summary.ledger.find(({ element }) => element === 'N');
     expect(Math.abs(nitrogen?.closure ?? 1)).toBeLessThan(1e-9);
-    expect((nitrogen?.inflow ?? 0)).toBeGreaterThan((without.summary.ledger.find(({ element }) => element === 'N')?.inflow ?? 0) + 50);
+    expect(nitrogen?.inflow ?? 0).toBeGreaterThan((without.summary.ledger.find(({ element }) => element === 'N')?.inflow ?? 0) + 50);
   });
 });

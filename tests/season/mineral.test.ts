@@ -7,7 +7,10 @@ import { referencePlan } from './plans';
 
 const withTank = (takes: string[]): Plan => {
   const plan = referencePlan({ days: 12 });
-  return { ...plan, side: [...plan.side, { id: 'mineral', kind: 'mineralisationTank', volume_m3: 0.2, air_L_min: 20, takes, returnsTo: 'sump' }] };
+  return {
+    ...plan,
+    side: [...plan.side, { id: 'mineral', kind: 'mineralisationTank', volume_m3: 0.2, air_L_min: 20, takes, returnsTo: 'sump' }],
+  };
 };
 
 describe('what is rinsed out of a filter', () => {

@@ -7,19 +7,42 @@ import type { Trajectory } from '../../src/season/trajectory';
 
 function planWith(actions: Action[]): Plan {
   const bed = (id: string): object => ({ id, kind: 'raftBed', area_m2: 1, crop: { kind: 'lettuce' } });
-  const read = readPlan(JSON.stringify({
-    format: 'loopwright.plan/2', days: 8, climate: { air_C: { mean: 14, daySwing: 0 }, light_mol_m2_d: 10, weather: 0 },
-    source: { pH: 6.8, alkalinity_meq_L: 1, NO3_mgN_L: 60, PO4_mgP_L: 10, K_mg_L: 80, Ca_mg_L: 80, Mg_mg_L: 20, SO4_mgS_L: 20, Fe_mg_L: 1.5 },
-    fish: [{ tank: 'fish', species: 'rainbowTrout', number: 60, mass_g: 100, day: 0 }],
-    loop: [{ id: 'fish', kind: 'fishTank', air_L_min: 30 }, bed('left'), bed('right'), { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }], actions,
-  }));
+  const read = readPlan(
+    JSON.stringify({
+      format: 'loopwright.plan/2',
+      days: 8,
+      climate: { air_C: { mean: 14, daySwing: 0 }, light_mol_m2_d: 10, weather: 0 },
+      source: {
+        pH: 6.8,
+        alkalinity_meq_L: 1,
+        NO3_mgN_L: 60,
+        PO4_mgP_L: 10,
+        K_mg_L: 80,
+        Ca_mg_L: 80,
+        Mg_mg_L: 20,
+        SO4_mgS_L: 20,
+        Fe_mg_L: 1.5,
+      },
+      fish: [{ tank: 'fish', species: 'rainbowTrout', number: 60, mass_g: 100, day: 0 }],
+      loop: [
+        { id: 'fish', kind: 'fishTank', air_L_min: 30 },
+        bed('left'),
+        bed('right'),
+        { id: 'sump', kind: 'sump' },
+        { id: 'pump', kind: 'returnPump' },
+      ],
+      actions,
+    }),
+  );
   if ('problems' in read) throw new Error(JSON.stringify(read.problems));
   return read.plan;
 }
 
 function last(season: Trajectory, stage: string, variable: string): number {
   const found = season.stages.find(({ id }) => id === stage);
-  return season.days[season.days.length - 1].hourly[(23 * season.cells + (found?.first ?? 0)) * season.variables.length + season.variables.indexOf(variable)];
+  return season.days[season.days.length - 1].hourly[
+    (23 * season.cells + (found?.first ?? 0)) * season.variables.length + season.variables.indexOf(variable)
+  ];
 }
 
 const heater = (stage: string | undefined, power_W: number): Action => ({ day: 0, hour: 0, do: 'heater', stage, power_W, target_C: 24 });
@@ -56,7 +79,8 @@ describe('a lamp over one bed', () => {
 
 describe('an air stone', () => {
   it('gives its oxygen to the tank that it lies in', () => {
-    const breathed = (L_min: number): number => last(runSeason(planWith([{ day: 0, hour: 0, do: 'air', stage: 'fish', L_min }])), 'fish', 'O2_mg_L');
+    const breathed = (L_min: number): number =>
+      last(runSeason(planWith([{ day: 0, hour: 0, do: 'air', stage: 'fish', L_min }])), 'fish', 'O2_mg_L');
     expect(breathed(40)).toBeGreaterThan(breathed(0) + 0.2);
   });
 });

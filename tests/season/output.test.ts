@@ -14,7 +14,10 @@ const days = (plan: Plan, everything: boolean): Float32Array[] => {
 };
 
 describe('hourly rows', () => {
-  it.each([['the reference loop', referencePlan()], ['a shorter loop', inOrder(['fish', 'settler', 'mats', 'rafts', 'sump', 'pump'], () => true)]] as const)('of %s are the same where the whole state is filled in', (_, plan) => {
+  it.each([
+    ['the reference loop', referencePlan()],
+    ['a shorter loop', inOrder(['fish', 'settler', 'mats', 'rafts', 'sump', 'pump'], () => true)],
+  ] as const)('of %s are the same where the whole state is filled in', (_, plan) => {
     expect(plan.loop.some(({ kind }) => stageType(kind).grows)).toBe(true);
     expect(days(plan, false)).toEqual(days(plan, true));
   });

@@ -17,7 +17,10 @@ export interface Lived {
   clipped: number;
   /** the component clipped most, by its throughput in nitrogen and oxygen demand */
   clippedMost: string;
-  steps: number; cells: number; days: number; ms: number;
+  steps: number;
+  cells: number;
+  days: number;
+  ms: number;
 }
 
 /**
@@ -73,8 +76,11 @@ function belowZero(season: Season, day: number): string {
 
 function unclosed(season: Season): string[] {
   const { ledger, scores } = season.summary();
-  const faults = ledger.filter(({ closure }) => !(Math.abs(closure) < CLOSED)).map(({ element, closure }) => `ledger of ${element} is open by ${closure}`);
-  for (const score of ['fishHealth', 'harvest', 'stewardship'] as const) if (!(scores[score] >= 0 && scores[score] <= 100 + 1e-9)) faults.push(`${score} is ${scores[score]}`);
+  const faults = ledger
+    .filter(({ closure }) => !(Math.abs(closure) < CLOSED))
+    .map(({ element, closure }) => `ledger of ${element} is open by ${closure}`);
+  for (const score of ['fishHealth', 'harvest', 'stewardship'] as const)
+    if (!(scores[score] >= 0 && scores[score] <= 100 + 1e-9)) faults.push(`${score} is ${scores[score]}`);
   return faults;
 }
 

@@ -30,7 +30,9 @@ describe('a season that cannot be lived further', () => {
   it('names the stage that no step is small enough for, and says so in words', () => {
     const live = (): unknown => runSeason(keptPlan('nitrification-rig'), { tolerance: 1e-300 });
     expect(faultOf(live)).toMatchObject({ code: 'stepTooSmall', day: 1, stage: keptPlan('nitrification-rig').loop[0].id });
-    expect(faultWords(faultOf(live))).toMatch(/^On day 1, at [\d.]+ h, the water of the stage “media” changes faster than can be followed\.$/);
+    expect(faultWords(faultOf(live))).toMatch(
+      /^On day 1, at [\d.]+ h, the water of the stage “media” changes faster than can be followed\.$/,
+    );
   });
 });
 
@@ -44,7 +46,8 @@ describe('a day of no length', () => {
 
   it('is lived: plants do not grow, and nobody expects them to; fish live on', () => {
     const leaf = (t: ReturnType<typeof runSeason>): number => t.summary.scores.plants_kg;
-    const inDark = runSeason(dark), inLight = runSeason(plan);
+    const inDark = runSeason(dark),
+      inLight = runSeason(plan);
     const atPlanting = runSeason(dark, { untilDay: 1 });
     expect(inDark.days.every(({ hourly }) => hourly.every(Number.isFinite))).toBe(true);
     expect(leaf(inDark)).toBeCloseTo(leaf(atPlanting), 12);

@@ -11,7 +11,12 @@ import { changed, fileText, soundLesson } from '../lessons/plans';
 import { scoresOf, tinySeason } from './tinySeason';
 
 function oneMistake(): Lesson {
-  const mistake = { key: 'no-settler', title: 'no settler', order: ['fish', 'rafts', 'sump', 'pump'], shows: [{ stage: 'rafts', variable: 'H2S_ug_L', statistic: 'max', atLeastTimes: 2 }] };
+  const mistake = {
+    key: 'no-settler',
+    title: 'no settler',
+    order: ['fish', 'rafts', 'sump', 'pump'],
+    shows: [{ stage: 'rafts', variable: 'H2S_ug_L', statistic: 'max', atLeastTimes: 2 }],
+  };
   // what the stand-in knows nothing of is not asked
   const plain = changed(changed(changed(soundLesson(), ['predictions'], []), ['demonstrations'], []), ['scoring', 'marks', 2, 'goals'], []);
   const read = readLesson(JSON.stringify(changed(plain, ['mistakes'], [mistake])));
@@ -24,7 +29,9 @@ function standIn(times: number, full: number): (plan: Plan) => Trajectory {
   return (plan) => {
     const has = (id: string): boolean => plan.loop.some((stage) => stage.id === id);
     const season = tinySeason(has('settler') ? 1 : times);
-    const scores = has('rafts') ? scoresOf({ fishHealth: full, plants_kg: full, plantsIdeal_kg: 100, gain_kg: full, gainIdeal_kg: 100 }) : scoresOf({});
+    const scores = has('rafts')
+      ? scoresOf({ fishHealth: full, plants_kg: full, plantsIdeal_kg: 100, gain_kg: full, gainIdeal_kg: 100 })
+      : scoresOf({});
     return { ...season, summary: { ...season.summary, scores } };
   };
 }
@@ -32,7 +39,11 @@ function standIn(times: number, full: number): (plan: Plan) => Trajectory {
 describe('playing a lesson', () => {
   test('passes where the reference earns three marks, the mistake shows itself and the idle player earns none', () => {
     const played = playLesson(oneMistake(), standIn(2, 100));
-    expect(played.map((one) => [one.key, one.marks, one.passes])).toEqual([['reference', 3, true], ['no-settler', 3, true], ['idle', 0, true]]);
+    expect(played.map((one) => [one.key, one.marks, one.passes])).toEqual([
+      ['reference', 3, true],
+      ['no-settler', 3, true],
+      ['idle', 0, true],
+    ]);
   });
 
   test('fails a reference short of three marks', () => {
@@ -51,14 +62,26 @@ const quiet = (): void => undefined;
 describe('the lesson command', () => {
   test('prints the plan of a build, ready to be run', () => {
     let out = '';
-    const code = lessonCommand(['levels/00-first-loop.json', '--plan', 'no-fine-filter'], { print: (text) => { out += text; }, note: quiet, run: standIn(2, 100) });
+    const code = lessonCommand(['levels/00-first-loop.json', '--plan', 'no-fine-filter'], {
+      print: (text) => {
+        out += text;
+      },
+      note: quiet,
+      run: standIn(2, 100),
+    });
     expect(code).toBe(0);
     expect((JSON.parse(out) as Plan).loop.map((stage) => stage.id)).not.toContain('mats');
   });
 
   test('the example plan of the first lesson is its reference (refresh with: lesson … --plan reference)', () => {
     let out = '';
-    lessonCommand(['levels/00-first-loop.json', '--plan', 'reference'], { print: (text) => { out += text; }, note: quiet, run: standIn(2, 100) });
+    lessonCommand(['levels/00-first-loop.json', '--plan', 'reference'], {
+      print: (text) => {
+        out += text;
+      },
+      note: quiet,
+      run: standIn(2, 100),
+    });
     expect(fileText('tests/season/plans/first-loop.json')).toBe(out);
   });
 
@@ -69,10 +92,18 @@ describe('the lesson command', () => {
   });
 
   test('refuses a broken file and an unknown build by name', () => {
-    expect(() => lessonCommand(['package.json'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(/package\.json cannot be used:\n {2}format: got nothing; expected "loopwright\.lesson\/2"/);
-    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan', 'x'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('--plan: got x; expected one of reference, no-fine-filter');
-    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('--plan: got nothing; expected one of');
-    expect(() => lessonCommand(['levels/00-first-loop.json', '--plans'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('got --plans; expected --plan or --help');
+    expect(() => lessonCommand(['package.json'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(
+      /package\.json cannot be used:\n {2}format: got nothing; expected "loopwright\.lesson\/2"/,
+    );
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan', 'x'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(
+      '--plan: got x; expected one of reference, no-fine-filter',
+    );
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plan'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(
+      '--plan: got nothing; expected one of',
+    );
+    expect(() => lessonCommand(['levels/00-first-loop.json', '--plans'], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow(
+      'got --plans; expected --plan or --help',
+    );
     expect(() => lessonCommand([], { print: quiet, note: quiet, run: standIn(2, 100) })).toThrow('expected one lesson file');
   });
 });

@@ -10,9 +10,42 @@ import { CommandError } from '../../src/tools/planText';
 import { csvText, jsonText } from '../../src/tools/tableText';
 import { tinyLoop, tinySeason } from './tinySeason';
 
-const WATER = ['TAN_mgN_L', 'NO2_mgN_L', 'NO3_mgN_L', 'NH3_mgN_L', 'O2_mg_L', 'CO2_mg_L', 'pH', 'alkalinity_meq_L', 'H2S_ug_L', 'CH4_mg_L', 'organics_mgCOD_L', 'solidsCoarse_mg_L', 'solidsFine_mg_L', 'PO4_mgP_L', 'K_mg_L', 'Ca_mg_L', 'Fe_mg_L', 'sludge_g', 'T_C', 'flow_m3_d', 'level_m'];
+const WATER = [
+  'TAN_mgN_L',
+  'NO2_mgN_L',
+  'NO3_mgN_L',
+  'NH3_mgN_L',
+  'O2_mg_L',
+  'CO2_mg_L',
+  'pH',
+  'alkalinity_meq_L',
+  'H2S_ug_L',
+  'CH4_mg_L',
+  'organics_mgCOD_L',
+  'solidsCoarse_mg_L',
+  'solidsFine_mg_L',
+  'PO4_mgP_L',
+  'K_mg_L',
+  'Ca_mg_L',
+  'Fe_mg_L',
+  'sludge_g',
+  'T_C',
+  'flow_m3_d',
+  'level_m',
+];
 const named = (id: string, names: string[]): string[] => names.map((name) => `${id}.${name}`);
-const END = ['score.fishHealth', 'score.harvest', 'score.stewardship', 'ledger.N', 'ledger.P', 'ledger.C', 'ledger.S', 'ledger.COD', 'ledger.water', 'ledger.clipped'];
+const END = [
+  'score.fishHealth',
+  'score.harvest',
+  'score.stewardship',
+  'ledger.N',
+  'ledger.P',
+  'ledger.C',
+  'ledger.S',
+  'ledger.COD',
+  'ledger.water',
+  'ledger.clipped',
+];
 
 function column(every: 'day' | 'hour', name: string): number[] {
   return seasonTable(tinySeason(), every, tinyLoop).find((candidate) => candidate.name === name)?.values ?? [];
@@ -21,8 +54,11 @@ function column(every: 'day' | 'hour', name: string): number[] {
 describe('the season table', () => {
   test('has a day column, the columns of each stage that holds or lifts water, scores and ledger', () => {
     expect(seasonTable(tinySeason(), 'day', tinyLoop).map((one) => one.name)).toEqual([
-      'day', ...named('fish', [...WATER, 'number', 'mass_g', 'eaten_g_d', 'welfare']),
-      ...named('rafts', [...WATER, 'leafDry_g_m2', 'rootHealth', 'rootMat_g_m2', 'cut_kg']), ...named('pump', WATER), ...END,
+      'day',
+      ...named('fish', [...WATER, 'number', 'mass_g', 'eaten_g_d', 'welfare']),
+      ...named('rafts', [...WATER, 'leafDry_g_m2', 'rootHealth', 'rootMat_g_m2', 'cut_kg']),
+      ...named('pump', WATER),
+      ...END,
     ]);
   });
 
@@ -56,7 +92,10 @@ describe('the season table', () => {
 
   test('as text has one line a row and as many fields as columns', () => {
     const table = seasonTable(tinySeason(), 'day', tinyLoop);
-    const lines = csvText(table).trimEnd().split('\n').map((line) => line.split(','));
+    const lines = csvText(table)
+      .trimEnd()
+      .split('\n')
+      .map((line) => line.split(','));
     expect(lines).toHaveLength(4);
     for (const line of lines) expect(line).toHaveLength(table.length);
     expect(lines[1][0]).toBe('0');
@@ -97,13 +136,25 @@ describe('the season command line', () => {
   });
 });
 
-interface Outcome { code: number | null; out: string; err: string }
+interface Outcome {
+  code: number | null;
+  out: string;
+  err: string;
+}
 
 /** The command in this process: what it prints, and what runCommand would say of a failure. */
 function season(...words: string[]): Outcome {
   let out = '';
   let err = '';
-  const surroundings = { print: (text: string) => { out += text; }, note: (text: string) => { err += text; }, run: (plan: Plan) => runSeason(plan) };
+  const surroundings = {
+    print: (text: string) => {
+      out += text;
+    },
+    note: (text: string) => {
+      err += text;
+    },
+    run: (plan: Plan) => runSeason(plan),
+  };
   try {
     return { code: seasonCommand(words, surroundings), out, err };
   } catch (failure) {
@@ -144,13 +195,19 @@ describe('the season command', () => {
   test('tells on standard error what was changed in a plan of an older format, and prints the same table', () => {
     const plan = season('--preset', 'settler-rig').out;
     const today = season('tests/season/plans/settler-rig.json', '--json');
-    const old = started(['-', '--json'], plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'));
+    const old = started(
+      ['-', '--json'],
+      plan.replace('loopwright.plan/2', 'loopwright.plan/1').replaceAll('conicalClarifier', 'coneSettler'),
+    );
     expect(old.out).toBe(today.out);
     expect(old.err).toContain('written in the format loopwright.plan/1, read as it was meant');
   });
 
   test('names the place of a fault and prints no stack', () => {
-    const { code, out, err } = started(['-'], '{"format": "loopwright.plan/2", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}');
+    const { code, out, err } = started(
+      ['-'],
+      '{"format": "loopwright.plan/2", "loop": [{"id": "fish", "kind": "fishTank", "volume_m3": "big"}]}',
+    );
     expect(code).toBe(1);
     expect(out).toBe('');
     expect(err).toBe('standard input cannot be used:\n  loop[0].volume_m3: got "big"; expected a number from 0.00001 to 1000 m³\n');

@@ -4,8 +4,21 @@ import type { DayChunk, Scores, StageCells, Trajectory } from '../../src/season/
 
 export function scoresOf(some: Partial<Scores>): Scores {
   return {
-    fishHealth: 0, survival: 1, meanWelfare: 1, harvest: 0, plants_kg: 0, plantsIdeal_kg: 0, gain_kg: 0, gainIdeal_kg: 0,
-    stewardship: 0, waterUsed_L: 0, nitrogenDischarged_g: 0, solidsDischarged_g: 0, energy_kWh: 0, work_h: 0, ...some,
+    fishHealth: 0,
+    survival: 1,
+    meanWelfare: 1,
+    harvest: 0,
+    plants_kg: 0,
+    plantsIdeal_kg: 0,
+    gain_kg: 0,
+    gainIdeal_kg: 0,
+    stewardship: 0,
+    waterUsed_L: 0,
+    nitrogenDischarged_g: 0,
+    solidsDischarged_g: 0,
+    energy_kWh: 0,
+    work_h: 0,
+    ...some,
   };
 }
 
@@ -16,7 +29,11 @@ const stages: StageCells[] = [
 ];
 /** In flow order, which a trajectory need not keep. */
 export const tinyLoop = {
-  loop: [{ id: 'fish', kind: 'fishTank' as const }, { id: 'rafts', kind: 'raftBed' as const }, { id: 'pump', kind: 'returnPump' as const }],
+  loop: [
+    { id: 'fish', kind: 'fishTank' as const },
+    { id: 'rafts', kind: 'raftBed' as const },
+    { id: 'pump', kind: 'returnPump' as const },
+  ],
   side: [{ id: 'base', kind: 'baseDosing' as const, into: 'fish', base: 'KHCO3' as const, g_d: 0, targetPH: 7 }],
 };
 const CELLS = 4;
@@ -36,7 +53,12 @@ export function tinySeason(times = 1): Trajectory {
   }));
   const line = (element: 'N' | 'water', closure: number) => ({ element, start: 1, inflow: 1, outflow: 1, end: 1, closure });
   return {
-    stages, cells: CELLS, variables: VARIABLES, processNames: [], initial: new Float32Array(CELLS * VARIABLES.length), days,
+    stages,
+    cells: CELLS,
+    variables: VARIABLES,
+    processNames: [],
+    initial: new Float32Array(CELLS * VARIABLES.length),
+    days,
     summary: { days: 2, scores: days[1].scores, ledger: [line('N', 1.5e-13), line('water', 0)], clipped: 2e-9, steps: 10, rejections: 1 },
   };
 }

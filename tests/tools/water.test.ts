@@ -12,7 +12,15 @@ const COLUMNS = ['pH', 'CO2_mg_L', 'DIC_mmol_L', 'NH3_fraction', 'H2S_fraction',
 
 describe('what is answered', () => {
   it('a full water tells everything', () => {
-    const full = answer({ T_C: 24, alkalinity_meq_L: 1, DIC_mmol_L: 1.1, TAN_mgN_L: 1, nitrate_mgN_L: 40, calcium_mmol_L: 1, chloride_mmol_L: 1 });
+    const full = answer({
+      T_C: 24,
+      alkalinity_meq_L: 1,
+      DIC_mmol_L: 1.1,
+      TAN_mgN_L: 1,
+      nitrate_mgN_L: 40,
+      calcium_mmol_L: 1,
+      chloride_mmol_L: 1,
+    });
     expect(Object.keys(full)).toEqual(COLUMNS);
     for (const column of COLUMNS) expect(full[column]).toBeTypeOf('number');
   });
@@ -68,7 +76,11 @@ describe('what is refused', () => {
     ['three of two', { T_C: 24, pH: 7, alkalinity_meq_L: 1, DIC_mmol_L: 1 }, 'found all three, expected two of them'],
     ['alkalinity alone', { T_C: 24, alkalinity_meq_L: 1 }, 'alkalinity_meq_L: found it alone, expected DIC_mmol_L or pH with it'],
     ['carbon alone', { T_C: 24, DIC_mmol_L: 1 }, 'DIC_mmol_L: found it alone, expected alkalinity_meq_L or pH with it'],
-    ['a pH the alkalinity cannot reach', { T_C: 24, pH: 10, alkalinity_meq_L: 0.01 }, 'alkalinity_meq_L: found 0.01 at pH 10, expected at least 0.09'],
+    [
+      'a pH the alkalinity cannot reach',
+      { T_C: 24, pH: 10, alkalinity_meq_L: 0.01 },
+      'alkalinity_meq_L: found 0.01 at pH 10, expected at least 0.09',
+    ],
     ['brine', { T_C: 24, pH: 7, salinity_g_kg: 40 }, 'ionicStrength_mol_L: found 0.83'],
   ])('%s', (_what, line, message) => {
     expect(answer(line).error).toContain(message);
@@ -85,15 +97,23 @@ describe('what is refused', () => {
 
 describe('any line', () => {
   it('is answered by finite numbers, null or an error, never by a crash', () => {
-    const values = Object.fromEntries(Object.entries(FIELDS).map(([key, { low, high }]) =>
-      [key, fc.double({ min: low, max: high, noNaN: true })])) as Record<string, fc.Arbitrary<number>>;
-    fc.assert(fc.property(fc.record(values, { requiredKeys: ['T_C'] }), (water) => {
-      const found = answer(water);
-      if (found.error !== undefined) return;
-      expect(Object.keys(found)).toEqual(COLUMNS);
-      for (const value of Object.values(found)) expect(value === null || Number.isFinite(value)).toBe(true);
-    }), { numRuns: 1000 });
-    fc.assert(fc.property(fc.oneof(fc.json(), fc.string()), (line) => { JSON.parse(answerLine(line)); }));
+    const values = Object.fromEntries(
+      Object.entries(FIELDS).map(([key, { low, high }]) => [key, fc.double({ min: low, max: high, noNaN: true })]),
+    ) as Record<string, fc.Arbitrary<number>>;
+    fc.assert(
+      fc.property(fc.record(values, { requiredKeys: ['T_C'] }), (water) => {
+        const found = answer(water);
+        if (found.error !== undefined) return;
+        expect(Object.keys(found)).toEqual(COLUMNS);
+        for (const value of Object.values(found)) expect(value === null || Number.isFinite(value)).toBe(true);
+      }),
+      { numRuns: 1000 },
+    );
+    fc.assert(
+      fc.property(fc.oneof(fc.json(), fc.string()), (line) => {
+        JSON.parse(answerLine(line));
+      }),
+    );
   });
 });
 
@@ -103,7 +123,10 @@ describe('the command', () => {
 
   it('answers every line in order, bad ones included, and skips blank ones', () => {
     const { stdout, status } = run(['-'], '\uFEFF{"T_C": 20}\r\n\n  \n{"T_C": "x"}\n{"T_C": 20, "pH": 7}');
-    const lines = stdout.trimEnd().split('\n').map((line) => JSON.parse(line) as Answer);
+    const lines = stdout
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line) as Answer);
     expect(status).toBe(0);
     expect(lines).toHaveLength(3);
     expect(lines[1].error).toContain('T_C');

@@ -5,13 +5,20 @@ import { cautionsOf, FIRST_CAUTIONS } from '../../src/page/panels/common/shortCa
 import { english } from '../../src/words/english';
 import { isWord, say } from '../../src/words/say';
 
-const HAZARDS = Object.keys(english).filter((key) => key.startsWith('caution.') && !['caution.title', 'caution.all', 'caution.footer', 'caution.unknown', 'caution.teaching'].includes(key)).map((key) => key.slice('caution.'.length));
+const HAZARDS = Object.keys(english)
+  .filter(
+    (key) =>
+      key.startsWith('caution.')
+      && !['caution.title', 'caution.all', 'caution.footer', 'caution.unknown', 'caution.teaching'].includes(key),
+  )
+  .map((key) => key.slice('caution.'.length));
 
 describe('the cautions of the stages', () => {
   it('are known in full and in short', () => {
     for (const stage of STAGES) {
       expect(stage.cautions.length, stage.kind).toBeGreaterThan(0);
-      for (const name of stage.cautions) expect([isWord(`caution.${name}`), isWord(`shortCaution.${name}`)], `${stage.kind} ${name}`).toEqual([true, true]);
+      for (const name of stage.cautions)
+        expect([isWord(`caution.${name}`), isWord(`shortCaution.${name}`)], `${stage.kind} ${name}`).toEqual([true, true]);
     }
     for (const name of HAZARDS) expect(isWord(`shortCaution.${name}`), name).toBe(true);
   });
@@ -34,14 +41,17 @@ describe('the cautions of the stages', () => {
 
 describe('cautions on paper and at the first start', () => {
   it('at the first start are those that concern everyone', () => {
-    for (const name of ['mains', 'caustic', 'hydrogenSulfide', 'weight', 'openWater', 'produce', 'fishWelfare', 'permits', 'discharge']) expect(FIRST_CAUTIONS).toContain(`shortCaution.${name}`);
+    for (const name of ['mains', 'caustic', 'hydrogenSulfide', 'weight', 'openWater', 'produce', 'fishWelfare', 'permits', 'discharge'])
+      expect(FIRST_CAUTIONS).toContain(`shortCaution.${name}`);
     expect(say('shortCaution.decide')).toMatch(/local codes and licensed practice decide/i);
   });
 
   it('on paper are those of the stages, each once', () => {
     const found = cautionsOf(STAGES, ['fishTank', 'uvUnit', 'radialFlowSettler']);
     expect(found).toEqual([...new Set(found)]);
-    expect(found).toEqual(expect.arrayContaining(['shortCaution.mains', 'shortCaution.uvLight', 'shortCaution.hydrogenSulfide', 'shortCaution.fishWelfare']));
+    expect(found).toEqual(
+      expect.arrayContaining(['shortCaution.mains', 'shortCaution.uvLight', 'shortCaution.hydrogenSulfide', 'shortCaution.fishWelfare']),
+    );
     expect(found).not.toContain('shortCaution.produce');
     expect(found).not.toContain('shortCaution.pressure');
   });

@@ -24,7 +24,11 @@ describe('a count in a sentence', () => {
 
 describe('lists, numbers and dates', () => {
   it('are written as the language writes them', () => {
-    expect([listText(['a', 'b', 'c']), listText(['a', 'b', 'c'], 'all'), listText(['a', 'b'], 'any')]).toEqual(['a, b, c', 'a, b, and c', 'a or b']);
+    expect([listText(['a', 'b', 'c']), listText(['a', 'b', 'c'], 'all'), listText(['a', 'b'], 'any')]).toEqual([
+      'a, b, c',
+      'a, b, and c',
+      'a or b',
+    ]);
     expect(dateText('2026-11-30')).toBe('Nov 30, 2026');
     spoken('de');
     expect([listText(['a', 'b', 'c'], 'all'), listText(['a', 'b'], 'any')]).toEqual(['a, b und c', 'a oder b']);
@@ -39,7 +43,9 @@ describe('lists, numbers and dates', () => {
 
 describe('the made-up language', () => {
   it('marks every text at both ends, makes it longer, and keeps the places for values', () => {
-    for (const text of Object.values(pseudoLanguage(ENGLISH).words).flatMap((one) => (typeof one === 'string' ? [one] : Object.values(one)))) {
+    for (const text of Object.values(pseudoLanguage(ENGLISH).words).flatMap((one) =>
+      typeof one === 'string' ? [one] : Object.values(one),
+    )) {
       expect(text.startsWith(OPENS) && text.endsWith(CLOSES), text).toBe(true);
     }
     const text = english['season.trace'];

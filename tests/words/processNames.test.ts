@@ -10,7 +10,9 @@ describe('names of processes', () => {
 
   it('are shared by a family, and kept apart where the place matters', () => {
     expect(processName('settleFineSlow')).toBe(processName('settleCoarseFast'));
-    expect(new Set(['hydrolysisFineFast', 'hydrolysisCaughtFast', 'hydrolysisSludgeFast', 'catchFineFast', 'nitritation'].map(processName)).size).toBe(5);
+    expect(
+      new Set(['hydrolysisFineFast', 'hydrolysisCaughtFast', 'hydrolysisSludgeFast', 'catchFineFast', 'nitritation'].map(processName)).size,
+    ).toBe(5);
     expect(processName('doseCalciumHydroxide')).toBe(processName('dosePotassiumHydroxide'));
     expect(processName('nothing')).toBe('nothing');
   });

@@ -1,4 +1,5 @@
-// All words a person reads stand in src/words: no panel and no picture writes text of its own, and the engine's side gives codes with values.
+// All words a person reads stand in src/words: no panel and no picture writes text of its own, and the engine's side gives codes with
+// values.
 import { describe, expect, it } from 'vitest';
 import ts from 'typescript';
 import { filesBelow, lineOf, parse, textOf, walk } from '../architecture/sourceFiles';
@@ -19,8 +20,19 @@ function stray(path: string, text: string): string[] {
     if (ts.isJsxText(node)) report(node, node.text);
     else if (ts.isJsxAttribute(node) && SPOKEN.has(node.name.getText(tree)) && node.initializer !== undefined) {
       if (ts.isStringLiteral(node.initializer)) report(node, node.initializer.text);
-      else if (ts.isJsxExpression(node.initializer) && node.initializer.expression !== undefined && ts.isStringLiteralLike(node.initializer.expression)) report(node, node.initializer.expression.text);
-    } else if (ts.isJsxExpression(node) && !ts.isJsxAttribute(node.parent) && node.expression !== undefined && ts.isStringLiteralLike(node.expression)) report(node, node.expression.text);
+      else if (
+        ts.isJsxExpression(node.initializer)
+        && node.initializer.expression !== undefined
+        && ts.isStringLiteralLike(node.initializer.expression)
+      )
+        report(node, node.initializer.expression.text);
+    } else if (
+      ts.isJsxExpression(node)
+      && !ts.isJsxAttribute(node.parent)
+      && node.expression !== undefined
+      && ts.isStringLiteralLike(node.expression)
+    )
+      report(node, node.expression.text);
   });
   return found;
 }
@@ -33,10 +45,14 @@ describe('words on the page', () => {
   });
 });
 
-/** Prose: three words of letters in a row, with nothing but spaces, commas and apostrophes between them. Lists of names and paths are none. */
+/**
+ * Prose: three words of letters in a row, with nothing but spaces, commas and apostrophes between them. Lists of names and paths are none.
+ */
 const PROSE = /(?:^|[\s"'(])\p{L}[\p{L}’'-]*[,;:]? \p{L}[\p{L}’'-]*[,;:]? \p{L}[\p{L}’'-]*/u;
 
-/** Where text may stand that no learner, teacher or author is shown: what is thrown for whoever programs wrongly, and sources of constants. */
+/**
+ * Where text may stand that no learner, teacher or author is shown: what is thrown for whoever programs wrongly, and sources of constants.
+ */
 function isForProgrammers(node: ts.Node): boolean {
   for (let above = node.parent; above !== undefined; above = above.parent) {
     if (ts.isThrowStatement(above)) return true;
@@ -50,14 +66,19 @@ function prose(path: string, text: string): string[] {
   const tree = parse(path, text);
   const found: string[] = [];
   walk(tree, (node) => {
-    const words = ts.isStringLiteralLike(node) ? node.text : ts.isTemplateExpression(node) ? [node.head.text, ...node.templateSpans.map((span) => span.literal.text)].join('…') : '';
+    const words = ts.isStringLiteralLike(node)
+      ? node.text
+      : ts.isTemplateExpression(node)
+        ? [node.head.text, ...node.templateSpans.map((span) => span.literal.text)].join('…')
+        : '';
     if (PROSE.test(words) && !isForProgrammers(node)) found.push(`${path}:${lineOf(tree, node)} ${words.trim()}`);
   });
   return found;
 }
 
 describe('the engine’s side and the commands', () => {
-  // Errors thrown for whoever programs wrongly (an unknown kind, a broken continuity) stay as they are: the gate lets nothing through that could raise them.
+  // Errors thrown for whoever programs wrongly (an unknown kind, a broken continuity) stay as they are: the gate lets nothing through that
+  // could raise them.
   it('say nothing themselves: they give codes with values', () => {
     const files = filesBelow('src').filter((path) => /^src\/(lessons|worker|tools|season|sizing)\/.*\.ts$/.test(path));
     expect(files.length).toBeGreaterThan(70);
@@ -65,8 +86,11 @@ describe('the engine’s side and the commands', () => {
   });
 
   it.each([
-    ["report('loop', loop, 'at least one stage that holds water')", true], ['note(`written for model ${a}, run with model ${b}: results may differ`)', true],
-    ["throw new RangeError('loop: no stage holds water')", false], ["oneOf(['bare', 'seeded', 'mature'])", false], ["say('command.noPlan')", false],
+    ["report('loop', loop, 'at least one stage that holds water')", true],
+    ['note(`written for model ${a}, run with model ${b}: results may differ`)', true],
+    ["throw new RangeError('loop: no stage holds water')", false],
+    ["oneOf(['bare', 'seeded', 'mature'])", false],
+    ["say('command.noPlan')", false],
     ["import a from '../season/plan';", false],
   ])('%s counts as prose: %s', (text, isProse) => {
     expect(prose('x.ts', text).length > 0).toBe(isProse);
@@ -74,7 +98,12 @@ describe('the engine’s side and the commands', () => {
 });
 
 describe('the search for stray words', () => {
-  it.each([['<p>Feed the fish</p>', 'Feed the fish'], ['<button aria-label="Close" />', 'Close'], ["<b title={'Air'} />", 'Air'], ["<i>{'Drain'}</i>", 'Drain']])('finds %s', (jsx, words) => {
+  it.each([
+    ['<p>Feed the fish</p>', 'Feed the fish'],
+    ['<button aria-label="Close" />', 'Close'],
+    ["<b title={'Air'} />", 'Air'],
+    ["<i>{'Drain'}</i>", 'Drain'],
+  ])('finds %s', (jsx, words) => {
     expect(stray('x.tsx', `const a = ${jsx};`).join()).toContain(words);
   });
 

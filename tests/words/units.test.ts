@@ -43,7 +43,14 @@ describe('US customary units', () => {
 
 describe('a mass from a trace to a harvest', () => {
   it('is said in mg, g or kg', () => {
-    expect([0, 0.0057, 0.034, 3.24, 44.4, 1530].map(massOf)).toEqual(['0\u00a0g', '5.7\u00a0mg', '34\u00a0mg', '3.2\u00a0g', '44\u00a0g', '1.5\u00a0kg']);
+    expect([0, 0.0057, 0.034, 3.24, 44.4, 1530].map(massOf)).toEqual([
+      '0\u00a0g',
+      '5.7\u00a0mg',
+      '34\u00a0mg',
+      '3.2\u00a0g',
+      '44\u00a0g',
+      '1.5\u00a0kg',
+    ]);
   });
 
   it('or in mg, oz or lb', () => {

@@ -17,17 +17,24 @@ describe('words', () => {
   it('every kind of stage has a name, says what it does and what people get wrong', () => {
     const kinds = STAGES.map(({ kind }) => kind);
     expect(kinds.length).toBeGreaterThan(5);
-    for (const kind of kinds) for (const what of ['name', 'does', 'mistake']) expect(isWord(`stage.${kind}.${what}`), `stage.${kind}.${what}`).toBe(true);
+    for (const kind of kinds)
+      for (const what of ['name', 'does', 'mistake']) expect(isWord(`stage.${kind}.${what}`), `stage.${kind}.${what}`).toBe(true);
   });
 
   it('every caution names who decides in the end: codes, law, rules, or a licensed or trained person', () => {
-    const hazards = Object.entries(english).filter(([key]) => key.startsWith('caution.') && !['caution.title', 'caution.all', 'caution.teaching'].includes(key));
+    const hazards = Object.entries(english).filter(
+      ([key]) => key.startsWith('caution.') && !['caution.title', 'caution.all', 'caution.teaching'].includes(key),
+    );
     expect(hazards.length).toBeGreaterThanOrEqual(8);
     for (const [key, words] of hazards) expect(words, key).toMatch(/code|law|rule|licensed|engineer|authorit/i);
   });
 
   it('stages of one kind are numbered when there are several', () => {
-    const stages = [{ id: 'a', kind: 'raftBed' }, { id: 'b', kind: 'raftBed' }, { id: 'c', kind: 'sump' }];
+    const stages = [
+      { id: 'a', kind: 'raftBed' },
+      { id: 'b', kind: 'raftBed' },
+      { id: 'c', kind: 'sump' },
+    ];
     expect(stageName(stages, 'b')).toBe('Raft bed 2');
     expect(stageName(stages, 'c')).toBe('Sump');
   });
@@ -56,7 +63,8 @@ describe('numbers', () => {
   });
 
   it('every variable whose name carries a unit is shown with one', () => {
-    for (const variable of VARIABLES) if (/_(mg|ug|meq|g|kg|L|C|m)/.test(variable)) expect(withUnit(variable, 1), variable).toMatch(/\u00a0/);
+    for (const variable of VARIABLES)
+      if (/_(mg|ug|meq|g|kg|L|C|m)/.test(variable)) expect(withUnit(variable, 1), variable).toMatch(/\u00a0/);
   });
 
   it('the first day is day 0, as in a plan', () => {

@@ -8,10 +8,22 @@ import { createRuns } from '../../src/worker/engineRuns';
 import { referencePlan } from '../season/plans';
 
 const plan: Plan = referencePlan({ days: 8 });
-const DAY = 4, HOUR = 14;
+const DAY = 4,
+  HOUR = 14;
 const acted: Plan = { ...plan, actions: [...plan.actions, { day: DAY, hour: HOUR, do: 'air', stage: 'degas', L_min: 5 } satisfies Action] };
-/** Shown quantities and what the engine does not strive to tell apart, in their units: its absolute tolerances (CO2: that of carbon, 0.004 mol/m³). */
-const SHOWN: readonly (readonly [Variable, number])[] = [['TAN_mgN_L', 0.01], ['NO2_mgN_L', 0.01], ['NO3_mgN_L', 0.03], ['O2_mg_L', 0.02], ['CO2_mg_L', 0.18], ['pH', 0.03], ['alkalinity_meq_L', 0.004]];
+/**
+ * Shown quantities and what the engine does not strive to tell apart, in their units: its absolute tolerances (CO2: that of carbon, 0.004
+ * mol/m³).
+ */
+const SHOWN: readonly (readonly [Variable, number])[] = [
+  ['TAN_mgN_L', 0.01],
+  ['NO2_mgN_L', 0.01],
+  ['NO3_mgN_L', 0.03],
+  ['O2_mg_L', 0.02],
+  ['CO2_mg_L', 0.18],
+  ['pH', 0.03],
+  ['alkalinity_meq_L', 0.004],
+];
 
 describe('an action in the middle of a season', () => {
   it('leaves earlier days out of the answer, and the rest is what a fresh run of the new plan gives, bit by bit', () => {
@@ -33,7 +45,9 @@ describe('an action in the middle of a season', () => {
     expect(new Set(usual).size).toBeGreaterThan(plan.days / 2);
     sky.forEach((share, day) => expect(share).toBeCloseTo(usual[day] * (day >= 2 && day < 5 ? 0.4 : 1), 6));
     // a brighter climate has the same sky
-    expect(createRuns().run({ ...dark, climate: { ...dark.climate, light_mol_m2_d: 2 * dark.climate.light_mol_m2_d } }, 0).sky).toEqual(sky);
+    expect(createRuns().run({ ...dark, climate: { ...dark.climate, light_mol_m2_d: 2 * dark.climate.light_mol_m2_d } }, 0).sky).toEqual(
+      sky,
+    );
   });
 
   it('leaves earlier days bit-identical and the hours before it equal within tolerance', () => {
@@ -42,11 +56,13 @@ describe('an action in the middle of a season', () => {
     for (let day = 0; day < DAY; day++) expect(after.days[day].hourly).toEqual(before.days[day].hourly);
     const width = before.cells * VARIABLES.length;
     let worst = 0;
-    for (let hour = 0; hour < HOUR; hour++) for (let cell = 0; cell < before.cells; cell++) for (const [name, floor] of SHOWN) {
-      const i = hour * width + cell * VARIABLES.length + VARIABLES.indexOf(name);
-      const [a, b] = [before.days[DAY].hourly[i], after.days[DAY].hourly[i]];
-      worst = Math.max(worst, Math.abs(a - b) / (floor + 0.01 * Math.abs(a)));
-    }
+    for (let hour = 0; hour < HOUR; hour++)
+      for (let cell = 0; cell < before.cells; cell++)
+        for (const [name, floor] of SHOWN) {
+          const i = hour * width + cell * VARIABLES.length + VARIABLES.indexOf(name);
+          const [a, b] = [before.days[DAY].hourly[i], after.days[DAY].hourly[i]];
+          worst = Math.max(worst, Math.abs(a - b) / (floor + 0.01 * Math.abs(a)));
+        }
     expect(worst).toBeLessThan(1);
   });
 
@@ -73,7 +89,14 @@ describe('an action in the middle of a season', () => {
 
   it('two courses and two loops shown side by side are kept: coming back to each lives no day again', () => {
     const runs = createRuns();
-    const plans = [plan, acted, ...[0.4, 0.5].map((volume_m3) => ({ ...plan, loop: plan.loop.map((stage) => (stage.id === 'degas' ? { ...stage, volume_m3 } : stage)) }))];
+    const plans = [
+      plan,
+      acted,
+      ...[0.4, 0.5].map((volume_m3) => ({
+        ...plan,
+        loop: plan.loop.map((stage) => (stage.id === 'degas' ? { ...stage, volume_m3 } : stage)),
+      })),
+    ];
     const lived = plans.map((one) => runs.run(one, 0));
     plans.forEach((one, index) => expect(runs.run(one, 0).days[DAY + 1]).toBe(lived[index].days[DAY + 1]));
   });
@@ -81,6 +104,8 @@ describe('an action in the middle of a season', () => {
   it('does nothing to days already kept when the design itself changes: all of them come anew', () => {
     const runs = createRuns();
     runs.run(plan, 0);
-    expect(runs.run({ ...plan, loop: plan.loop.map((stage) => (stage.id === 'degas' ? { ...stage, volume_m3: 0.4 } : stage)) }, 99).firstDay).toBe(0);
+    expect(
+      runs.run({ ...plan, loop: plan.loop.map((stage) => (stage.id === 'degas' ? { ...stage, volume_m3: 0.4 } : stage)) }, 99).firstDay,
+    ).toBe(0);
   });
 });

@@ -28,13 +28,14 @@ function joined(answer: (request: Request) => ReturnType<ReturnType<typeof creat
 }
 
 describe('a season from the worker', () => {
-  it('arrives with all its arrays handed over, none of them left on the worker\'s side, and worth what the worker keeps', async () => {
+  it("arrives with all its arrays handed over, none of them left on the worker's side, and worth what the worker keeps", async () => {
     const runs = createRuns();
     const { client, posted, close } = joined((request) => runs.run(request.ask === 'run' ? request.plan : plan, 0));
     const arrived = await client.ask({ ask: 'run', plan, keepDays: 0 });
     close();
     const [{ message, transfer }] = posted;
-    if (!('answer' in message) || Array.isArray(message.answer) || typeof message.answer !== 'object' || !('initial' in message.answer)) throw new Error('no season was posted');
+    if (!('answer' in message) || Array.isArray(message.answer) || typeof message.answer !== 'object' || !('initial' in message.answer))
+      throw new Error('no season was posted');
     const sent = message.answer;
     const arrays = [sent.initial, sent.sky, ...sent.days.flatMap(({ hourly, extents }) => [hourly, extents])];
     expect(arrays.map(({ byteLength }) => byteLength)).toEqual(arrays.map(() => 0));
@@ -56,7 +57,9 @@ describe('a season from the worker', () => {
   });
 
   it('that cannot be lived comes as words', async () => {
-    const { client, close } = joined(() => { throw new Error('no water'); });
+    const { client, close } = joined(() => {
+      throw new Error('no water');
+    });
     await expect(client.ask({ ask: 'run', plan, keepDays: 0 })).rejects.toThrow('no water');
     close();
   });

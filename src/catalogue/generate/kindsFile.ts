@@ -18,7 +18,11 @@ function wrapped(items: readonly string[], between: string): string {
   return [...lines, line].join('\n');
 }
 
-const union = (name: string, kinds: readonly string[]): string => `export type ${name} =\n${wrapped(kinds.map((kind) => `'${kind}'`), ' |')};\n`;
+const union = (name: string, kinds: readonly string[]): string =>
+  `export type ${name} =\n${wrapped(
+    kinds.map((kind) => `'${kind}'`),
+    ' |',
+  )};\n`;
 
 /** The text of kinds.ts. @param root the folder with stages/, crops/ and species/; @param model how the file names the model's folder */
 export function kindsFile(root: string, model = '../model'): string {
@@ -44,7 +48,14 @@ export function kindsFile(root: string, model = '../model'): string {
     ...stages.map((kind) => `  stageOf('${kind}', ${kind}Kind, ${kind}),`),
     '];\n',
     '/** Numbers that a kind of stage has for itself. */',
-    `export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {${withConstants.length === 0 ? '' : `\n${wrapped(withConstants.map((kind) => `${kind}: ${kind}Constants`), ',')},\n`}};\n`,
+    `export const KIND_CONSTANTS: Readonly<Record<string, ParameterGroup>> = {${
+      withConstants.length === 0
+        ? ''
+        : `\n${wrapped(
+            withConstants.map((kind) => `${kind}: ${kind}Constants`),
+            ',',
+          )},\n`
+    }};\n`,
     union('CropName', crops),
     `export const CROPS: Readonly<Record<CropName, CropParameters>> = {\n${wrapped(crops, ',')},\n};\n`,
     union('SpeciesName', species),

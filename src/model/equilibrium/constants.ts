@@ -2,8 +2,16 @@
 // Sources stand beside the coefficients in parameters/chemistry.ts.
 import { LN10, exp, ln, log10 } from '../../numerics/elementary';
 import {
-  ammonium, bicarbonate, carbonDioxideSolubility, carbonicAcid, dihydrogenPhosphate, gasConstant, hydrogenPhosphate,
-  hydrogenSulfide, phosphoricAcid, waterIonProduct,
+  ammonium,
+  bicarbonate,
+  carbonDioxideSolubility,
+  carbonicAcid,
+  dihydrogenPhosphate,
+  gasConstant,
+  hydrogenPhosphate,
+  hydrogenSulfide,
+  phosphoricAcid,
+  waterIonProduct,
 } from '../parameters/chemistry';
 
 export const ZERO_CELSIUS_K = 273.15;
@@ -14,15 +22,24 @@ type Three = readonly [number, number, number];
 
 /** Every constant an equilibrium at one temperature needs. mol/kg; Kw in (mol/kg)²; KH in mol/kg/atm. */
 export interface ThermodynamicConstants {
-  /** CO2(g) = CO2(aq) */ KH: number;
-  /** CO2(aq) = HCO3⁻ + H⁺ */ K1: number;
-  /** HCO3⁻ = CO3²⁻ + H⁺ */ K2: number;
-  /** H2O = H⁺ + OH⁻ */ Kw: number;
-  /** NH4⁺ = NH3 + H⁺ */ KN: number;
-  /** H2S = HS⁻ + H⁺ */ KS: number;
-  /** H3PO4 = H2PO4⁻ + H⁺ */ KP1: number;
-  /** H2PO4⁻ = HPO4²⁻ + H⁺ */ KP2: number;
-  /** HPO4²⁻ = PO4³⁻ + H⁺ */ KP3: number;
+  /** CO2(g) = CO2(aq) */
+  KH: number;
+  /** CO2(aq) = HCO3⁻ + H⁺ */
+  K1: number;
+  /** HCO3⁻ = CO3²⁻ + H⁺ */
+  K2: number;
+  /** H2O = H⁺ + OH⁻ */
+  Kw: number;
+  /** NH4⁺ = NH3 + H⁺ */
+  KN: number;
+  /** H2S = HS⁻ + H⁺ */
+  KS: number;
+  /** H3PO4 = H2PO4⁻ + H⁺ */
+  KP1: number;
+  /** H2PO4⁻ = HPO4²⁻ + H⁺ */
+  KP2: number;
+  /** HPO4²⁻ = PO4³⁻ + H⁺ */
+  KP3: number;
 }
 
 function carbonateLog10(c: Five, T: number): number {

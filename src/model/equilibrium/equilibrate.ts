@@ -11,17 +11,18 @@ import type { Totals } from './speciation';
 import { alkalinityOfH, ammoniaFraction, carbonDioxideFraction, carbonateFraction, hydrogenSulfideFraction } from './speciation';
 
 /** The two of three that fix a water: alkalinity (eq/m³), inorganic carbon (mol/m³), pH. */
-export type Known =
-  | { alkalinity: number; carbon: number }
-  | { alkalinity: number; pH: number }
-  | { carbon: number; pH: number };
+export type Known = { alkalinity: number; carbon: number } | { alkalinity: number; pH: number } | { carbon: number; pH: number };
 
 export interface Water {
-  /** °C, 0–40 */ T_C: number;
+  /** °C, 0–40 */
+  T_C: number;
   known: Known;
-  /** mol/m³ */ ammonia?: number;
-  /** mol/m³ */ sulfide?: number;
-  /** mol/m³ */ phosphate?: number;
+  /** mol/m³ */
+  ammonia?: number;
+  /** mol/m³ */
+  sulfide?: number;
+  /** mol/m³ */
+  phosphate?: number;
   /** Nitrate, chloride, calcium and the like; none if absent. */
   strong?: StrongIons;
   /** mol/L: given instead of computed; 0 is the ideal solution. */
@@ -34,9 +35,17 @@ export interface Water {
 
 /** mol/m³; alkalinity eq/m³; ionicStrength mol/L; fractions 0–1. carbon < 0 says that pH and alkalinity contradict. */
 export interface Equilibrium {
-  pH: number; alkalinity: number; carbon: number; ionicStrength: number;
-  CO2: number; HCO3: number; CO3: number; NH3: number; H2S: number;
-  NH3Fraction: number; H2SFraction: number;
+  pH: number;
+  alkalinity: number;
+  carbon: number;
+  ionicStrength: number;
+  CO2: number;
+  HCO3: number;
+  CO3: number;
+  NH3: number;
+  H2S: number;
+  NH3Fraction: number;
+  H2SFraction: number;
 }
 
 const SETTLED = 1e-13;
@@ -72,8 +81,15 @@ export function equilibrate(water: Water): Equilibrium {
   return {
     pH: 'pH' in water.known ? water.known.pH : 3 - log10(h),
     alkalinity: 'alkalinity' in water.known ? water.known.alkalinity : alkalinityOfH(h, totals, k, 0),
-    carbon, ionicStrength: I, CO2, HCO3: carbon - CO2 - CO3, CO3,
-    NH3: totals.ammonia * NH3Fraction, H2S: totals.sulfide * H2SFraction, NH3Fraction, H2SFraction,
+    carbon,
+    ionicStrength: I,
+    CO2,
+    HCO3: carbon - CO2 - CO3,
+    CO3,
+    NH3: totals.ammonia * NH3Fraction,
+    H2S: totals.sulfide * H2SFraction,
+    NH3Fraction,
+    H2SFraction,
   };
 }
 

@@ -5,8 +5,10 @@ import { ammoniaFraction, carbonDioxideFraction, carbonateFraction, hydrogenSulf
 
 /** Ions that neither take nor give protons (nitrate, chloride, sulfate, calcium, …), summed. */
 export interface StrongIons {
-  /** Σ z c, eq/m³ */ charge: number;
-  /** Σ z² c, mol/m³ */ squares: number;
+  /** Σ z c, eq/m³ */
+  charge: number;
+  /** Σ z² c, mol/m³ */
+  squares: number;
 }
 
 /** Adds an ion of charge z and concentration c (mol/m³; below zero counts as zero) to a sum. */
@@ -21,9 +23,7 @@ export function addIon(sum: StrongIons, z: number, c: number): void {
  * @param closing true: what is missing in the charge balance is sodium, or an unnamed singly charged anion where cations
  *   exceed; false: the ions named are all there are
  */
-export function ionicStrength(
-  h: number, totals: Totals, strong: StrongIons, closing: boolean, k: Float64Array, o: number,
-): number {
+export function ionicStrength(h: number, totals: Totals, strong: StrongIons, closing: boolean, k: Float64Array, o: number): number {
   const carbon = Math.max(totals.carbon, 0);
   const carbonate = carbon * carbonateFraction(h, k, o);
   const bicarbonate = carbon * (1 - carbonDioxideFraction(h, k, o)) - carbonate;
@@ -35,9 +35,9 @@ export function ionicStrength(
   const phosphate = Math.max(totals.phosphate, 0) / (h * h * h + two + one + none);
   const hydrogen = h / k[o + GAMMA1];
   const hydroxide = k[o + KW] / h;
-  const charge = strong.charge + hydrogen + ammonium
-    - bicarbonate - 2 * carbonate - bisulfide - hydroxide - phosphate * (two + 2 * one + 3 * none);
-  const squares = strong.squares + hydrogen + ammonium
-    + bicarbonate + 4 * carbonate + bisulfide + hydroxide + phosphate * (two + 4 * one + 9 * none);
+  const charge =
+    strong.charge + hydrogen + ammonium - bicarbonate - 2 * carbonate - bisulfide - hydroxide - phosphate * (two + 2 * one + 3 * none);
+  const squares =
+    strong.squares + hydrogen + ammonium + bicarbonate + 4 * carbonate + bisulfide + hydroxide + phosphate * (two + 4 * one + 9 * none);
   return (squares + (closing ? Math.abs(charge) : 0)) / 2000;
 }

@@ -29,5 +29,5 @@ export function oxygenSaturation_mg_L(T_C: number, salinity = 0, pressure_atm = 
   const theta = u + v * T_C + w * T_C * T_C;
   const vapour = vapourPressure_atm(T_C);
   const P = pressure_atm;
-  return exp(logarithm) * P * ((1 - vapour / P) * (1 - theta * P)) / ((1 - vapour) * (1 - theta));
+  return (exp(logarithm) * P * ((1 - vapour / P) * (1 - theta * P))) / ((1 - vapour) * (1 - theta));
 }

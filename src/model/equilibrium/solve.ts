@@ -1,7 +1,14 @@
 // From alkalinity and totals to acidity, and back. Newton in ln h, kept inside a bracket that only ever shrinks.
 import type { Totals } from './speciation';
 import {
-  BUFFER, CARBONATE_ALKALINITY, OTHER_ALKALINITY, alkalinityPerCarbon, balance, bufferIntensity, carbonDioxideFraction, otherAlkalinity,
+  BUFFER,
+  CARBONATE_ALKALINITY,
+  OTHER_ALKALINITY,
+  alkalinityPerCarbon,
+  balance,
+  bufferIntensity,
+  carbonDioxideFraction,
+  otherAlkalinity,
 } from './speciation';
 
 /** h of pH 7: where a search begins when nothing better is known. */
@@ -59,9 +66,7 @@ export function carbonOf(alkalinity: number, h: number, totals: Totals, k: Float
  * How free CO2 answers to its causes with pH following, for Jacobians.
  * Writes d[CO2]/d(carbon), mol/mol, and d[CO2]/d(alkalinity), mol/eq, at out[at] and out[at + 1].
  */
-export function carbonDioxideSlopes(
-  h: number, totals: Totals, k: Float64Array, o: number, out: Float64Array, at: number,
-): void {
+export function carbonDioxideSlopes(h: number, totals: Totals, k: Float64Array, o: number, out: Float64Array, at: number): void {
   const share = carbonDioxideFraction(h, k, o);
   const perCarbon = alkalinityPerCarbon(h, k, o);
   // d ln(share)/d ln h = perCarbon; d ln h/d carbon = perCarbon/β; d ln h/d alkalinity = −1/β

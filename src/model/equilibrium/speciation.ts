@@ -5,10 +5,14 @@ import { GAMMA1, K1, K2, KN, KP1, KP2, KP3, KS, KW } from './conditional';
 
 /** Total dissolved amounts, mol/m³. Below zero (a solver's rounding) counts as zero. */
 export interface Totals {
-  /** CO2 + HCO3⁻ + CO3²⁻ */ carbon: number;
-  /** NH4⁺ + NH3 */ ammonia: number;
-  /** H2S + HS⁻ */ sulfide: number;
-  /** H3PO4 … PO4³⁻ */ phosphate: number;
+  /** CO2 + HCO3⁻ + CO3²⁻ */
+  carbon: number;
+  /** NH4⁺ + NH3 */
+  ammonia: number;
+  /** H2S + HS⁻ */
+  sulfide: number;
+  /** H3PO4 … PO4³⁻ */
+  phosphate: number;
 }
 
 /** Share of total ammonia that is NH3 (un-ionised), 0–1. */
@@ -18,8 +22,7 @@ export const ammoniaFraction = (h: number, k: Float64Array, o: number): number =
 export const hydrogenSulfideFraction = (h: number, k: Float64Array, o: number): number => h / (k[o + KS] + h);
 
 /** Share of inorganic carbon that is CO2, 0–1. */
-export const carbonDioxideFraction = (h: number, k: Float64Array, o: number): number =>
-  (h * h) / (h * h + k[o + K1] * (h + k[o + K2]));
+export const carbonDioxideFraction = (h: number, k: Float64Array, o: number): number => (h * h) / (h * h + k[o + K1] * (h + k[o + K2]));
 
 /** Share of inorganic carbon that is CO3²⁻, 0–1. */
 export const carbonateFraction = (h: number, k: Float64Array, o: number): number =>

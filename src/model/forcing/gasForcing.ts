@@ -6,7 +6,9 @@ import { oxygenSaturation_mg_L } from '../equilibrium/oxygen';
 import type { Values } from '../parameters/values';
 import type { Saturation } from '../processes/saturation';
 
-/** g O2 per m³ of air at 20 °C, 1 atm (0.2095 × 1.331 kg/m³), and saturation there, g/m³: the standard that bubbles' transfer is stated at */
+/**
+ * g O2 per m³ of air at 20 °C, 1 atm (0.2095 × 1.331 kg/m³), and saturation there, g/m³: the standard that bubbles' transfer is stated at
+ */
 const OXYGEN_IN_AIR = 279;
 const STANDARD_SATURATION = 9.092;
 /** A guard: share of their oxygen that bubbles give at most; no usual tank is deep enough for it. */
@@ -19,15 +21,29 @@ const PER_L_MIN = 1.44;
 const NITROGEN_MOLAR = 28.014;
 
 /** What gases do at one temperature: Henry's numbers (Cg/Cw) and the transfer's temperature factor. */
-export interface GasAt { CO2: number; H2S: number; CH4: number; N2: number; theta: number; T_C: number }
+export interface GasAt {
+  CO2: number;
+  H2S: number;
+  CH4: number;
+  N2: number;
+  theta: number;
+  T_C: number;
+}
 
 export const gasAt = (T_C: number, values: Values): GasAt => ({
-  CO2: gasOverWater('CO2', T_C), H2S: gasOverWater('H2S', T_C), CH4: gasOverWater('CH4', T_C), N2: gasOverWater('N2', T_C), theta: pow(values.kinetics.transferTheta, T_C - 20), T_C,
+  CO2: gasOverWater('CO2', T_C),
+  H2S: gasOverWater('H2S', T_C),
+  CH4: gasOverWater('CH4', T_C),
+  N2: gasOverWater('N2', T_C),
+  theta: pow(values.kinetics.transferTheta, T_C - 20),
+  T_C,
 });
 
 /** Saturation with air: O2 g/m³, CO2 mol/m³, N2 g N/m³. */
 export const saturationAt = (T_C: number, values: Values): Saturation => ({
-  O2: oxygenSaturation_mg_L(T_C), CO2: values.kinetics.airCO2 * solubility_mol_m3_atm('CO2', T_C), N2: values.kinetics.airN2 * solubility_mol_m3_atm('N2', T_C) * NITROGEN_MOLAR,
+  O2: oxygenSaturation_mg_L(T_C),
+  CO2: values.kinetics.airCO2 * solubility_mol_m3_atm('CO2', T_C),
+  N2: values.kinetics.airN2 * solubility_mol_m3_atm('N2', T_C) * NITROGEN_MOLAR,
 });
 
 /** Bubbles give or take no more than their gas can hold: G·H·(1 − exp(−k/(G·H))). */

@@ -2,7 +2,10 @@
 // solved exactly, piece by piece, so that no step is too long and the heater never hunts.
 import { exp, ln } from '../../numerics/elementary';
 
-export interface Heater { target_C: number; max_W: number }
+export interface Heater {
+  target_C: number;
+  max_W: number;
+}
 
 /** Power a heater gives, W: full at half a band below the target, none at half a band above. */
 export function heaterPower(T_C: number, target_C: number, max_W: number, band_C: number): number {
@@ -18,11 +21,18 @@ export interface Pool {
   loss_W_K: number;
 }
 
-interface Piece { gain_W: number; loss_W_K: number; from_C: number; to_C: number }
+interface Piece {
+  gain_W: number;
+  loss_W_K: number;
+  from_C: number;
+  to_C: number;
+}
 
 /** The pool's straight pieces, coldest first: between two edges each heater is full, in its band, or off. */
 function piecesOf(pool: Pool, heaters: readonly Heater[], band_C: number): Piece[] {
-  const bands = heaters.filter(({ max_W }) => max_W > 0).map(({ target_C, max_W }) => ({ low: target_C - band_C / 2, high: target_C + band_C / 2, max_W }));
+  const bands = heaters
+    .filter(({ max_W }) => max_W > 0)
+    .map(({ target_C, max_W }) => ({ low: target_C - band_C / 2, high: target_C + band_C / 2, max_W }));
   const edges = [...new Set(bands.flatMap(({ low, high }) => [low, high]))].sort((a, b) => a - b);
   return [-Infinity, ...edges].map((from_C, i): Piece => {
     const to_C = edges[i] ?? Infinity;
@@ -43,7 +53,13 @@ function piecesOf(pool: Pool, heaters: readonly Heater[], band_C: number): Piece
  * Temperature of the pool after some time, and the mean of it on the way, °C. Exact for any length of time.
  * It runs one way only, so it crosses each edge of a heater's band at most once.
  */
-export function poolAfter(T_C: number, seconds: number, pool: Pool, heaters: readonly Heater[], band_C: number): { T_C: number; mean_C: number } {
+export function poolAfter(
+  T_C: number,
+  seconds: number,
+  pool: Pool,
+  heaters: readonly Heater[],
+  band_C: number,
+): { T_C: number; mean_C: number } {
   const pieces = piecesOf(pool, heaters, band_C);
   let T = T_C;
   let left = seconds;

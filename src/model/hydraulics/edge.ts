@@ -15,12 +15,16 @@ export function largestWhere(high: number, margin: (x: number) => number): numbe
   const atNone = margin(0);
   if (!(atNone >= 0)) return 0;
   // a is the last try, b the bound on the other side of the edge, c the try before.
-  let a = high, atA = atHigh, b = 0, atB = atNone;
+  let a = high,
+    atA = atHigh,
+    b = 0,
+    atB = atNone;
   let share = 0.5;
   for (let i = 0; i < MOST_TRIES; i++) {
     const x = a + share * (b - a);
     const value = margin(x);
-    let c = a, atC = atA;
+    let c = a,
+      atC = atA;
     if (value >= 0 !== atA >= 0) {
       c = b;
       atC = atB;
@@ -34,9 +38,10 @@ export function largestWhere(high: number, margin: (x: number) => number): numbe
     if (least >= 1) break;
     const along = (a - b) / (c - b);
     const up = (atA - atB) / (atC - atB);
-    share = up * up < along && (1 - up) * (1 - up) < 1 - along
-      ? (atA / (atB - atA)) * (atC / (atB - atC)) + ((c - a) / (b - a)) * (atA / (atC - atA)) * (atB / (atC - atB))
-      : 0.5;
+    share =
+      up * up < along && (1 - up) * (1 - up) < 1 - along
+        ? (atA / (atB - atA)) * (atC / (atB - atC)) + ((c - a) / (b - a)) * (atA / (atC - atA)) * (atB / (atC - atB))
+        : 0.5;
     share = Math.min(1 - least / 2, Math.max(least / 2, share));
   }
   return atA >= 0 ? a : b;

@@ -25,14 +25,18 @@ export interface Levels {
   /** share of what arrives that goes on; 1 where nothing arrives and for the pump's tank */
   passes: number[];
   spill_m3_d: number[];
-  /** fall that the link to the next tank lacks to run without backing up, at the pump's flow and with the next tank at its own lip; 0 for the pump's tank */
+  /**
+   * fall that the link to the next tank lacks to run without backing up, at the pump's flow and with the next tank at its own lip; 0 for
+   * the pump's tank
+   */
   short_m: number[];
 }
 
 /**
  * Levels and flows of a running loop, stages in flow order from the pump's outlet to the pump's tank.
- * A stage stands at its lip and the head over it, or as high as the next stage's level and the link's loss push it; at its rim only as much goes on
- * as keeps it there, and the rest spills. Lip and link lose head that does not fall with flow, so each stage has one greatest flow it can pass.
+ * A stage stands at its lip and the head over it, or as high as the next stage's level and the link's loss push it; at its rim only as much
+ * goes on as keeps it there, and the rest spills. Lip and link lose head that does not fall with flow, so each stage has one greatest flow
+ * it can pass.
  * @param flow_m3_d what the pump delivers, 0 or more
  */
 export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number, h: HydraulicNumbers): Levels {
@@ -41,7 +45,8 @@ export function runningLevels(stages: readonly LevelStage[], flow_m3_d: number, 
   const most: number[] = stages.map(() => flow_m3_d);
 
   /** Level that a flow through stage i asks for over what the next stage stands at. */
-  const over = (i: number, flow: number, next: number): number => Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m, h), next + stages[i].linkLoss_m(flow));
+  const over = (i: number, flow: number, next: number): number =>
+    Math.max(stages[i].overflow_m + headOverLip_m(flow, stages[i].lip_m, h), next + stages[i].linkLoss_m(flow));
 
   /** Level that a flow through stage i asks for, were its own rim without end; stages below spill at theirs. */
   function asked(i: number, flow: number): number {

@@ -93,5 +93,8 @@ export function headOverLip_m(flow_m3_d: number, lip_m: number, h: HydraulicNumb
 }
 
 /** A pipe as it usually runs between neighbouring tanks: inlet, two bends, outlet. */
-export const usualLink = (h: HydraulicNumbers, diameter_m: number = h.linkDiameter, length_m: number = h.linkLength): Pipe =>
-  ({ length_m, diameter_m, fittings: h.entranceLoss + 2 * h.elbowLoss + h.exitLoss });
+export const usualLink = (h: HydraulicNumbers, diameter_m: number = h.linkDiameter, length_m: number = h.linkLength): Pipe => ({
+  length_m,
+  diameter_m,
+  fittings: h.entranceLoss + 2 * h.elbowLoss + h.exitLoss,
+});

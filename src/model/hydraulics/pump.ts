@@ -7,7 +7,10 @@ const HOURS_PER_DAY = 24;
 const SECONDS_PER_DAY = 86400;
 
 /** H = maxHead · (1 − (Q/maxFlow)²): full head against a shut valve, full flow against none. */
-export interface PumpCurve { maxHead_m: number; maxFlow_m3_h: number }
+export interface PumpCurve {
+  maxHead_m: number;
+  maxFlow_m3_h: number;
+}
 
 /** Head lost at a flow in m³/d, m. Must not fall with flow, and be 0 at none. */
 export type Loss = (flow_m3_d: number) => number;
@@ -30,8 +33,8 @@ export function operatingFlow_m3_d(curve: PumpCurve, staticLift_m: number, loss:
 }
 
 /**
- * The weakest sensible pump that gives just this flow against this lift, so that another lift, a clogged pipe or a lower sump moves the flow.
- * Its shut-off head is shutOffRatio times what it works against, at least leastShutOff.
+ * The weakest sensible pump that gives just this flow against this lift, so that another lift, a clogged pipe or a lower sump moves the
+ * flow. Its shut-off head is shutOffRatio times what it works against, at least leastShutOff.
  */
 export function curveFor(flow_m3_h: number, lift_m: number, loss: Loss, h: HydraulicNumbers): PumpCurve {
   const against = lift_m + loss(flow_m3_h * HOURS_PER_DAY);
@@ -51,4 +54,5 @@ export const electricalPower_W = (flow_m3_d: number, head_m: number, T_C: number
 export const leastWater_m3 = (tankVolume_m3: number, h: HydraulicNumbers): number => h.pumpLeast * tankVolume_m3;
 
 /** Whether the pump draws air: less than the least share of its tank's volume is left. */
-export const drawsAir = (water_m3: number, tankVolume_m3: number, h: HydraulicNumbers): boolean => water_m3 < leastWater_m3(tankVolume_m3, h);
+export const drawsAir = (water_m3: number, tankVolume_m3: number, h: HydraulicNumbers): boolean =>
+  water_m3 < leastWater_m3(tankVolume_m3, h);

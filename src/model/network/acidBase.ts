@@ -5,7 +5,9 @@ import { GAMMA1, K1, K2, KN, KP1, KP2, KP3, KS, KW } from '../equilibrium/condit
 import { solveH } from '../equilibrium/solve';
 import type { Workspace } from '../processes/workspace';
 
-const PER_N = 1 / ATOM.N, PER_S = 1 / ATOM.S, PER_P = 1 / ATOM.P;
+const PER_N = 1 / ATOM.N,
+  PER_S = 1 / ATOM.S,
+  PER_P = 1 / ATOM.P;
 
 /**
  * Sets w.h, w.nh3, w.h2s, w.co2 and its slopes from the state at w.o; the search starts from the w.h that stands there.
@@ -18,8 +20,15 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number): void {
   const N = Math.max(y[o + TAN] * v * PER_N, 0);
   const S = Math.max(y[o + S2] * v * PER_S, 0);
   const Q = Math.max(y[o + P] * v * PER_P, 0);
-  const k1 = k[ko + K1], k12 = k1 * k[ko + K2], kn = k[ko + KN], ks = k[ko + KS], kw = k[ko + KW];
-  const p1 = k[ko + KP1], p12 = p1 * k[ko + KP2], p123 = p12 * k[ko + KP3], perGamma = 1 / k[ko + GAMMA1];
+  const k1 = k[ko + K1],
+    k12 = k1 * k[ko + K2],
+    kn = k[ko + KN],
+    ks = k[ko + KS],
+    kw = k[ko + KW];
+  const p1 = k[ko + KP1],
+    p12 = p1 * k[ko + KP2],
+    p123 = p12 * k[ko + KP3],
+    perGamma = 1 / k[ko + GAMMA1];
   let h = pinned > 0 ? pinned : w.h;
   let slope = 0; // d(alkalinity)/d ln h, negative
   let done = pinned > 0;
@@ -37,8 +46,13 @@ export function acidBase(w: Workspace, k: Float64Array, ko: number): void {
     const hydroxide = kw / h;
     const proton = h * perGamma;
     const F = C * c + N * n + S * s + Q * q + hydroxide - proton - A;
-    slope = C * h * perD * (k1 - c * (2 * h + k1)) - N * n * (1 - n) - S * s * (1 - s)
-      + Q * h * perE * (p12 - 3 * h2 - q * (3 * h2 + 2 * p1 * h + p12)) - hydroxide - proton;
+    slope =
+      C * h * perD * (k1 - c * (2 * h + k1))
+      - N * n * (1 - n)
+      - S * s * (1 - s)
+      + Q * h * perE * (p12 - 3 * h2 - q * (3 * h2 + 2 * p1 * h + p12))
+      - hydroxide
+      - proton;
     if (done) break;
     let step = -F / slope;
     if (step > 1) step = 1;

@@ -12,7 +12,10 @@ import { loopSlope, makeWorkspace } from './slope';
 
 /** Times its tolerance that one component may err: a mean over hundreds would let a tank's oxygen stray by a milligram. */
 const ONE_ALONE = 8;
-/** Components whose errors the norm is the mean of: as many as there were when tolerances were chosen, so that one more, where it is nothing, changes no step. */
+/**
+ * Components whose errors the norm is the mean of: as many as there were when tolerances were chosen, so that one more, where it is
+ * nothing, changes no step.
+ */
 const COUNTED = 49;
 
 export class LoopSystem implements StiffSystem {
@@ -20,7 +23,10 @@ export class LoopSystem implements StiffSystem {
   private readonly spaces: readonly Workspace[];
   private d = 1;
 
-  constructor(readonly data: LoopData, private readonly relative: number) {
+  constructor(
+    readonly data: LoopData,
+    private readonly relative: number,
+  ) {
     this.size = data.cells.length * STATES;
     this.spaces = data.cells.map(() => makeWorkspace(data));
   }
@@ -75,11 +81,16 @@ export class LoopSystem implements StiffSystem {
     const { data } = this;
     const half = 0.5 * h;
     for (const link of data.inlets) for (let i = 0; i < FLOWING; i++) data.received[i] += h * link.flow * data.inflow[i];
-    if (data.outlets.length > 0) for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta[i]);
-    if (data.holdO2 >= 0) for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta[c]);
+    if (data.outlets.length > 0)
+      for (let i = 0; i < FLOWING; i++) data.released[i] += half * (data.outRate0[i] + data.outRate1[i] + data.outDelta[i]);
+    if (data.holdO2 >= 0)
+      for (let c = 0; c < data.held.length; c++) data.held[c] += half * (data.holdRate0[c] + data.holdRate1[c] + data.holdDelta[c]);
   }
 
-  /** Weighted root mean square of the error, above 16 cells that of the worst cell; but no component may stray far beyond its tolerance alone. */
+  /**
+   * Weighted root mean square of the error, above 16 cells that of the worst cell; but no component may stray far beyond its tolerance
+   * alone.
+   */
   norm(error: Float64Array, before: Float64Array, after: Float64Array): number {
     const { tolerance, cells } = this.data;
     const half = 0.5 * this.relative;

@@ -5,7 +5,9 @@ import { PROCESSES, TABLE_OF } from '../kernel/sizes';
 
 export interface Matrix {
   /** entries of process p are start[p] … start[p+1]−1: state rows and coefficients */
-  start: Int32Array; rows: Int32Array; coefficients: Float64Array;
+  start: Int32Array;
+  rows: Int32Array;
+  coefficients: Float64Array;
   /** the coefficients that depend on parameters, where the kernels look for them (kernel/table.ts) */
   table: Float64Array;
   /** full columns, outside reservoirs included, for the ledger */
@@ -19,7 +21,10 @@ export function layMatrix(columns: readonly Column[]): Matrix {
   columns.forEach((column, p) => {
     start[p] = rows.length;
     const entries = Array.from(column.rows, (row, i) => [row, column.coefficients[i]] as const).filter(([row]) => row < STATES);
-    for (const [row, coefficient] of entries) { rows.push(row); coefficients.push(coefficient); }
+    for (const [row, coefficient] of entries) {
+      rows.push(row);
+      coefficients.push(coefficient);
+    }
   });
   start[PROCESSES] = rows.length;
   const table = Float64Array.from(TABLE_OF, ([p, component]) => {
@@ -34,7 +39,10 @@ export function yieldOf(matrix: Matrix, extents: Float64Array, from: number): Fl
   const out = new Float64Array(ALL);
   matrix.columns.forEach((column, p) => {
     const extent = extents[from + p];
-    if (extent !== 0) column.rows.forEach((row, i) => { out[row] += column.coefficients[i] * extent; });
+    if (extent !== 0)
+      column.rows.forEach((row, i) => {
+        out[row] += column.coefficients[i] * extent;
+      });
   });
   return out;
 }

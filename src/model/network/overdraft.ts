@@ -7,8 +7,10 @@ import type { Link } from './loopData';
 import type { Matrix } from './matrix';
 
 /** Processes to undo for a component, in turn, as their definitions say. */
-const drawersOf = (component: number): number[] => DEFINITIONS.flatMap(({ undone = [] }, p) => (
-  undone.flatMap(([of, turn]) => (of === component ? [{ p, turn }] : [])))).sort((a, b) => a.turn - b.turn).map(({ p }) => p);
+const drawersOf = (component: number): number[] =>
+  DEFINITIONS.flatMap(({ undone = [] }, p) => undone.flatMap(([of, turn]) => (of === component ? [{ p, turn }] : [])))
+    .sort((a, b) => a.turn - b.turn)
+    .map(({ p }) => p);
 const DRAWERS: readonly (readonly number[])[] = Array.from({ length: STATES }, (_, component) => drawersOf(component));
 
 /**
@@ -26,7 +28,8 @@ export function undoOverdraft(matrix: Matrix, y: Float64Array, o: number, compon
     if (!(own < 0)) continue;
     const amount = -missing / own;
     // What the process made must still be there; alkalinity may stand below zero.
-    for (let e = start[p]; e < start[p + 1]; e++) if (coefficients[e] > 0 && rows[e] !== component && rows[e] !== ALK && y[o + rows[e]] < coefficients[e] * amount) possible = false;
+    for (let e = start[p]; e < start[p + 1]; e++)
+      if (coefficients[e] > 0 && rows[e] !== component && rows[e] !== ALK && y[o + rows[e]] < coefficients[e] * amount) possible = false;
     if (!possible) continue;
     for (let e = start[p]; e < start[p + 1]; e++) y[o + rows[e]] -= coefficients[e] * amount;
     extents[c * PROCESSES + p] -= amount;

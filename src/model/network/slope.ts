@@ -13,8 +13,29 @@ import type { LoopData } from './loopData';
 /** A workspace for a loop; its cell, offsets and arrays are set as it moves. */
 export function makeWorkspace(data: LoopData): Workspace {
   return {
-    cell: data.cells[0], y: data.r0, o: 0, r: data.r0, ro: 0, g: data.g, go: 0, keeps: true, perVolume: 1,
-    h: 1e-4, nh3: 0, h2s: 0, co2: 0, co2IC: 0, co2ALK: 0, carbon: 0, carbonate: 0, k1: 0, k12: 0, nitrifying: 1, pull: 0, light: 0, pinned: 0,
+    cell: data.cells[0],
+    y: data.r0,
+    o: 0,
+    r: data.r0,
+    ro: 0,
+    g: data.g,
+    go: 0,
+    keeps: true,
+    perVolume: 1,
+    h: 1e-4,
+    nh3: 0,
+    h2s: 0,
+    co2: 0,
+    co2IC: 0,
+    co2ALK: 0,
+    carbon: 0,
+    carbonate: 0,
+    k1: 0,
+    k12: 0,
+    nitrifying: 1,
+    pull: 0,
+    light: 0,
+    pinned: 0,
   };
 }
 
@@ -55,9 +76,15 @@ export function loopSlope(data: LoopData, spaces: readonly Workspace[], t: numbe
   const n = cells.length;
   carryAll(data, y, out, stage === 0 ? data.outRate0 : data.outRate1);
   const light = data.light(t);
-  for (let c = 0; c < n; c++) { spaces[c].light = light; enterCell(spaces[c], data, c, y, stage); }
+  for (let c = 0; c < n; c++) {
+    spaces[c].light = light;
+    enterCell(spaces[c], data, c, y, stage);
+  }
   ratesIn(spaces, data);
-  for (let c = 0; c < n; c++) { const w = spaces[c]; applyColumns(cells[c], w.perVolume, table, y, w.r, w.ro, out, w.o); }
+  for (let c = 0; c < n; c++) {
+    const w = spaces[c];
+    applyColumns(cells[c], w.perVolume, table, y, w.r, w.ro, out, w.o);
+  }
   if (data.holdO2 >= 0) {
     const hold = stage === 0 ? data.holdRate0 : data.holdRate1;
     for (let c = 0; c < cells.length; c++) {

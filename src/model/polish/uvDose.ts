@@ -9,7 +9,8 @@ const CM_PER_M = 100;
 const MJ_CM2_PER_J_M2 = 0.1;
 
 /**
- * Ultraviolet dose that water receives in a pass, mJ/cm²: mean irradiance × time = power × path of the light × water factor / flow, whatever the volume.
+ * Ultraviolet dose that water receives in a pass, mJ/cm²: mean irradiance × time = power × path of the light × water factor / flow,
+ * whatever the volume.
  * @param lamp_W electrical power, all units together
  * @param fines_g_m3 fine and superfine solids, g dry/m³
  */
@@ -20,7 +21,10 @@ export function doseOf(d: Values['devices'], lamp_W: number, flow_m3_d: number, 
   return ((lamp_W * d.lampShare * d.sleevePasses * path * DAY_s) / flow_m3_d) * MJ_CM2_PER_J_M2;
 }
 
-/** Share of free bacteria killed in a pass, 0–1. Those in or behind particles grow in number with fines, and die at `shieldedKill` of the rate of the free. */
+/**
+ * Share of free bacteria killed in a pass, 0–1. Those in or behind particles grow in number with fines, and die at `shieldedKill` of the
+ * rate of the free.
+ */
 export function killedShare(d: Values['devices'], lamp_W: number, flow_m3_d: number, fines_g_m3: number): number {
   const dose = doseOf(d, lamp_W, flow_m3_d, fines_g_m3);
   const fines = Math.max(0, fines_g_m3);

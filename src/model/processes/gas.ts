@@ -5,12 +5,68 @@ import type { Definition } from './definition';
 import type { RateNumbers, Workspace } from './workspace';
 
 export const gasDefinitions: readonly Definition[] = [
-  { id: 'oxygenTransfer', unit: 'g O2', fixed: () => [[O2, 1], [AIR_O2, -1]], unknowns: [], fast: [O2] },
-  { id: 'carbonDioxideTransfer', unit: 'mol C', fixed: () => [[IC, -1], [AIR_CO2, 1]], unknowns: [], fast: [IC, ALK] },
-  { id: 'hydrogenSulfideTransfer', unit: 'g S', fixed: () => [[S2, -1], [AIR_H2S, 1]], unknowns: [], fast: [S2], undone: [[S2, 2]] },
-  { id: 'methaneTransfer', unit: 'g COD', fixed: () => [[CH4, -1], [AIR_CH4, 1]], unknowns: [], alone: CH4, undone: [[CH4, 1]] },
-  { id: 'ammoniaTransfer', unit: 'g N', fixed: () => [[TAN, -1], [AIR_NH3, 1]], unknowns: [ALK], fast: [TAN] },
-  { id: 'nitrogenTransfer', unit: 'g N', fixed: () => [[N2, -1], [AIR_N2, 1]], unknowns: [], alone: N2 },
+  {
+    id: 'oxygenTransfer',
+    unit: 'g O2',
+    fixed: () => [
+      [O2, 1],
+      [AIR_O2, -1],
+    ],
+    unknowns: [],
+    fast: [O2],
+  },
+  {
+    id: 'carbonDioxideTransfer',
+    unit: 'mol C',
+    fixed: () => [
+      [IC, -1],
+      [AIR_CO2, 1],
+    ],
+    unknowns: [],
+    fast: [IC, ALK],
+  },
+  {
+    id: 'hydrogenSulfideTransfer',
+    unit: 'g S',
+    fixed: () => [
+      [S2, -1],
+      [AIR_H2S, 1],
+    ],
+    unknowns: [],
+    fast: [S2],
+    undone: [[S2, 2]],
+  },
+  {
+    id: 'methaneTransfer',
+    unit: 'g COD',
+    fixed: () => [
+      [CH4, -1],
+      [AIR_CH4, 1],
+    ],
+    unknowns: [],
+    alone: CH4,
+    undone: [[CH4, 1]],
+  },
+  {
+    id: 'ammoniaTransfer',
+    unit: 'g N',
+    fixed: () => [
+      [TAN, -1],
+      [AIR_NH3, 1],
+    ],
+    unknowns: [ALK],
+    fast: [TAN],
+  },
+  {
+    id: 'nitrogenTransfer',
+    unit: 'g N',
+    fixed: () => [
+      [N2, -1],
+      [AIR_N2, 1],
+    ],
+    unknowns: [],
+    alone: N2,
+  },
 ];
 
 /**
@@ -19,7 +75,7 @@ export const gasDefinitions: readonly Definition[] = [
  */
 function steepening(w: Workspace, saturated: number): number {
   // At saturation x of bicarbonate satisfies x + 2 (k12/k1²) x²/CO2 = the alkalinity that carbon makes up.
-  const a = 2 * w.k12 / (w.k1 * w.k1 * saturated);
+  const a = (2 * w.k12) / (w.k1 * w.k1 * saturated);
   const bicarbonate = a > 0 ? (Math.sqrt(1 + 4 * a * Math.max(0, w.carbonate)) - 1) / (2 * a) : w.carbonate;
   const there = saturated + bicarbonate + 0.5 * a * bicarbonate * bicarbonate;
   const gap = there - w.carbon;
@@ -35,7 +91,12 @@ export function gasRates(w: Workspace, { kinetics: k, saturation, matrix: { tabl
   r[ro + ID.carbonDioxideTransfer] = cell.kCO2 * (w.co2 - saturation.CO2);
   const steeper = w.keeps && w.co2 < saturation.CO2 ? steepening(w, saturation.CO2) : 1;
   // Nitrifiers' own want of carbon is kept here too, where little is left.
-  const want = w.carbon > 0 ? -(m[TABLE.nitritation_IC] * r[ro + ID.nitritation] + m[TABLE.nitriteOxidation_IC] * r[ro + ID.nitriteOxidation]) * k.nitrifierCarbon / (w.carbon * (w.carbon + k.nitrifierCarbon)) : 0;
+  const want =
+    w.carbon > 0
+      ? (-(m[TABLE.nitritation_IC] * r[ro + ID.nitritation] + m[TABLE.nitriteOxidation_IC] * r[ro + ID.nitriteOxidation])
+          * k.nitrifierCarbon)
+        / (w.carbon * (w.carbon + k.nitrifierCarbon))
+      : 0;
   g[go + KEPT.carbonDioxideTransfer_IC] = (cell.kCO2 * w.co2IC * steeper + want) * v;
   g[go + KEPT.carbonDioxideTransfer_ALK] = cell.kCO2 * w.co2ALK * steeper * v;
   const sulfide = cell.kH2S * w.h2s * v;

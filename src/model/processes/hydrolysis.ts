@@ -7,22 +7,40 @@ import type { Definition } from './definition';
 import type { RateNumbers, Workspace } from './workspace';
 
 const suspended: readonly (readonly [ProcessName, number])[] = [
-  ['hydrolysisCoarseFast', CF], ['hydrolysisCoarseSlow', CS], ['hydrolysisFineFast', FF], ['hydrolysisFineSlow', FS],
-  ['hydrolysisSuperfineFast', UF], ['hydrolysisSuperfineSlow', US], ['hydrolysisCaughtFast', MF], ['hydrolysisCaughtSlow', MS],
+  ['hydrolysisCoarseFast', CF],
+  ['hydrolysisCoarseSlow', CS],
+  ['hydrolysisFineFast', FF],
+  ['hydrolysisFineSlow', FS],
+  ['hydrolysisSuperfineFast', UF],
+  ['hydrolysisSuperfineSlow', US],
+  ['hydrolysisCaughtFast', MF],
+  ['hydrolysisCaughtSlow', MS],
 ];
 
 const isCaught = (solid: number): boolean => solid === MF || solid === MS;
 
 /** Clumps of caught solids have no oxygen inside: there nitrate burns part of what comes apart. */
-const clumps: readonly (readonly [ProcessName, number])[] = [['clumpDenitrificationFast', MF], ['clumpDenitrificationSlow', MS]];
+const clumps: readonly (readonly [ProcessName, number])[] = [
+  ['clumpDenitrificationFast', MF],
+  ['clumpDenitrificationSlow', MS],
+];
 
 export const hydrolysisDefinitions: readonly Definition[] = [
   ...clumps.map(([id, solid]): Definition => ({
-    id, unit: 'g COD', fixed: (v) => [[solid, -1], [TAN, solid === MF ? v.matter.fastN : v.matter.slowN]],
-    unknowns: [NO3, N2, P, S2, IC, ALK], where: 'caught',
+    id,
+    unit: 'g COD',
+    fixed: (v) => [
+      [solid, -1],
+      [TAN, solid === MF ? v.matter.fastN : v.matter.slowN],
+    ],
+    unknowns: [NO3, N2, P, S2, IC, ALK],
+    where: 'caught',
   })),
   ...suspended.map(([id, solid]): Definition => ({
-    id, unit: 'g COD', fixed: () => [[solid, -1]], unknowns: [SS, TAN, P, isCaught(solid) ? S2 : SO4, IC, ALK],
+    id,
+    unit: 'g COD',
+    fixed: () => [[solid, -1]],
+    unknowns: [SS, TAN, P, isCaught(solid) ? S2 : SO4, IC, ALK],
     where: isCaught(solid) ? 'caught' : 'everywhere',
   })),
   { id: 'hydrolysisSludgeFast', unit: 'g COD', fixed: () => [[SF, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },
@@ -45,9 +63,9 @@ export function hydrolysisRates(w: Workspace, { kinetics: k }: RateNumbers): voi
   const caughtFast = holds * fast * y[o + MF];
   const caughtSlow = holds * slow * y[o + MS];
   const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;
-  const inside = holds * k.clumpAnoxic * clumped / (clumped + k.clumpHalf);
+  const inside = (holds * k.clumpAnoxic * clumped) / (clumped + k.clumpHalf);
   const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;
-  const share = inside * no3 / (no3 + k.clumpNO3);
+  const share = (inside * no3) / (no3 + k.clumpNO3);
   r[ro + ID.hydrolysisCaughtFast] = caughtFast * (1 - share);
   r[ro + ID.hydrolysisCaughtSlow] = caughtSlow * (1 - share);
   r[ro + ID.clumpDenitrificationFast] = caughtFast * share;

@@ -1,19 +1,116 @@
 // What a crop does to the water by the hour: roots fill the plant's stores, leaves grow from them, roots brown and heal.
 // Uptake = kinetics × room left in the store × root health; growth stops where a store is empty (Droop's idea of an internal quota).
-import { AIR_CO2, AIR_O2, ALK, CA, FE, K, LEAF, MF, MG, MI, MS, NO3, O2, OP, P, QCA, QFE, QK, QN, QP, ROOT, S2, SO4, TAN } from '../components';
+import {
+  AIR_CO2,
+  AIR_O2,
+  ALK,
+  CA,
+  FE,
+  K,
+  LEAF,
+  MF,
+  MG,
+  MI,
+  MS,
+  NO3,
+  O2,
+  OP,
+  P,
+  QCA,
+  QFE,
+  QK,
+  QN,
+  QP,
+  ROOT,
+  S2,
+  SO4,
+  TAN,
+} from '../components';
 import { ID, KEPT } from './catalogue';
 import type { Definition } from './definition';
 import type { Kinetics } from './kineticsAt';
 import type { RateNumbers, Workspace } from './workspace';
 
 export const plantDefinitions: readonly Definition[] = [
-  { id: 'uptakeNitrate', unit: 'g N', fixed: () => [[NO3, -1], [QN, 1]], unknowns: [AIR_O2, ALK], fast: [NO3], where: 'crop', undone: [[NO3, 3]] },
-  { id: 'uptakeAmmonium', unit: 'g N', fixed: () => [[TAN, -1], [QN, 1]], unknowns: [ALK], fast: [TAN], where: 'crop', undone: [[TAN, 3]] },
-  { id: 'uptakePhosphate', unit: 'g P', fixed: () => [[P, -1], [QP, 1]], unknowns: [ALK], alone: P, where: 'crop', undone: [[P, 1]] },
-  { id: 'uptakePotassium', unit: 'g K', fixed: () => [[K, -1], [QK, 1]], unknowns: [ALK], alone: K, where: 'crop', undone: [[K, 1]] },
-  { id: 'uptakeCalcium', unit: 'g Ca', fixed: () => [[CA, -1], [QCA, 1]], unknowns: [ALK], alone: CA, where: 'crop', undone: [[CA, 1]] },
-  { id: 'uptakeIron', unit: 'g Fe', fixed: () => [[FE, -1], [QFE, 1]], unknowns: [], alone: FE, where: 'crop', undone: [[FE, 1]] },
-  { id: 'leafGrowth', unit: 'g dry', fixed: () => [[LEAF, 1]], unknowns: [QN, QP, QK, QCA, QFE, MG, SO4, AIR_CO2, AIR_O2, ALK], where: 'crop' },
+  {
+    id: 'uptakeNitrate',
+    unit: 'g N',
+    fixed: () => [
+      [NO3, -1],
+      [QN, 1],
+    ],
+    unknowns: [AIR_O2, ALK],
+    fast: [NO3],
+    where: 'crop',
+    undone: [[NO3, 3]],
+  },
+  {
+    id: 'uptakeAmmonium',
+    unit: 'g N',
+    fixed: () => [
+      [TAN, -1],
+      [QN, 1],
+    ],
+    unknowns: [ALK],
+    fast: [TAN],
+    where: 'crop',
+    undone: [[TAN, 3]],
+  },
+  {
+    id: 'uptakePhosphate',
+    unit: 'g P',
+    fixed: () => [
+      [P, -1],
+      [QP, 1],
+    ],
+    unknowns: [ALK],
+    alone: P,
+    where: 'crop',
+    undone: [[P, 1]],
+  },
+  {
+    id: 'uptakePotassium',
+    unit: 'g K',
+    fixed: () => [
+      [K, -1],
+      [QK, 1],
+    ],
+    unknowns: [ALK],
+    alone: K,
+    where: 'crop',
+    undone: [[K, 1]],
+  },
+  {
+    id: 'uptakeCalcium',
+    unit: 'g Ca',
+    fixed: () => [
+      [CA, -1],
+      [QCA, 1],
+    ],
+    unknowns: [ALK],
+    alone: CA,
+    where: 'crop',
+    undone: [[CA, 1]],
+  },
+  {
+    id: 'uptakeIron',
+    unit: 'g Fe',
+    fixed: () => [
+      [FE, -1],
+      [QFE, 1],
+    ],
+    unknowns: [],
+    alone: FE,
+    where: 'crop',
+    undone: [[FE, 1]],
+  },
+  {
+    id: 'leafGrowth',
+    unit: 'g dry',
+    fixed: () => [[LEAF, 1]],
+    unknowns: [QN, QP, QK, QCA, QFE, MG, SO4, AIR_CO2, AIR_O2, ALK],
+    where: 'crop',
+  },
   { id: 'rootRelaxation', unit: '–', fixed: () => [[ROOT, 1]], unknowns: [], where: 'crop' },
 ];
 
@@ -26,7 +123,11 @@ export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const leaf = y[o + LEAF] > 0 ? y[o + LEAF] : 0;
   const pull = leaf * c.fill * y[o + ROOT];
   const full = leaf > 1e-9 ? 1 / leaf : 0;
-  const sN = y[o + QN] * full / c.roomN, sP = y[o + QP] * full / c.roomP, sK = y[o + QK] * full / c.roomK, sCa = y[o + QCA] * full / c.roomCa, sFe = y[o + QFE] * full / c.roomFe;
+  const sN = (y[o + QN] * full) / c.roomN,
+    sP = (y[o + QP] * full) / c.roomP,
+    sK = (y[o + QK] * full) / c.roomK,
+    sCa = (y[o + QCA] * full) / c.roomCa,
+    sFe = (y[o + QFE] * full) / c.roomFe;
 
   // Nitrogen as nitrate and ammonium, in proportion.
   const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;
@@ -49,8 +150,9 @@ export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   if (sCa < scarce) scarce = sCa;
   if (sFe < scarce) scarce = sFe;
   if (scarce > 1) scarce = 1;
-  let left = scarce > 0 ? scarce * (1 + k.storeShort) / (scarce + k.storeShort) : 0;
-  const magnesium = y[o + MG] > 0 ? y[o + MG] * v : 0, sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
+  let left = scarce > 0 ? (scarce * (1 + k.storeShort)) / (scarce + k.storeShort) : 0;
+  const magnesium = y[o + MG] > 0 ? y[o + MG] * v : 0,
+    sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
   left *= Math.min(magnesium / (c.halfMg + magnesium), sulfate / (c.halfS + sulfate));
   r[ro + ID.leafGrowth] = cell.growth * w.light * y[o + ROOT] * left;
 
@@ -58,9 +160,9 @@ export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const cube = o2 * o2 * o2;
   // In a bed of gravel most of what is caught sits on the stones.
   const mat = rootMat(y, o, k) / ((cell.floor + cell.mediaArea) * k.rootHalf);
-  const sulfide = y[o + S2] * v * w.h2s / k.rootSulfide;
-  const sick = y[o + OP] * v / k.rootDisease;
-  const target = cell.rootTarget * (cube / (cube + k.rootO2)) / ((1 + mat * mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
+  const sulfide = (y[o + S2] * v * w.h2s) / k.rootSulfide;
+  const sick = (y[o + OP] * v) / k.rootDisease;
+  const target = (cell.rootTarget * (cube / (cube + k.rootO2))) / ((1 + mat * mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
   r[ro + ID.rootRelaxation] = (target - y[o + ROOT]) * k.rootRelax;
 }
 

@@ -13,33 +13,69 @@ const [COARSE, FINE, SUPERFINE] = SOLIDS;
 const dry = (v: Values, part: number): number => (part === 2 ? v.matter.inertDry : v.matter.organicDry);
 
 /** A move that the solver keeps: what stands still at its end is solved after what moves. */
-const kept = (of: number, at: Move['at'], clears?: true): Pick<Definition, 'moves' | 'where'> => (
-  { moves: { of, at, clears, kept: true }, where: at });
+const kept = (of: number, at: Move['at'], clears?: true): Pick<Definition, 'moves' | 'where'> => ({
+  moves: { of, at, clears, kept: true },
+  where: at,
+});
 
 const moving = SIZES.flatMap((size, s) => PARTS.map((part, p) => ({ size, part, s: s as 0 | 1 | 2, p })));
 export const solidsDefinitions: readonly Definition[] = [
   ...moving.map(({ size, part, s, p }): Definition => ({
-    id: `settle${size}${part}` as ProcessName, unit: 'g COD', fixed: () => [[SOLIDS[s][p], -1], [SLUDGE[p], 1]], unknowns: [],
-    ...kept(SOLIDS[s][p], `settle${s}`, true), undone: [[SOLIDS[s][p], 1]],
+    id: `settle${size}${part}` as ProcessName,
+    unit: 'g COD',
+    fixed: () => [
+      [SOLIDS[s][p], -1],
+      [SLUDGE[p], 1],
+    ],
+    unknowns: [],
+    ...kept(SOLIDS[s][p], `settle${s}`, true),
+    undone: [[SOLIDS[s][p], 1]],
   })),
   ...moving.map(({ size, part, s, p }): Definition => ({
-    id: `catch${size}${part}` as ProcessName, unit: 'g COD', unknowns: [],
-    fixed: (v) => [[SOLIDS[s][p], -1], [CAUGHT[p], 1], [CLOG, dry(v, p) * (s === 0 ? v.kinetics.coarseClogs : 1)]],
-    ...kept(SOLIDS[s][p], `catch${s}`, true), undone: [[SOLIDS[s][p], 2]],
+    id: `catch${size}${part}` as ProcessName,
+    unit: 'g COD',
+    unknowns: [],
+    fixed: (v) => [
+      [SOLIDS[s][p], -1],
+      [CAUGHT[p], 1],
+      [CLOG, dry(v, p) * (s === 0 ? v.kinetics.coarseClogs : 1)],
+    ],
+    ...kept(SOLIDS[s][p], `catch${s}`, true),
+    undone: [[SOLIDS[s][p], 2]],
   })),
   ...PARTS.map((part, p): Definition => ({
-    id: `shear${part}` as ProcessName, unit: 'g COD', unknowns: [],
-    fixed: (v) => [[COARSE[p], -1], [FINE[p], 1 - v.stages.airSuperfine], [SUPERFINE[p], v.stages.airSuperfine]],
+    id: `shear${part}` as ProcessName,
+    unit: 'g COD',
+    unknowns: [],
+    fixed: (v) => [
+      [COARSE[p], -1],
+      [FINE[p], 1 - v.stages.airSuperfine],
+      [SUPERFINE[p], v.stages.airSuperfine],
+    ],
     ...kept(COARSE[p], 'shear'),
   })),
   ...PARTS.map((part, p): Definition => ({
-    id: `stir${part}` as ProcessName, unit: 'g COD', unknowns: [],
-    fixed: (v) => [[SLUDGE[p], -1], [COARSE[p], v.kinetics.stirCoarse], [FINE[p], 1 - v.kinetics.stirCoarse]],
-    moves: { of: SLUDGE[p], at: 'stir' }, where: 'stir',
+    id: `stir${part}` as ProcessName,
+    unit: 'g COD',
+    unknowns: [],
+    fixed: (v) => [
+      [SLUDGE[p], -1],
+      [COARSE[p], v.kinetics.stirCoarse],
+      [FINE[p], 1 - v.kinetics.stirCoarse],
+    ],
+    moves: { of: SLUDGE[p], at: 'stir' },
+    where: 'stir',
   })),
   ...PARTS.map((part, p): Definition => ({
-    id: `release${part}` as ProcessName, unit: 'g COD', fixed: () => [[CAUGHT[p], -1], [FINE[p], 1]], unknowns: [],
-    moves: { of: CAUGHT[p], at: 'release' }, where: 'release',
+    id: `release${part}` as ProcessName,
+    unit: 'g COD',
+    fixed: () => [
+      [CAUGHT[p], -1],
+      [FINE[p], 1],
+    ],
+    unknowns: [],
+    moves: { of: CAUGHT[p], at: 'release' },
+    where: 'release',
   })),
   { id: 'filterUnclogging', unit: 'g dry', fixed: () => [[CLOG, -1]], unknowns: [], where: 'filter' },
 ];

@@ -8,18 +8,32 @@ import type { Kinetics } from './kineticsAt';
 export interface Workspace {
   cell: Cell;
   /** state of all cells and where this cell begins */
-  y: Float64Array; o: number;
+  y: Float64Array;
+  o: number;
   /** rates, per day, and derivatives; where this cell's begin */
-  r: Float64Array; ro: number;
-  g: Float64Array; go: number;
+  r: Float64Array;
+  ro: number;
+  g: Float64Array;
+  go: number;
   /** whether derivatives are asked for: at the first stage of a step */
   keeps: boolean;
   /** 1/volume */
   perVolume: number;
-  /** acid-base state: h = 10^(3−pH) mol/m³; un-ionised shares of TAN and sulfide; CO2 mol/m³ with its derivatives to IC and ALK concentration */
-  h: number; nh3: number; h2s: number; co2: number; co2IC: number; co2ALK: number;
+  /**
+   * acid-base state: h = 10^(3−pH) mol/m³; un-ionised shares of TAN and sulfide; CO2 mol/m³ with its derivatives to IC and ALK
+   * concentration
+   */
+  h: number;
+  nh3: number;
+  h2s: number;
+  co2: number;
+  co2IC: number;
+  co2ALK: number;
   /** inorganic carbon mol/m³, the alkalinity it makes up eq/m³, and the dissociation constants that tie it to CO2 */
-  carbon: number; carbonate: number; k1: number; k12: number;
+  carbon: number;
+  carbonate: number;
+  k1: number;
+  k12: number;
   /** h that a rig holds, or 0 */
   pinned: number;
   /** 0–1: what pH and alkalinity leave of nitrification */
@@ -31,4 +45,8 @@ export interface Workspace {
 }
 
 /** The numbers of a run that rates are worked out from. */
-export interface RateNumbers { kinetics: Kinetics; saturation: Saturation; matrix: Pick<Matrix, 'table'> }
+export interface RateNumbers {
+  kinetics: Kinetics;
+  saturation: Saturation;
+  matrix: Pick<Matrix, 'table'>;
+}

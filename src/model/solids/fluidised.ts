@@ -2,7 +2,12 @@
 import { pow } from '../../numerics/elementary';
 
 /** Grains: m/d at which one sinks alone; exponent of Richardson & Zaki 1954; share of voids in the bed at rest; density against water. */
-export interface Grains { terminal_m_d: number; exponent: number; restVoids: number; density: number }
+export interface Grains {
+  terminal_m_d: number;
+  exponent: number;
+  restVoids: number;
+  density: number;
+}
 
 /** m/d of water over the empty floor from which the bed is lifted: U = Ut·εⁿ at the voids of rest (Richardson & Zaki 1954). */
 export const liftsFrom = (g: Grains): number => g.terminal_m_d * pow(g.restVoids, g.exponent);

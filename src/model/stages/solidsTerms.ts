@@ -23,4 +23,5 @@ export function passing(share: number, flow_m3_d: number): number {
 }
 
 /** 1/d at which air breaks coarse solids: nothing below the gentle limit. */
-export const airShear = (c: SolidsConditions): number => c.values.kinetics.airShear * Math.max(0, c.airPerVolume - c.values.kinetics.airShearFrom);
+export const airShear = (c: SolidsConditions): number =>
+  c.values.kinetics.airShear * Math.max(0, c.airPerVolume - c.values.kinetics.airShearFrom);

@@ -2,8 +2,17 @@
 // Everything else asks for these and never for a kind by name. No words: keys only.
 import type { StageSizes } from './stageScience';
 
-/** A number that a plan may give: from, to and unit; what it is where the shelf offers it; what it is where a plan leaves it out (else the usual). */
-export interface SizeRange { from: number; to: number; unit: string; usual: number; leftOut?: number }
+/**
+ * A number that a plan may give: from, to and unit; what it is where the shelf offers it; what it is where a plan leaves it out (else the
+ * usual).
+ */
+export interface SizeRange {
+  from: number;
+  to: number;
+  unit: string;
+  usual: number;
+  leftOut?: number;
+}
 
 export type SizeName = Exclude<keyof StageSizes, 'outlet' | 'count'>;
 
@@ -43,7 +52,19 @@ export interface Capabilities {
 }
 
 export const CAPABILITIES = [
-  'keepsFish', 'grows', 'pumps', 'lowest', 'takesSolids', 'doses', 'drains', 'cleanedBy', 'closed', 'pressurised', 'cone', 'sprayed', 'lamp',
+  'keepsFish',
+  'grows',
+  'pumps',
+  'lowest',
+  'takesSolids',
+  'doses',
+  'drains',
+  'cleanedBy',
+  'closed',
+  'pressurised',
+  'cone',
+  'sprayed',
+  'lamp',
 ] as const satisfies readonly (keyof Capabilities)[];
 
 /** What the file kind.ts in a kind's folder says. */

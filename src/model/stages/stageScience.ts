@@ -4,16 +4,28 @@ import type { Values } from '../parameters/values';
 
 /** Sizes as a plan gives them; each stage says which it takes. */
 export interface StageSizes {
-  volume_m3?: number; area_m2?: number; depth_m?: number; media_m3?: number; air_L_min?: number; outlet?: 'bottomLift' | 'surface'; count?: number;
+  volume_m3?: number;
+  area_m2?: number;
+  depth_m?: number;
+  media_m3?: number;
+  air_L_min?: number;
+  outlet?: 'bottomLift' | 'surface';
+  count?: number;
   /** electrical power of a lamp, W; mesh of a screen, µm; height of a tower, m */
-  lamp_W?: number; mesh_um?: number; height_m?: number; flow_m3_h?: number;
+  lamp_W?: number;
+  mesh_um?: number;
+  height_m?: number;
+  flow_m3_h?: number;
 }
 
 /** What decides how a cell treats solids until the next cut. */
 export interface SolidsConditions {
   values: Values;
   /** sludge against room, 0–1 and beyond; filter blockage, 1 = half bypasses; leaf g dry/m²; gas from the bed, L/m²/d */
-  fill: number; clog: number; leaf: number; gas: number;
+  fill: number;
+  clog: number;
+  leaf: number;
+  gas: number;
   /** L/min of air per m³ */
   airPerVolume: number;
   outlet: 'bottomLift' | 'surface';
@@ -21,11 +33,17 @@ export interface SolidsConditions {
   fines: number;
   /** solids caught on roots, g dry/m² of bed */
   mat: number;
-  lamp_W: number; mesh_um: number;
+  lamp_W: number;
+  mesh_um: number;
 }
 
 /** What leaves in a cleaning, as shares: of the stage's water, of the caught solids, of nitrifying and of heterotrophic film. */
-export interface CleaningShares { water: number; solids: number; nitrifiers: number; heterotrophs: number }
+export interface CleaningShares {
+  water: number;
+  solids: number;
+  nitrifiers: number;
+  heterotrophs: number;
+}
 
 export interface StageScience {
   /** cells in series; a kind that holds no water has none */

@@ -10,7 +10,8 @@ export interface StageType extends KindFacts, StageScience {
 
 /** Puts together what the files of a kind's folder say. */
 export function stageOf<Kind extends string>(kind: Kind, facts: KindFacts, science: StageScience): StageType & { kind: Kind } {
-  const defaults: StageSizes = Object.fromEntries(Object.entries(facts.sizes).map(([name, size]) => (
-    [name, 'usual' in size ? size.usual : size[0]])));
+  const defaults: StageSizes = Object.fromEntries(
+    Object.entries(facts.sizes).map(([name, size]) => [name, 'usual' in size ? size.usual : size[0]]),
+  );
   return { kind, ...facts, ...science, defaults: facts.pumps ? defaults : { ...defaults, count: 1 } };
 }

@@ -37,16 +37,31 @@ import { usePresenterToggle } from './presenter/presenterToggle';
 import { SeasonBar } from './run/SeasonBar';
 import { Shelf } from './build/Shelf';
 
-const FILE_SHEET = pieceOf(() => import('./path/FileSheet'), (module) => module.FileSheet);
-const LESSONS_SCREEN = pieceOf(() => import('./path/LessonsScreen'), (module) => module.LessonsScreen);
-const PAPER_SCREEN = pieceOf(() => import('./paper/PaperScreen'), (module) => module.PaperScreen);
-const PRESENTER_SCREEN = pieceOf(() => import('./presenter/PresenterScreen'), (module) => module.PresenterScreen);
+const FILE_SHEET = pieceOf(
+  () => import('./path/FileSheet'),
+  (module) => module.FileSheet,
+);
+const LESSONS_SCREEN = pieceOf(
+  () => import('./path/LessonsScreen'),
+  (module) => module.LessonsScreen,
+);
+const PAPER_SCREEN = pieceOf(
+  () => import('./paper/PaperScreen'),
+  (module) => module.PaperScreen,
+);
+const PRESENTER_SCREEN = pieceOf(
+  () => import('./presenter/PresenterScreen'),
+  (module) => module.PresenterScreen,
+);
 /** Once the picture stands, pieces that are not wanted yet are fetched after this time, ms: who goes offline then has them. */
 const FETCH_AFTER_ms = 3000;
 const NOTHING = {};
 
 /** What presenter mode needs from outside: its store, and who draws its two loops. */
-export interface Presenting { presenter: Presenter; drawPair: DrawPair }
+export interface Presenting {
+  presenter: Presenter;
+  drawPair: DrawPair;
+}
 
 /** What the panels need from outside. */
 interface Outside {
@@ -92,7 +107,14 @@ function Page({ onPicture, presenting, importFrom }: Pick<Outside, 'onPicture' |
     <>
       <div className="page" data-mode={lives ? mode : 'build'} inert={screen !== 'loop'} hidden={screen === 'presenter'}>
         <BriefBar />
-        {mode === 'build' && (wide ? <aside className="left scroll" aria-label={say('build.shelf')} tabIndex={0}><Shelf /></aside> : <BuildTabs />)}
+        {mode === 'build'
+          && (wide ? (
+            <aside className="left scroll" aria-label={say('build.shelf')} tabIndex={0}>
+              <Shelf />
+            </aside>
+          ) : (
+            <BuildTabs />
+          ))}
         {lives && <TintPicker />}
         <main className="picture">
           <div id="world" role="img" aria-label={say('page.world')} ref={picture} />
@@ -102,8 +124,18 @@ function Page({ onPicture, presenting, importFrom }: Pick<Outside, 'onPicture' |
           {hasLesson && <QuestionCard />}
           {cardShown && !asked && <ResultCard />}
         </main>
-        {mode === 'build' && wide && <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}><LoopList /></aside>}
-        {lives && <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}><Later frames={1}><Inspector /></Later></aside>}
+        {mode === 'build' && wide && (
+          <aside className="right scroll" aria-label={say('build.loop')} tabIndex={0}>
+            <LoopList />
+          </aside>
+        )}
+        {lives && (
+          <aside className="right scroll" aria-label={say('inspect.region')} tabIndex={0}>
+            <Later frames={1}>
+              <Inspector />
+            </Later>
+          </aside>
+        )}
         {mode === 'build' && <BuildBar />}
         {lives && <SeasonBar />}
         <footer className="foot">{say('caution.footer')}</footer>
@@ -112,12 +144,23 @@ function Page({ onPicture, presenting, importFrom }: Pick<Outside, 'onPicture' |
       {screen === 'lessons' && <Loaded piece={LESSONS_SCREEN} importFrom={importFrom} given={NOTHING} back={toLoop} />}
       <FirstCautions />
       {screen === 'paper' && <Loaded piece={PAPER_SCREEN} importFrom={importFrom} given={NOTHING} back={toLoop} />}
-      {screen === 'presenter' && <Loaded piece={PRESENTER_SCREEN} importFrom={importFrom} given={{ presenter: presenting.presenter, draw: presenting.drawPair }} back={toLoop} />}
-      {file !== null && file.shown && <Loaded piece={FILE_SHEET} importFrom={importFrom} given={{ file }} back={() => store.getState().showFile(false)} />}
+      {screen === 'presenter' && (
+        <Loaded
+          piece={PRESENTER_SCREEN}
+          importFrom={importFrom}
+          given={{ presenter: presenting.presenter, draw: presenting.drawPair }}
+          back={toLoop}
+        />
+      )}
+      {file !== null && file.shown && (
+        <Loaded piece={FILE_SHEET} importFrom={importFrom} given={{ file }} back={() => store.getState().showFile(false)} />
+      )}
       <FileDrop />
       <OldFileNote />
       <Failures />
-      <div className="hidden" role="status" aria-live="polite">{said}</div>
+      <div className="hidden" role="status" aria-live="polite">
+        {said}
+      </div>
     </>
   );
 }

@@ -43,7 +43,6 @@ export const askingWords = {
   'explain.evidence': '{measure}: {value} (it takes {limits})',
   'said.questionFirst': 'A prediction is open. Answer it or skip it; then the season goes on.',
 
-
   // what processes do, for the evidence of an explanation
   'process.nitritation': 'ammonia turned into nitrite',
   'process.nitriteOxidation': 'nitrite turned into nitrate',

@@ -13,7 +13,8 @@ export const failureWords = {
   'failure.read': 'The file could not be read: {message}',
   'failure.title': 'Something went wrong',
   'failure.piece': 'This part of the page did not arrive',
-  'failure.pieceHelp': 'The network may be away, or a newer version may have taken its place. Loop and season are kept as long as this page stays open: try again in a while, or go on without this part.',
+  'failure.pieceHelp':
+    'The network may be away, or a newer version may have taken its place. Loop and season are kept as long as this page stays open: try again in a while, or go on without this part.',
   'failure.again': 'Try again',
   'failure.back': 'Go on without it',
   'failure.dismiss': 'Dismiss',

@@ -1,4 +1,5 @@
-// English words for what is wrong with a file from outside: what was expected and what was found. Values are written as the file would write them.
+// English words for what is wrong with a file from outside: what was expected and what was found. Values are written as the file would
+// write them.
 
 export const fileWords = {
   'problem.line': '{where}: got {found}; expected {expected}',

@@ -1,4 +1,5 @@
-// English words of help: the next thing to do, the keys, and what the words of the trade mean (a term, and its meaning under the same name).
+// English words of help: the next thing to do, the keys, and what the words of the trade mean (a term, and its meaning under the same
+// name).
 
 export const helpWords = {
   'hint.title': 'What to do next',
@@ -12,7 +13,8 @@ export const helpWords = {
   'hint.placeSome': 'Place what is still missing: below it says what the water does without. Not every part is needed.',
   'hint.stock': 'Put fish in: in the list “The loop”, open “Adjust” at the fish tank. You can do it later too, while the season runs.',
   'hint.feed': 'Set the feed: in the list “The loop”, open “Adjust” at the fish tank.',
-  'hint.reorder': 'Look at the order in which the water meets the parts. Drag a part to another gap, or move it with the arrows in the list.',
+  'hint.reorder':
+    'Look at the order in which the water meets the parts. Drag a part to another gap, or move it with the arrows in the list.',
   'hint.mend': 'The water cannot run round yet. What is marked red in the picture and below says where and why.',
   'hint.run': 'Press “Run the season” and watch. You can set drains, rinses, air and base before or while it runs.',
   'hint.choose': 'Choose a stage to see its water and why it is so. Choose above what colours the water.',
@@ -33,9 +35,11 @@ export const helpWords = {
   'help.terms': 'Words of the trade',
 
   'term.alkalinity': 'Alkalinity',
-  'meaning.alkalinity': 'What in the water can take up acid; nitrification uses it up, base restores it. Measured in meq/L (1 meq/L is 50 mg/L as calcium carbonate).',
+  'meaning.alkalinity':
+    'What in the water can take up acid; nitrification uses it up, base restores it. Measured in meq/L (1 meq/L is 50 mg/L as calcium carbonate).',
   'term.ammonia': 'Total ammonia nitrogen (TAN)',
-  'meaning.ammonia': 'Ammonia and ammonium together, which fish give off through their gills. The higher the pH, the more of it is un-ionised ammonia, the form that is toxic.',
+  'meaning.ammonia':
+    'Ammonia and ammonium together, which fish give off through their gills. The higher the pH, the more of it is un-ionised ammonia, the form that is toxic.',
   'term.backwash': 'Backwash',
   'meaning.backwash': 'To run water backwards through a filter so that what it caught leaves to the drain.',
   'term.base': 'Base',
@@ -47,7 +51,8 @@ export const helpWords = {
   'term.biofilm': 'Biofilm',
   'meaning.biofilm': 'Bacteria that grow as a thin slime on media, walls and roots.',
   'term.biofilter': 'Biofilter',
-  'meaning.biofilter': 'Any stage with much surface on which biofilm grows. It is mature once its biofilm turns over all the ammonia it gets.',
+  'meaning.biofilter':
+    'Any stage with much surface on which biofilm grows. It is mature once its biofilm turns over all the ammonia it gets.',
   'term.branch': 'Branch',
   'meaning.branch': 'A second course of a season, from the hour at which you acted in its past.',
   'term.breakDown': 'Breakdown (hydrolysis)',
@@ -69,7 +74,8 @@ export const helpWords = {
   'term.fines': 'Fine solids',
   'meaning.fines': 'Particles too small to settle within minutes; they end on roots, in gills and in filters.',
   'term.freeBacteria': 'Free bacteria',
-  'meaning.freeBacteria': 'Bacteria that drift in the water instead of growing on a surface; among them are germs that make stressed fish ill.',
+  'meaning.freeBacteria':
+    'Bacteria that drift in the water instead of growing on a surface; among them are germs that make stressed fish ill.',
   'term.head': 'Head',
   'meaning.head': 'How high a pump lifts, with what pipes and filters take from it.',
   'term.hydrogenSulfide': 'Hydrogen sulfide',
@@ -103,7 +109,8 @@ export const helpWords = {
   'term.rootFouling': 'Root fouling',
   'meaning.rootFouling': 'The coat of solids and bacteria on roots, which keeps nutrients and oxygen from them.',
   'term.season': 'Season',
-  'meaning.season': 'One run of a loop over days, from its design, what you did and its seed. The time of year is spring, summer, autumn or winter.',
+  'meaning.season':
+    'One run of a loop over days, from its design, what you did and its seed. The time of year is spring, summer, autumn or winter.',
   'term.seed': 'Seed',
   'meaning.seed': 'The number from which all that is left to chance in a season is drawn; the same seed gives the same season.',
   'term.sideStream': 'Side stream',

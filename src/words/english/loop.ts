@@ -8,16 +8,25 @@ export const loopWords = {
   'caution.title': 'Caution',
   'caution.all': 'Cautions',
   'caution.footer': 'For learning; local codes and licensed practice decide.',
-  'caution.mains': 'Mains electricity near water can kill. Have a licensed electrician fit a residual-current device, sockets above splash height and drip loops; switch off at the main before you reach in. Local electrical codes decide.',
-  'caution.caustic': 'Lime and other bases burn eyes and skin. Wear goggles and gloves, add base to water and never water to base, dissolve it apart from the fish and give it slowly. Follow the safety data sheet of the product and local rules for storing it.',
-  'caution.hydrogenSulfide': 'Old sludge gives off hydrogen sulfide, which is heavier than air and dulls the sense of smell. Never lean over or climb into a sludge tank or pit; ventilate before you stir. Entry to pits and tanks is for trained people under local safety law.',
-  'caution.weight': 'Water weighs one tonne per cubic metre. Floors, balconies, roofs and stands must be judged by an engineer before they carry a tank; home floors are often too weak.',
-  'caution.openWater': 'A few centimetres of open water can drown a small child. Use lids, fences and supervision, and keep to local rules for open water.',
-  'caution.produce': 'Leaves eaten raw must stay clean: keep loop water off them, harvest with washed hands, keep warm-blooded animals and manure away. Food safety rules where you live decide what you may sell.',
-  'caution.fishWelfare': 'Fish feel. Watch them every day, act on distress at once, and learn humane killing from a licensed practitioner before you need it. Spines and cuts can infect you: wear gloves. Animal welfare law applies.',
+  'caution.mains':
+    'Mains electricity near water can kill. Have a licensed electrician fit a residual-current device, sockets above splash height and drip loops; switch off at the main before you reach in. Local electrical codes decide.',
+  'caution.caustic':
+    'Lime and other bases burn eyes and skin. Wear goggles and gloves, add base to water and never water to base, dissolve it apart from the fish and give it slowly. Follow the safety data sheet of the product and local rules for storing it.',
+  'caution.hydrogenSulfide':
+    'Old sludge gives off hydrogen sulfide, which is heavier than air and dulls the sense of smell. Never lean over or climb into a sludge tank or pit; ventilate before you stir. Entry to pits and tanks is for trained people under local safety law.',
+  'caution.weight':
+    'Water weighs one tonne per cubic metre. Floors, balconies, roofs and stands must be judged by an engineer before they carry a tank; home floors are often too weak.',
+  'caution.openWater':
+    'A few centimetres of open water can drown a small child. Use lids, fences and supervision, and keep to local rules for open water.',
+  'caution.produce':
+    'Leaves eaten raw must stay clean: keep loop water off them, harvest with washed hands, keep warm-blooded animals and manure away. Food safety rules where you live decide what you may sell.',
+  'caution.fishWelfare':
+    'Fish feel. Watch them every day, act on distress at once, and learn humane killing from a licensed practitioner before you need it. Spines and cuts can infect you: wear gloves. Animal welfare law applies.',
   'caution.permits': 'Some species need a permit, and none may ever be released. Ask the authorities where you live before you buy fish.',
-  'caution.discharge': 'Drained water, backwash and sludge are waste water. Local rules decide where they may go, and whether sludge may go on soil that grows food.',
-  'caution.pressure': 'A closed filter holds pressure that can throw its lid. Stop the pump and relieve the pressure to zero before you loosen a clamp or turn a valve. Stay within the rating on the vessel; local codes for pressure vessels decide.',
+  'caution.discharge':
+    'Drained water, backwash and sludge are waste water. Local rules decide where they may go, and whether sludge may go on soil that grows food.',
+  'caution.pressure':
+    'A closed filter holds pressure that can throw its lid. Stop the pump and relieve the pressure to zero before you loosen a clamp or turn a valve. Stay within the rating on the vessel; local codes for pressure vessels decide.',
   'caution.teaching': 'This is a teaching model. It is not a design tool for live animals.',
   'caution.unknown': 'Ask a licensed practitioner about the hazards of this stage.',
 

@@ -2,9 +2,9 @@
 
 export const pageWords = {
   // marks and troubles
-  'mark.fine': 'Fine',
-  'mark.watch': 'Watch',
-  'mark.act': 'Act now',
+  'sign.fine': 'Fine',
+  'sign.watch': 'Watch',
+  'sign.act': 'Act now',
   'trouble.none': 'Nothing is wrong right now.',
   'trouble.title': 'What is wrong right now, worst first',
   'trouble.fishAbove': '{what} {value} in {stage}: fish want less than {limit}',
@@ -123,10 +123,12 @@ export const pageWords = {
   'pump.title': 'What the pump does',
   'pump.runs': 'It delivers what it is set to.',
   'pump.byCurve': 'It delivers what its curve gives against the lift and the head that pipes and filters take.',
-  'pump.weak': 'It delivers less than it is set to: a filter or a pipe in its way takes head, or the water it draws from stands lower than when it was chosen.',
+  'pump.weak':
+    'It delivers less than it is set to: a filter or a pipe in its way takes head, or the water it draws from stands lower than when it was chosen.',
   'pump.off': 'It is switched off. Nothing moves water round the loop, and what stood high has run down into {tank}.',
   'pump.noPower': 'The power is off, so it stands still. What stood high has run down into {tank}.',
-  'pump.drewAir': 'It drew air and stands still: {tank} held too little water over its intake. It is set going again at midnight, or when you do something at the loop, if enough water has come back; it runs dry again if the cause is still there.',
+  'pump.drewAir':
+    'It drew air and stands still: {tank} held too little water over its intake. It is set going again at midnight, or when you do something at the loop, if enough water has come back; it runs dry again if the cause is still there.',
   'pump.cannotLift': 'No water arrives: the pump cannot lift it this high.',
   'pump.flow': 'Flow',
   'pump.setting': 'Set to',
@@ -178,7 +180,8 @@ export const pageWords = {
 
   // acting in the past
   'past.title': 'Act in the past?',
-  'past.body': 'From {moment} on, a new branch {branch} begins. What you have run so far is kept as branch {before}, as a ghost line in the traces.',
+  'past.body':
+    'From {moment} on, a new branch {branch} begins. What you have run so far is kept as branch {before}, as a ghost line in the traces.',
   'past.yes': 'Act here',
   'past.no': 'Leave it as it was',
 
@@ -233,7 +236,8 @@ export const pageWords = {
   'result.fishNumbers': '= 100 × {survival} × {welfare} = {score}',
   'result.harvestFormula': 'Harvest = 100 × (w × share of plants + (1 − w) × share of fish gain)',
   'result.harvestNumbers': '= 100 × ({w} × {plants} + {v} × {gain}) = {score}',
-  'result.harvestShares': 'Shares of what nothing limiting would yield, held between 0 and 1: {plants} of {plantsIdeal} plants, {gain} of {gainIdeal} gain.',
+  'result.harvestShares':
+    'Shares of what nothing limiting would yield, held between 0 and 1: {plants} of {plantsIdeal} plants, {gain} of {gainIdeal} gain.',
   'result.gainFormula': 'Harvest = 100 × share of fish gain',
   'result.plantsFormula': 'Harvest = 100 × share of plants',
   'result.shareNumbers': '= 100 × {share} = {score}',

@@ -22,7 +22,10 @@ export const paperWords = {
   'paper.versionHelp': 'Each version shuffles the cards in another way; the key follows.',
   'paper.print': 'Print',
   'paper.close': 'Back to the loop',
-  'paper.working': { one: 'The model is playing the lesson: its reference and {n} mistake…', other: 'The model is playing the lesson: its reference and {n} mistakes…' },
+  'paper.working': {
+    one: 'The model is playing the lesson: its reference and {n} mistake…',
+    other: 'The model is playing the lesson: its reference and {n} mistakes…',
+  },
   'paper.noLesson': 'No lesson is open.',
   'paper.noSeason': 'No season has been run yet. Run one, then come back for its summary.',
   'paper.name': 'Name',
@@ -32,12 +35,16 @@ export const paperWords = {
   // the learner’s sheet
   'paper.learner.sub': 'Learner’s sheet, version {version}',
   'paper.learner.order': 'Put the stages in order',
-  'paper.learner.orderHow': 'Water leaves the first stage, passes the others one by one and comes back. Write the letter of one card into each box.',
+  'paper.learner.orderHow':
+    'Water leaves the first stage, passes the others one by one and comes back. Write the letter of one card into each box.',
   'paper.learner.strays': { one: 'One card is left over.', other: '{n} cards are left over.' },
   'paper.learner.given': 'In the lesson the loop stands like this at first: {loop}.',
   'paper.learner.back': 'and back to 1',
   'paper.learner.what': 'What is it for?',
-  'paper.side.beside': { one: 'This stands beside the loop. Write the number of the box it belongs to.', other: 'These stand beside the loop. Write the number of the box each belongs to.' },
+  'paper.side.beside': {
+    one: 'This stands beside the loop. Write the number of the box it belongs to.',
+    other: 'These stand beside the loop. Write the number of the box each belongs to.',
+  },
   'paper.side.from': 'takes from',
   'paper.side.back': 'gives back to',
   'paper.side.into': 'drips into',
@@ -55,7 +62,8 @@ export const paperWords = {
   'paper.key.sub': 'Teacher’s key, cards of version {version}',
   'paper.key.result': 'Fish health {fish}, harvest {harvest}, {n} of {all} marks',
   'paper.key.order': 'The order, and why',
-  'paper.key.orderHow': 'Figures of the reference loop as the model ran it: water before → after each stage and what happened there, on day {day} of {days}.',
+  'paper.key.orderHow':
+    'Figures of the reference loop as the model ran it: water before → after each stage and what happened there, on day {day} of {days}.',
   'paper.key.place': 'No.',
   'paper.key.card': 'Card',
   'paper.key.stage': 'Stage',
@@ -98,7 +106,8 @@ export const paperWords = {
   'paper.step.open': 'Open',
   'paper.step.open.how': 'Read the brief aloud. Show the loop, follow the water once round it.',
   'paper.step.order': 'Put in order',
-  'paper.step.order.how': 'Each alone orders the cards on the sheet, then compares with a neighbour: which stage is it for, and what would reach it?',
+  'paper.step.order.how':
+    'Each alone orders the cards on the sheet, then compares with a neighbour: which stage is it for, and what would reach it?',
   'paper.step.predict': 'Predict',
   'paper.step.predict.how': 'Tick and give a reason before anything runs. Count hands.',
   'paper.step.show': 'Show',
@@ -214,9 +223,11 @@ export const paperWords = {
 
   // cautions in short, for paper and for the first start
   'shortCaution.title': 'Before you build anything real',
-  'shortCaution.mains': 'Mains electricity near water kills: residual-current device, drip loops, sockets above splash, a licensed electrician.',
+  'shortCaution.mains':
+    'Mains electricity near water kills: residual-current device, drip loops, sockets above splash, a licensed electrician.',
   'shortCaution.caustic': 'Lime and other bases burn eyes and skin: goggles and gloves, base into water, slowly, never water onto base.',
-  'shortCaution.hydrogenSulfide': 'Old sludge and closed sumps give off hydrogen sulfide, which kills: never lean or climb in, air before stirring.',
+  'shortCaution.hydrogenSulfide':
+    'Old sludge and closed sumps give off hydrogen sulfide, which kills: never lean or climb in, air before stirring.',
   'shortCaution.weight': 'Water weighs a tonne a cubic metre: have an engineer judge floors, stands and roofs first.',
   'shortCaution.openWater': 'A few centimetres of open water drown a small child: lids, fences, supervision.',
   'shortCaution.produce': 'Leaves eaten raw: keep loop water off them, wash hands, keep animals away; food safety rules decide on selling.',

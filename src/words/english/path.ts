@@ -23,7 +23,8 @@ export const pathWords = {
   'path.benchGo': 'Begin to build',
   'path.kept': 'Marks are kept on this device and sent nowhere.',
   'path.own': 'A lesson of your own',
-  'path.ownHow': 'Drop a lesson file (.json) anywhere on the page, or open it here. The page says what is wrong where, and can play it through.',
+  'path.ownHow':
+    'Drop a lesson file (.json) anywhere on the page, or open it here. The page says what is wrong where, and can play it through.',
   'path.openFile': 'Open a lesson file…',
   'path.drop': 'Let go to open the lesson file',
   'old.title': 'An older lesson file',
@@ -69,7 +70,8 @@ export const pathWords = {
   'file.atMostTimes': 'at most {n} times',
   'file.goal': 'Goal “{text}”: {value}',
   'file.prediction': 'Prediction {key}: {value}, which is “{outcome}”. Explanations: {explanations}.',
-  'file.predictionFails': 'Prediction {key}: {value}, which is “{outcome}”. Explanations: {explanations}. At least one of them must hold and one must not.',
+  'file.predictionFails':
+    'Prediction {key}: {value}, which is “{outcome}”. Explanations: {explanations}. At least one of them must hold and one must not.',
   'file.holds': '{key} holds ({value})',
   'file.holdsNot': '{key} does not hold ({value})',
   'file.demonstration': 'Demonstration {key}: {right} against {left}, {times} times, which is “{outcome}”',
@@ -81,7 +83,8 @@ export const pathWords = {
 
   'failure.noNumber': 'There is no lesson {number}. They are numbered {first} to {last}; the button Lessons shows them all.',
   'failure.noPath': 'This copy of the page holds no lessons of its own. Open a lesson file to begin.',
-  'failure.fetch': 'The lesson at {url} could not be fetched: {message}. The place it lies at must be on the web by https and let other pages read it.',
+  'failure.fetch':
+    'The lesson at {url} could not be fetched: {message}. The place it lies at must be on the web by https and let other pages read it.',
   'failure.fileGone': '{name} was opened by hand, and a page does not keep files. Open it again from the button Lessons.',
   'failure.address': 'The address asks for “{what}”, which is no lesson: give a number, or the address of a lesson file by https.',
   'failure.status': 'the answer was {status}',

@@ -7,7 +7,8 @@ export const presenterWords = {
   'presenter.leave': 'Leave',
   'presenter.leaveKey': 'Leave presenter mode (Escape or F2)',
   'presenter.choose': 'Choose a demonstration',
-  'presenter.chooseHint': 'Page down and Page up, or a remote, go through its steps: question, votes, turning points, what happened. Digits count hands; arrows move days and choose what colours the water. F2 or Escape leaves.',
+  'presenter.chooseHint':
+    'Page down and Page up, or a remote, go through its steps: question, votes, turning points, what happened. Digits count hands; arrows move days and choose what colours the water. F2 or Escape leaves.',
   'presenter.reading': 'Reading the lessons…',
   'presenter.none': 'No lesson has a demonstration.',
   'presenter.unreadable': 'The lesson {name} cannot be read.',

@@ -6,10 +6,13 @@ export const whyWords = {
   'why.nothing': 'Nothing happened here in day {day} that moved the water.',
   'why.notYet': 'After the first whole day, this says what happened here and why.',
   'why.nitrifiers': 'Bacteria here turned {ammonia} of ammonia nitrogen into nitrite and {nitrite} of nitrite nitrogen on into nitrate.',
-  'why.nitrifiersOxygen': 'Bacteria here turned {ammonia} of ammonia nitrogen into nitrite and {nitrite} of nitrite nitrogen on into nitrate, which took {oxygen} of oxygen.',
-  'why.nitrifiersAlkalinity': 'Bacteria here turned {ammonia} of ammonia nitrogen into nitrite and {nitrite} of nitrite nitrogen on into nitrate, and the acid from it used up {alkalinity} meq/L of the loop’s alkalinity.',
+  'why.nitrifiersOxygen':
+    'Bacteria here turned {ammonia} of ammonia nitrogen into nitrite and {nitrite} of nitrite nitrogen on into nitrate, which took {oxygen} of oxygen.',
+  'why.nitrifiersAlkalinity':
+    'Bacteria here turned {ammonia} of ammonia nitrogen into nitrite and {nitrite} of nitrite nitrogen on into nitrate, and the acid from it used up {alkalinity} meq/L of the loop’s alkalinity.',
   'why.fish': 'Fish digested {feed} of feed, gave off {ammonia} of ammonia nitrogen and breathed {oxygen} of oxygen.',
-  'why.hungryFish': 'Hungry fish burned {flesh} of their own flesh, gave off {ammonia} of ammonia nitrogen and breathed {oxygen} of oxygen.',
+  'why.hungryFish':
+    'Hungry fish burned {flesh} of their own flesh, gave off {ammonia} of ammonia nitrogen and breathed {oxygen} of oxygen.',
   'why.airIn': 'The air gave the water {oxygen} of oxygen and took {carbonDioxide} of carbon dioxide out of it.',
   'why.airInOnly': 'The air gave the water {oxygen} of oxygen.',
   'why.airOut': 'The air took {carbonDioxide} of carbon dioxide and {oxygen} of spare oxygen out of the water.',

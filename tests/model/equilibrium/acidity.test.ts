@@ -25,32 +25,40 @@ const pond: Totals = { carbon: 2, ammonia: 0.2, sulfide: 0.02, phosphate: 0.3 };
 
 describe('alkalinity and acidity', () => {
   it('are two sides of one water: alkalinity from a pH leads back to that pH', () => {
-    fc.assert(fc.property(waters, ({ T_C, I, totals, pH }) => {
-      const k = constants(T_C, I);
-      const h = solveH(alkalinityOfH(ofPH(pH), totals, k, 0), totals, k, 0);
-      expect(Math.abs(Math.log(h / ofPH(pH)))).toBeLessThan(1e-6);
-    }), { numRuns: 1000 });
+    fc.assert(
+      fc.property(waters, ({ T_C, I, totals, pH }) => {
+        const k = constants(T_C, I);
+        const h = solveH(alkalinityOfH(ofPH(pH), totals, k, 0), totals, k, 0);
+        expect(Math.abs(Math.log(h / ofPH(pH)))).toBeLessThan(1e-6);
+      }),
+      { numRuns: 1000 },
+    );
   });
 
   it('carbon from alkalinity and pH leads back to that pH', () => {
-    fc.assert(fc.property(waters, ({ T_C, I, totals, pH }) => {
-      const k = constants(T_C, I);
-      const alkalinity = alkalinityOfH(ofPH(pH), totals, k, 0);
-      fc.pre(totals.carbon > 1e-3 && pH > 4);
-      expect(Math.abs(carbonOf(alkalinity, ofPH(pH), totals, k, 0) / totals.carbon - 1)).toBeLessThan(1e-6);
-    }));
+    fc.assert(
+      fc.property(waters, ({ T_C, I, totals, pH }) => {
+        const k = constants(T_C, I);
+        const alkalinity = alkalinityOfH(ofPH(pH), totals, k, 0);
+        fc.pre(totals.carbon > 1e-3 && pH > 4);
+        expect(Math.abs(carbonOf(alkalinity, ofPH(pH), totals, k, 0) / totals.carbon - 1)).toBeLessThan(1e-6);
+      }),
+    );
   });
 
   it('any finite alkalinity has an answer, from any start, however far away', () => {
     const alkalinities = fc.double({ min: -1e6, max: 1e6, noNaN: true });
     const starts = fc.oneof(fc.double(), fc.double({ min: 1e-16, max: 1e4 }));
-    fc.assert(fc.property(waters, alkalinities, starts, ({ T_C, I, totals }, alkalinity, start) => {
-      const k = constants(T_C, I);
-      const h = solveH(alkalinity, totals, k, 0, start);
-      const held = totals.carbon + totals.ammonia + totals.sulfide + totals.phosphate;
-      expect(h).toBeGreaterThan(0);
-      expect(Math.abs(alkalinityOfH(h, totals, k, 0) - alkalinity)).toBeLessThan(1e-9 * (Math.abs(alkalinity) + held + 1e-3));
-    }), { numRuns: 1000 });
+    fc.assert(
+      fc.property(waters, alkalinities, starts, ({ T_C, I, totals }, alkalinity, start) => {
+        const k = constants(T_C, I);
+        const h = solveH(alkalinity, totals, k, 0, start);
+        const held = totals.carbon + totals.ammonia + totals.sulfide + totals.phosphate;
+        expect(h).toBeGreaterThan(0);
+        expect(Math.abs(alkalinityOfH(h, totals, k, 0) - alkalinity)).toBeLessThan(1e-9 * (Math.abs(alkalinity) + held + 1e-3));
+      }),
+      { numRuns: 1000 },
+    );
   });
 
   it('where the search starts does not matter', () => {
@@ -71,15 +79,18 @@ describe('alkalinity and acidity', () => {
 
 describe('slopes against finite differences', () => {
   it('buffer intensity is how much alkalinity a change of acidity takes', () => {
-    fc.assert(fc.property(waters, ({ T_C, I, totals, pH }) => {
-      const k = constants(T_C, I);
-      const d = 1e-5;
-      const h = ofPH(pH);
-      const slope = (alkalinityOfH(h * Math.exp(d), totals, k, 0) - alkalinityOfH(h * Math.exp(-d), totals, k, 0)) / (2 * d);
-      const size = totals.carbon + totals.ammonia + totals.sulfide + totals.phosphate + h + k[2] / h;
-      expect(Math.abs(bufferIntensity(h, totals, k, 0) + slope)).toBeLessThan(1e-8 * size);
-      expect(bufferIntensity(h, totals, k, 0)).toBeGreaterThan(0);
-    }), { numRuns: 500 });
+    fc.assert(
+      fc.property(waters, ({ T_C, I, totals, pH }) => {
+        const k = constants(T_C, I);
+        const d = 1e-5;
+        const h = ofPH(pH);
+        const slope = (alkalinityOfH(h * Math.exp(d), totals, k, 0) - alkalinityOfH(h * Math.exp(-d), totals, k, 0)) / (2 * d);
+        const size = totals.carbon + totals.ammonia + totals.sulfide + totals.phosphate + h + k[2] / h;
+        expect(Math.abs(bufferIntensity(h, totals, k, 0) + slope)).toBeLessThan(1e-8 * size);
+        expect(bufferIntensity(h, totals, k, 0)).toBeGreaterThan(0);
+      }),
+      { numRuns: 500 },
+    );
   });
 
   it.each([0.5, 1.5, 2.1])('free carbon dioxide follows carbon and alkalinity (%f meq/L)', (alkalinity) => {

@@ -1,7 +1,19 @@
 // Conditional constants: the same acids at any salt content, with the activities of the ions that appear in each.
 import { describe, expect, it } from 'vitest';
 import { debyeHuckelA, univalentActivity } from '../../../src/model/equilibrium/activity';
-import { CONDITIONAL_LENGTH, GAMMA1, K1, K2, KN, KP1, KP2, KP3, KS, KW, conditionalConstants } from '../../../src/model/equilibrium/conditional';
+import {
+  CONDITIONAL_LENGTH,
+  GAMMA1,
+  K1,
+  K2,
+  KN,
+  KP1,
+  KP2,
+  KP3,
+  KS,
+  KW,
+  conditionalConstants,
+} from '../../../src/model/equilibrium/conditional';
 import { thermodynamicConstants } from '../../../src/model/equilibrium/constants';
 import { otherAlkalinity } from '../../../src/model/equilibrium/speciation';
 
@@ -15,7 +27,15 @@ describe('conditional constants', () => {
   it('are the thermodynamic ones, in mol/m³, in an ideal solution', () => {
     const at = thermodynamicConstants(24);
     const k = constants(24, 0);
-    for (const [place, value] of [[K1, at.K1], [K2, at.K2], [KN, at.KN], [KS, at.KS], [KP1, at.KP1], [KP2, at.KP2], [KP3, at.KP3]] as const) {
+    for (const [place, value] of [
+      [K1, at.K1],
+      [K2, at.K2],
+      [KN, at.KN],
+      [KS, at.KS],
+      [KP1, at.KP1],
+      [KP2, at.KP2],
+      [KP3, at.KP3],
+    ] as const) {
       expect(k[place] / (1000 * value)).toBeCloseTo(1, 14);
     }
     expect(k[KW] / (1e6 * at.Kw)).toBeCloseTo(1, 14);
@@ -23,12 +43,19 @@ describe('conditional constants', () => {
   });
 
   // the power is z² of the acid less z² of its base, with H⁺ itself left as an activity
-  it.each([['K1', K1, -1], ['K2', K2, -3], ['KW', KW, -1], ['KN', KN, 1], ['KS', KS, -1], ['KP1', KP1, -1], ['KP2', KP2, -3], ['KP3', KP3, -5]] as const)(
-    '%s changes with salt by the activity of one charge to the power it should', (_name, place, power) => {
-      const gamma = univalentActivity(debyeHuckelA(24), 0.05);
-      expect(constants(24, 0.05)[place] / constants(24, 0)[place] / gamma ** power).toBeCloseTo(1, 12);
-    },
-  );
+  it.each([
+    ['K1', K1, -1],
+    ['K2', K2, -3],
+    ['KW', KW, -1],
+    ['KN', KN, 1],
+    ['KS', KS, -1],
+    ['KP1', KP1, -1],
+    ['KP2', KP2, -3],
+    ['KP3', KP3, -5],
+  ] as const)('%s changes with salt by the activity of one charge to the power it should', (_name, place, power) => {
+    const gamma = univalentActivity(debyeHuckelA(24), 0.05);
+    expect(constants(24, 0.05)[place] / constants(24, 0)[place] / gamma ** power).toBeCloseTo(1, 12);
+  });
 
   it('are written where asked and nowhere else', () => {
     const k = constants(24, 0.01, 5);

@@ -84,7 +84,8 @@ describe('light and pump', () => {
   });
 
   it('warm the loop a little', () => {
-    const gained = temperatureAfter(24, 24, 48, { ...loop, shortwave_W_m2: shortwave_W_m2(17, heat) }, heat) - temperatureAfter(24, 24, 48, loop, heat);
+    const gained =
+      temperatureAfter(24, 24, 48, { ...loop, shortwave_W_m2: shortwave_W_m2(17, heat) }, heat) - temperatureAfter(24, 24, 48, loop, heat);
     expect(gained).toBeGreaterThan(0.1);
     expect(gained).toBeLessThan(1);
     const pumped = temperatureAfter(24, 24, 48, { ...loop, pump_W: 12 }, heat) - temperatureAfter(24, 24, 48, loop, heat);
@@ -153,6 +154,10 @@ describe('a pool with a thermostat', () => {
   });
 
   it('starting on an edge of the band moves as just beside it', () => {
-    for (const edge of [25.5, 26.5]) expect(poolAfter(edge, 20000, calm, [heater], heat.heaterBand).T_C).toBeCloseTo(poolAfter(edge + 1e-9, 20000, calm, [heater], heat.heaterBand).T_C, 6);
+    for (const edge of [25.5, 26.5])
+      expect(poolAfter(edge, 20000, calm, [heater], heat.heaterBand).T_C).toBeCloseTo(
+        poolAfter(edge + 1e-9, 20000, calm, [heater], heat.heaterBand).T_C,
+        6,
+      );
   });
 });

@@ -10,10 +10,16 @@ const { hydraulics: h } = RECORDED;
 
 const FLOW = 24;
 const LIP = Math.PI * 0.075;
-const stage = (overflow_m: number, area_m2: number, freeboard = 0.1): LevelStage =>
-  ({ overflow_m, rim_m: overflow_m + freeboard, area_m2, lip_m: LIP, linkLoss_m: (flow) => headLoss_m(flow, usualLink(h), 24, h) });
+const stage = (overflow_m: number, area_m2: number, freeboard = 0.1): LevelStage => ({
+  overflow_m,
+  rim_m: overflow_m + freeboard,
+  area_m2,
+  lip_m: LIP,
+  linkLoss_m: (flow) => headLoss_m(flow, usualLink(h), 24, h),
+});
 const loop = (sumpFreeboard: number): LevelStage[] => [stage(0.9, 1.1), stage(0.85, 0.3), stage(0.8, 3), stage(0.2, 0.65, sumpFreeboard)];
-const stop = (stages: LevelStage[], pipes = 0.005): ReturnType<typeof stopOfPump> => stopOfPump(stages, runningLevels(stages, FLOW, h).level_m, pipes);
+const stop = (stages: LevelStage[], pipes = 0.005): ReturnType<typeof stopOfPump> =>
+  stopOfPump(stages, runningLevels(stages, FLOW, h).level_m, pipes);
 
 describe('when the pump stops', () => {
   it('what stood over the lips falls to the sump, and what the pipes held', () => {

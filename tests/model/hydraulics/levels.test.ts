@@ -12,16 +12,27 @@ const LIP = Math.PI * 0.075;
 const linkLoss_m = (flow: number): number => headLoss_m(flow, usualLink(h), 24, h);
 const head = headOverLip_m(FLOW, LIP, h);
 const need = linkLoss_m(FLOW);
-const tank = (overflow_m: number, freeboard = 0.1): LevelStage => ({ overflow_m, rim_m: overflow_m + freeboard, area_m2: 1, lip_m: LIP, linkLoss_m });
+const tank = (overflow_m: number, freeboard = 0.1): LevelStage => ({
+  overflow_m,
+  rim_m: overflow_m + freeboard,
+  area_m2: 1,
+  lip_m: LIP,
+  linkLoss_m,
+});
 const sump = (level_m = 0.2): LevelStage => ({ ...tank(level_m, 0.4), linkLoss_m: () => 0 });
-const narrow = (stage: LevelStage, diameter_m: number): LevelStage => ({ ...stage, linkLoss_m: (flow) => headLoss_m(flow, usualLink(h, diameter_m), 24, h) });
+const narrow = (stage: LevelStage, diameter_m: number): LevelStage => ({
+  ...stage,
+  linkLoss_m: (flow) => headLoss_m(flow, usualLink(h, diameter_m), 24, h),
+});
 /** Stages falling 5 cm each, the second one set off from its place. */
 const loop = (off = 0, freeboard = 0.1): LevelStage[] => [tank(0.9, freeboard), tank(0.85 + off), tank(0.8), sump()];
 
 describe('a loop with enough fall', () => {
   it('stands everywhere at its lip and the head over it, and passes all', () => {
     const { level_m, passes, spill_m3_d, short_m } = runningLevels(loop(), FLOW, h);
-    [0.9, 0.85, 0.8].forEach((lip, i) => { expect(level_m[i]).toBeCloseTo(lip + head, 12); });
+    [0.9, 0.85, 0.8].forEach((lip, i) => {
+      expect(level_m[i]).toBeCloseTo(lip + head, 12);
+    });
     expect(level_m[3]).toBe(0.2);
     expect(passes).toEqual([1, 1, 1, 1]);
     expect(spill_m3_d).toEqual([0, 0, 0, 0]);
@@ -30,7 +41,9 @@ describe('a loop with enough fall', () => {
 
   it('stands higher when more flows', () => {
     const [little, much] = [runningLevels(loop(), 6, h), runningLevels(loop(), 48, h)];
-    [0, 1, 2].forEach((i) => { expect(much.level_m[i]).toBeGreaterThan(little.level_m[i] + 0.004); });
+    [0, 1, 2].forEach((i) => {
+      expect(much.level_m[i]).toBeGreaterThan(little.level_m[i] + 0.004);
+    });
   });
 
   it('stands at its lips when nothing flows', () => {

@@ -1,12 +1,32 @@
 // Pipes and lips: what a flow costs in head.
 import { describe, expect, it } from 'vitest';
-import { density_kg_m3, frictionFactor, headLoss_m, headOverLip_m, pipeVolume_m3, reynolds, usualLink, viscosity_Pa_s } from '../../../src/model/hydraulics/pipe';
+import {
+  density_kg_m3,
+  frictionFactor,
+  headLoss_m,
+  headOverLip_m,
+  pipeVolume_m3,
+  reynolds,
+  usualLink,
+  viscosity_Pa_s,
+} from '../../../src/model/hydraulics/pipe';
 import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
 
-/** °C, g/cm³, cP: International Critical Tables 1928–1929, as reprinted in the Encyclopedia of Environmental Science and Engineering, appendix table 2. */
-const TABLE: [number, number, number][] = [[5, 0.99999, 1.5188], [10, 0.99973, 1.3097], [15, 0.99913, 1.1447], [20, 0.99823, 1.0087], [25, 0.99707, 0.8949], [30, 0.99568, 0.8004], [35, 0.99406, 0.7208]];
+/**
+ * °C, g/cm³, cP: International Critical Tables 1928–1929, as reprinted in the Encyclopedia of Environmental Science and Engineering,
+ * appendix table 2.
+ */
+const TABLE: [number, number, number][] = [
+  [5, 0.99999, 1.5188],
+  [10, 0.99973, 1.3097],
+  [15, 0.99913, 1.1447],
+  [20, 0.99823, 1.0087],
+  [25, 0.99707, 0.8949],
+  [30, 0.99568, 0.8004],
+  [35, 0.99406, 0.7208],
+];
 const pipe = { length_m: 5, diameter_m: 0.025, fittings: 0 };
 
 describe('water itself', () => {
@@ -27,7 +47,8 @@ describe('friction', () => {
   });
 
   it('has no step where laminar flow ends or turbulent flow begins', () => {
-    for (const Re of [2000, 4000]) expect(Math.abs(frictionFactor(Re * (1 + 1e-9), 1e-4, h) / frictionFactor(Re * (1 - 1e-9), 1e-4, h) - 1)).toBeLessThan(1e-6);
+    for (const Re of [2000, 4000])
+      expect(Math.abs(frictionFactor(Re * (1 + 1e-9), 1e-4, h) / frictionFactor(Re * (1 - 1e-9), 1e-4, h) - 1)).toBeLessThan(1e-6);
   });
 
   it('is greater in a rough pipe', () => {

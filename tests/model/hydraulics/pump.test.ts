@@ -2,7 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import { largestWhere } from '../../../src/model/hydraulics/edge';
 import { headLoss_m } from '../../../src/model/hydraulics/pipe';
-import { curveFor, drawsAir, electricalPower_W, hydraulicPower_W, leastWater_m3, operatingFlow_m3_d, pumpHead_m } from '../../../src/model/hydraulics/pump';
+import {
+  curveFor,
+  drawsAir,
+  electricalPower_W,
+  hydraulicPower_W,
+  leastWater_m3,
+  operatingFlow_m3_d,
+  pumpHead_m,
+} from '../../../src/model/hydraulics/pump';
 import { RECORDED } from '../../../src/catalogue/values';
 
 const { hydraulics: h } = RECORDED;
@@ -15,7 +23,9 @@ const clogged = (flow: number): number => headLoss_m(flow, { ...riser, diameter_
 describe('the pump', () => {
   it('gives less water the higher it lifts', () => {
     const flows = [0, 0.5, 1, 1.5, 2, 2.4].map((lift) => operatingFlow_m3_d(curve, lift, loss));
-    flows.slice(1).forEach((flow, i) => { expect(flow).toBeLessThan(flows[i]); });
+    flows.slice(1).forEach((flow, i) => {
+      expect(flow).toBeLessThan(flows[i]);
+    });
     expect(flows[5]).toBeGreaterThan(0);
   });
 
@@ -43,7 +53,12 @@ describe('the pump', () => {
 });
 
 describe('a pump chosen for a flow', () => {
-  it.each([[1, 1.5], [0.2, 0.3], [4, 2], [1, 0]])('gives %f m³/h at the lift of %f m it was chosen for', (flow, lift) => {
+  it.each([
+    [1, 1.5],
+    [0.2, 0.3],
+    [4, 2],
+    [1, 0],
+  ])('gives %f m³/h at the lift of %f m it was chosen for', (flow, lift) => {
     expect(operatingFlow_m3_d(curveFor(flow, lift, loss, h), lift, loss) / 24).toBeCloseTo(flow, 9);
   });
 
@@ -91,7 +106,11 @@ describe('the edge of what holds', () => {
   });
   it('is found at a jump, at a kink and where the margin is all but flat, from the side that holds', () => {
     for (const edge of [1e-6, 0.3, 7.7, 9.999999]) {
-      for (const margin of [(x: number) => (x <= edge ? 1 : -1e6), (x: number) => (x <= edge ? edge - x : 1e9 * (edge - x)), (x: number) => (edge - x) ** 7]) {
+      for (const margin of [
+        (x: number) => (x <= edge ? 1 : -1e6),
+        (x: number) => (x <= edge ? edge - x : 1e9 * (edge - x)),
+        (x: number) => (edge - x) ** 7,
+      ]) {
         const found = largestWhere(10, margin);
         expect(margin(found)).toBeGreaterThanOrEqual(0);
         expect(Math.abs(found - edge)).toBeLessThan(1e-8);
@@ -100,7 +119,10 @@ describe('the edge of what holds', () => {
   });
   it('is found for a pump in a dozen tries', () => {
     let tries = 0;
-    largestWhere(40, (flow) => { tries++; return 2 * (1 - (flow / 40) ** 2) - 0.9 - 0.001 * flow ** 1.8; });
+    largestWhere(40, (flow) => {
+      tries++;
+      return 2 * (1 - (flow / 40) ** 2) - 0.9 - 0.001 * flow ** 1.8;
+    });
     expect(tries).toBeLessThanOrEqual(12);
   });
 });

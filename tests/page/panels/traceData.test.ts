@@ -55,7 +55,13 @@ describe('a trace', () => {
 });
 
 describe('marks above the scrubber', () => {
-  const event = (hour: number, kind: SeasonEvent['kind'], byPerson = false): SeasonEvent => ({ hour, kind, stage: 'fish', amount: 1, byPerson });
+  const event = (hour: number, kind: SeasonEvent['kind'], byPerson = false): SeasonEvent => ({
+    hour,
+    kind,
+    stage: 'fish',
+    amount: 1,
+    byPerson,
+  });
 
   it('leave out chores done by routine, but not those of a hand', () => {
     const marks = scrubMarks([event(9, 'drained'), event(33, 'drained', true)], 1000, 1440);

@@ -11,11 +11,18 @@ import { referencePlan } from '../../season/plans';
 afterEach(() => showUnitsOf('metric'));
 
 describe('why, in words', () => {
-  const why: Why = { topic: 'nitrifiers', weight: 1, amounts: { ammonia: 11.2, nitrite: 10.6, oxygen: 50.4, alkalinity: 1.6 }, heldBack: { by: 'oxygen', variable: 'O2_mg_L', reading: 2.13 } };
+  const why: Why = {
+    topic: 'nitrifiers',
+    weight: 1,
+    amounts: { ammonia: 11.2, nitrite: 10.6, oxygen: 50.4, alkalinity: 1.6 },
+    heldBack: { by: 'oxygen', variable: 'O2_mg_L', reading: 2.13 },
+  };
 
   it('carries the numbers of the model, every second piece one of them', () => {
     const pieces = whySentence(why, 'ammonia', 3);
-    expect(pieces.join('')).toBe('Bacteria here turned 11\u00a0g of ammonia nitrogen into nitrite and 11\u00a0g of nitrite nitrogen on into nitrate. Lack of oxygen held them back (2.1\u00a0mg/L).');
+    expect(pieces.join('')).toBe(
+      'Bacteria here turned 11\u00a0g of ammonia nitrogen into nitrite and 11\u00a0g of nitrite nitrogen on into nitrate. Lack of oxygen held them back (2.1\u00a0mg/L).',
+    );
     expect(pieces.filter((_, index) => index % 2 === 1)).toEqual(['11\u00a0g', '11\u00a0g', '2.1\u00a0mg/L']);
   });
 
@@ -34,7 +41,7 @@ describe('what a design gets wrong, in words', () => {
   const uphill = { ...steep, loop: steep.loop.map((stage) => (stage.id === 'degas' ? { ...stage, stand_m: 2 } : stage)) };
   const { problems } = checkDesign(uphill);
 
-  it('names the stage and says how much is missing, in the reader\'s units', () => {
+  it("names the stage and says how much is missing, in the reader's units", () => {
     const found = problems.find(({ key, stage }) => key === 'design.uphill' && stage === 'mats');
     if (found === undefined) throw new Error('a tank raised by two metres lets water run uphill');
     expect(problemWords(uphill, found)).toMatch(/^Water cannot run uphill after Fine-solids filter: \d+\u00a0cm short\.$/);

@@ -1,4 +1,5 @@
-// What moving parts read off the season agrees with what the panels read, for any stage, variable, cell and hour; the tint is coloured by it.
+// What moving parts read off the season agrees with what the panels read, for any stage, variable, cell and hour; the tint is coloured by
+// it.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { VARIABLES } from '../../../src/season/trajectory';
@@ -8,24 +9,41 @@ import type { SeasonView } from '../../../src/page/state/common/state';
 import { Dials, LAST, NO_FIGURE, TRACE } from '../../../src/page/picture/kit/dials';
 import { seasonOf } from './loops';
 
-const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }, { id: 'pump', kind: 'returnPump', cells: 0 }];
+const STAGES = [
+  { id: 'fish', kind: 'fishTank', cells: 1 },
+  { id: 'rafts', kind: 'raftBed', cells: 3 },
+  { id: 'sump', kind: 'sump', cells: 1 },
+  { id: 'pump', kind: 'returnPump', cells: 0 },
+];
 /** Nitrate tells cell and hour; coarse and fine solids tell themselves apart; the rest is a mixture. */
-const rule = (variable: string, cell: number, sample: number): number => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : variable.length + 2 * cell + Math.sin(sample));
+const rule = (variable: string, cell: number, sample: number): number =>
+  variable === 'NO3_mgN_L'
+    ? 100 * cell + sample
+    : variable === 'solidsCoarse_mg_L'
+      ? 8
+      : variable === 'solidsFine_mg_L'
+        ? 3
+        : variable.length + 2 * cell + Math.sin(sample);
 const season = seasonOf(STAGES, rule);
 const at = (now_h: number, tint: Tint = TINTS.nitrate, view: SeasonView | null = season) => ({ view, tint, now_h });
 
 describe('dials', () => {
   it('tell what the panels tell', () => {
     const dials = new Dials(addsUp);
-    const wishes = STAGES.flatMap(({ id }) => [...VARIABLES, 'solids'].map((variable) => ({ id, variable, place: dials.want(id, variable, NaN) })));
-    fc.assert(fc.property(fc.double({ min: -3, max: 30, noNaN: true }), (now_h) => {
-      dials.take(at(now_h));
-      for (const { id, variable, place } of wishes) {
-        const told = readingAt(season, id, variable, now_h, 'inside');
-        if (Number.isNaN(told)) expect(dials.at[place]).toBeNaN();
-        else expect(dials.at[place]).toBeCloseTo(told, 4);
-      }
-    }), { numRuns: 60 });
+    const wishes = STAGES.flatMap(({ id }) =>
+      [...VARIABLES, 'solids'].map((variable) => ({ id, variable, place: dials.want(id, variable, NaN) })),
+    );
+    fc.assert(
+      fc.property(fc.double({ min: -3, max: 30, noNaN: true }), (now_h) => {
+        dials.take(at(now_h));
+        for (const { id, variable, place } of wishes) {
+          const told = readingAt(season, id, variable, now_h, 'inside');
+          if (Number.isNaN(told)) expect(dials.at[place]).toBeNaN();
+          else expect(dials.at[place]).toBeCloseTo(told, 4);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it('tell the cells of a bed apart, from inlet to outlet', () => {
@@ -82,7 +100,13 @@ describe('figures', () => {
   const shown = (value: number, decimals: number): number => {
     const dials = new Dials(addsUp);
     const place = dials.water('fish');
-    dials.take(at(1, { ...TINTS.nitrate, decimals }, seasonOf(STAGES, () => value)));
+    dials.take(
+      at(
+        1,
+        { ...TINTS.nitrate, decimals },
+        seasonOf(STAGES, () => value),
+      ),
+    );
     return dials.figures[place];
   };
 

@@ -16,7 +16,12 @@ import { RecordingPen } from './recordingPen';
 const KINDS = STAGES.filter(({ takesSolids, doses, pumps }) => !takesSolids && !doses && !pumps).map(({ kind }) => kind);
 
 function boxOf(kind: string, aspect: number): StageBox {
-  const loop = [{ id: 'fish', kind: 'fishTank' }, { id: 'it', kind }, { id: 'sump', kind: 'sump' }, { id: 'pump', kind: 'returnPump' }] as StageSpec[];
+  const loop = [
+    { id: 'fish', kind: 'fishTank' },
+    { id: 'it', kind },
+    { id: 'sump', kind: 'sump' },
+    { id: 'pump', kind: 'returnPump' },
+  ] as StageSpec[];
   const box = layOut({ design: designOf(loop), loop, side: [], aspect })?.stages.find((one) => one.id === 'it');
   if (box === undefined) throw new Error(`no place for ${kind}`);
   return box;

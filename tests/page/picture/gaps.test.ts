@@ -14,13 +14,20 @@ function laid(...ids: string[]): WorldLayout {
 describe('gaps', () => {
   it('lie on both sides of the pump in an empty loop: between fish tank and sump, and ahead of the fish tank', () => {
     const { gaps } = laid('fish', 'sump', 'pump');
-    expect(gaps.map((gap) => [gap.gap, gap.left, gap.right])).toEqual([[3, null, 'fish'], [1, 'fish', 'sump']]);
+    expect(gaps.map((gap) => [gap.gap, gap.left, gap.right])).toEqual([
+      [3, null, 'fish'],
+      [1, 'fish', 'sump'],
+    ]);
   });
 
   it('stand between all neighbours, counted as places in the loop', () => {
     const { gaps } = laid('fish', 'mats', 'sump', 'pump', 'settler', 'degas');
     expect(gaps.map((gap) => [gap.gap, gap.left, gap.right])).toEqual([
-      [4, null, 'settler'], [5, 'settler', 'degas'], [6, 'degas', 'fish'], [1, 'fish', 'mats'], [2, 'mats', 'sump'],
+      [4, null, 'settler'],
+      [5, 'settler', 'degas'],
+      [6, 'degas', 'fish'],
+      [1, 'fish', 'mats'],
+      [2, 'mats', 'sump'],
     ]);
   });
 

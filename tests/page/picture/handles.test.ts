@@ -11,7 +11,14 @@ const loop = loopOf('fish', 'settler', 'rafts', 'sump', 'pump');
 const design = designOf(loop);
 const plan = { loop, side: [] } as unknown as Plan;
 const offer = (stage: string, size: SizeOffer['size'], from: number, to: number): SizeOffer => ({ stage, size, from, to });
-const SIZES = [offer('fish', 'air_L_min', 0, 120), offer('fish', 'volume_m3', 0.2, 3), offer('rafts', 'depth_m', 0.1, 0.5), offer('rafts', 'area_m2', 1, 16), offer('rafts', 'stand_m', 0.1, 1.2), offer('pump', 'flow_m3_h', 0.2, 5)];
+const SIZES = [
+  offer('fish', 'air_L_min', 0, 120),
+  offer('fish', 'volume_m3', 0.2, 3),
+  offer('rafts', 'depth_m', 0.1, 0.5),
+  offer('rafts', 'area_m2', 1, 16),
+  offer('rafts', 'stand_m', 0.1, 1.2),
+  offer('pump', 'flow_m3_h', 0.2, 5),
+];
 
 function laid(): WorldLayout {
   const layout = layOut({ design, loop, side: [], aspect: 2 });
@@ -28,7 +35,11 @@ function handle(stage: string, size: SizeOffer['size']): Handle {
 
 describe('handles', () => {
   it('stand where the lesson leaves a size free that can be pulled, two at most a stage', () => {
-    expect(handles.map((one) => `${one.offer.stage} ${one.offer.size}`).sort()).toEqual(['fish volume_m3', 'rafts area_m2', 'rafts stand_m']);
+    expect(handles.map((one) => `${one.offer.stage} ${one.offer.size}`).sort()).toEqual([
+      'fish volume_m3',
+      'rafts area_m2',
+      'rafts stand_m',
+    ]);
     expect(handlesOf(layout, [], plan, design)).toEqual([]);
   });
 

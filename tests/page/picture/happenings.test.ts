@@ -6,7 +6,13 @@ import { cropAt, livingOf, speciesIn } from '../../../src/page/picture/life/livi
 import { event, withEvents } from './loops';
 
 describe('a lamp', () => {
-  const view = withEvents(event(5, 'lampSet', 'uv', 0), event(20, 'lampSet', 'uv', 55), event(30, 'powerOff'), event(40, 'powerOn'), event(41, 'lampSet', 'other', 3));
+  const view = withEvents(
+    event(5, 'lampSet', 'uv', 0),
+    event(20, 'lampSet', 'uv', 55),
+    event(30, 'powerOff'),
+    event(40, 'powerOn'),
+    event(41, 'lampSet', 'other', 3),
+  );
 
   it('shines as the plan has it until it is set, then as it was set', () => {
     expect([0, 6, 21, 60].map((now_h) => lampShines(view, 'uv', 40, { now_h }))).toEqual([true, false, true, true]);
@@ -28,8 +34,15 @@ describe('the dead', () => {
 describe('who lives where', () => {
   const plan = {
     fish: [{ tank: 'fish', species: 'commonCarp', number: 5, mass_g: 100, day: 0 }],
-    loop: [{ id: 'fish', kind: 'fishTank' }, { id: 'bed', kind: 'raftBed', crop: { kind: 'basil', plants_m2: 20, plantedDay: 2, replant: true } }, { id: 'bare', kind: 'tower' }],
-    actions: [{ day: 4, hour: 9, do: 'plant', stage: 'bed', crop: 'tomato', plants_m2: 4, replant: false }, { day: 1, do: 'stock', tank: 'second', species: 'tilapia', number: 3, mass_g: 20 }],
+    loop: [
+      { id: 'fish', kind: 'fishTank' },
+      { id: 'bed', kind: 'raftBed', crop: { kind: 'basil', plants_m2: 20, plantedDay: 2, replant: true } },
+      { id: 'bare', kind: 'tower' },
+    ],
+    actions: [
+      { day: 4, hour: 9, do: 'plant', stage: 'bed', crop: 'tomato', plants_m2: 4, replant: false },
+      { day: 1, do: 'stock', tank: 'second', species: 'tilapia', number: 3, mass_g: 20 },
+    ],
   } as unknown as Plan;
 
   it('is told by what was planted last', () => {

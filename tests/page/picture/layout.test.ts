@@ -8,7 +8,12 @@ import { designOf, loopOf } from './loops';
 
 function laid(aspect: number, ...ids: string[]): WorldLayout {
   const loop = loopOf(...ids);
-  const layout = layOut({ design: designOf(loop), loop, side: [{ id: 'base', kind: 'baseDosing', into: 'sump', base: 'Ca(OH)2', g_d: 20, targetPH: 7 }], aspect });
+  const layout = layOut({
+    design: designOf(loop),
+    loop,
+    side: [{ id: 'base', kind: 'baseDosing', into: 'sump', base: 'Ca(OH)2', g_d: 20, targetPH: 7 }],
+    aspect,
+  });
   if (layout === null) throw new Error('no layout');
   return layout;
 }
@@ -55,13 +60,18 @@ describe('heights', () => {
     const high = laid(1.2, ...FULL);
     expect(high.unitsPerM).toBeGreaterThan(low.unitsPerM * 1.2);
     expect(high.bottom - high.top).toBeLessThanOrEqual(high.width / 1.2 + 1e-6);
-    expect((high.stages[4].level - high.stages[0].level) / (low.stages[4].level - low.stages[0].level)).toBeCloseTo(high.unitsPerM / low.unitsPerM, 9);
+    expect((high.stages[4].level - high.stages[0].level) / (low.stages[4].level - low.stages[0].level)).toBeCloseTo(
+      high.unitsPerM / low.unitsPerM,
+      9,
+    );
   });
 
-  it('leave room for a settler\'s valve over the ground', () => {
+  it("leave room for a settler's valve over the ground", () => {
     const loop = loopOf('fish', 'settler', 'sump', 'pump');
     const design = designOf(loop);
-    const stages = design.stages.map((stage) => (stage.id === 'settler' ? { ...stage, floor_m: 0.02, depth_m: stage.level_m - 0.02 } : stage));
+    const stages = design.stages.map((stage) =>
+      stage.id === 'settler' ? { ...stage, floor_m: 0.02, depth_m: stage.level_m - 0.02 } : stage,
+    );
     const settler = layOut({ design: { ...design, stages }, loop, side: [], aspect: 2 })?.stages[1];
     expect(settler?.floor).toBeLessThan(-27);
   });
@@ -106,7 +116,8 @@ describe('pipes', () => {
 
   it('run level or upright only, and the return lies under the ground', () => {
     const { pipes, stages } = laid(2, ...FULL);
-    for (const { points } of pipes) for (let i = 2; i < points.length; i += 2) expect(points[i] === points[i - 2] || points[i + 1] === points[i - 1]).toBe(true);
+    for (const { points } of pipes)
+      for (let i = 2; i < points.length; i += 2) expect(points[i] === points[i - 2] || points[i + 1] === points[i - 1]).toBe(true);
     const back = pipes[pipes.length - 1].points.filter((_, i) => i % 2 === 1);
     expect(Math.max(...back)).toBeGreaterThan(Math.max(...stages.map((box) => box.floor)));
   });
@@ -114,7 +125,13 @@ describe('pipes', () => {
 
 describe('air', () => {
   it('is led to every stage that gets some, from the start or later', () => {
-    const plan = { loop: loopOf('fish', 'mats', 'sump', 'pump'), actions: [{ day: 3, do: 'air', stage: 'sump', L_min: 5 }, { day: 4, do: 'air', stage: 'mats', L_min: 0 }] } as unknown as Plan;
+    const plan = {
+      loop: loopOf('fish', 'mats', 'sump', 'pump'),
+      actions: [
+        { day: 3, do: 'air', stage: 'sump', L_min: 5 },
+        { day: 4, do: 'air', stage: 'mats', L_min: 0 },
+      ],
+    } as unknown as Plan;
     expect([...aeratedStages(plan)]).toEqual(['fish', 'sump']);
   });
 });

@@ -5,7 +5,7 @@ import { fouling, leafScale, leafSize } from '../../../src/page/picture/life/cro
 import { coverOf, daylight, type Daylight } from '../../../src/page/picture/weather/daylight';
 import { broken, placeNames } from '../../../src/page/picture/marks/names';
 import { dashSpeed } from '../../../src/page/picture/kit/flow';
-import { fishScale, fishShown, MOST_FISH } from '../../../src/page/picture/life/school';
+import { fishScale, fishShown, MOST_FISH } from '../../../src/page/picture/life/fishSize';
 
 describe('fish', () => {
   it('shown are an even share of those alive', () => {
@@ -45,7 +45,8 @@ describe('plants', () => {
 });
 
 describe('daylight', () => {
-  const at = (hour: number, length = 14, cover = 0): Daylight => daylight({ hour, dayLength_h: length, cover, sun: 0, colour: 0, alpha: 0 });
+  const at = (hour: number, length = 14, cover = 0): Daylight =>
+    daylight({ hour, dayLength_h: length, cover, sun: 0, colour: 0, alpha: 0 });
 
   it('washes nothing at noon and most things at night', () => {
     expect(at(12)).toMatchObject({ sun: 1, alpha: 0 });
@@ -60,7 +61,9 @@ describe('daylight', () => {
   });
 
   it('never jumps from one minute to the next', () => {
-    for (const cover of [0, 0.5, 1]) for (let minute = 0; minute < 1440; minute += 1) expect(Math.abs(at((minute + 1) / 60, 14, cover).alpha - at(minute / 60, 14, cover).alpha)).toBeLessThan(0.03);
+    for (const cover of [0, 0.5, 1])
+      for (let minute = 0; minute < 1440; minute += 1)
+        expect(Math.abs(at((minute + 1) / 60, 14, cover).alpha - at(minute / 60, 14, cover).alpha)).toBeLessThan(0.03);
   });
 
   it('is duller the less light the day has, and no other at night', () => {
@@ -103,18 +106,29 @@ describe('names', () => {
     const table = { x: 280, y: -420, w: 104, h: 120 };
     const [aside] = placeNames([wish('Raft bed', 330, -310)], 20, 900, measure, { things: [table], top: -1000 });
     expect(aside.x + aside.width / 2).toBeLessThan(table.x);
-    const [first, second] = placeNames([wish('Fish tank', 200, -380), wish('Settler', 210, -370)], 20, 900, measure, { things: [], top: -401 });
+    const [first, second] = placeNames([wish('Fish tank', 200, -380), wish('Settler', 210, -370)], 20, 900, measure, {
+      things: [],
+      top: -401,
+    });
     expect(first.y).toBe(-380);
     expect(second.y - 20).toBeGreaterThan(0);
   });
 
   it('never lie over each other', () => {
-    const wishes = ['Fish tank', 'Radial-flow settler', 'Fine-solids filter', 'Degassing tank'].map((words, i) => ({ id: words, words, x: 80 + i * 70, y: -300 + i * 10, room: 60, align: 'center' as const }));
+    const wishes = ['Fish tank', 'Radial-flow settler', 'Fine-solids filter', 'Degassing tank'].map((words, i) => ({
+      id: words,
+      words,
+      x: 80 + i * 70,
+      y: -300 + i * 10,
+      room: 60,
+      align: 'center' as const,
+    }));
     const placed = placeNames(wishes, 20, 600, measure);
     for (const a of placed) {
       for (const b of placed) {
         if (a === b) continue;
-        const apart = Math.abs(a.x - b.x) >= (a.width + b.width) / 2 || a.y <= b.y - b.lines.length * 20 || b.y <= a.y - a.lines.length * 20;
+        const apart =
+          Math.abs(a.x - b.x) >= (a.width + b.width) / 2 || a.y <= b.y - b.lines.length * 20 || b.y <= a.y - a.lines.length * 20;
         expect(apart).toBe(true);
       }
     }

@@ -1,4 +1,5 @@
-// What is drawn as dirt in a stage must be something the model tells of that kind: a reading that never leaves zero would draw a stage that is never dirty.
+// What is drawn as dirt in a stage must be something the model tells of that kind: a reading that never leaves zero would draw a stage that
+// is never dirty.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readLesson } from '../../../src/lessons/readLesson';
@@ -9,9 +10,14 @@ import { drawingOf } from '../../../src/page/picture/scene/drawingOf';
 
 const DAYS = 3;
 const ALL: StageSpec[] = [
-  { id: 'mats', kind: 'fineFilter', volume_m3: 0.15 }, { id: 'screen', kind: 'drumFilter', volume_m3: 0.05, mesh_um: 60 }, { id: 'bead', kind: 'beadFilter', volume_m3: 0.05 },
-  { id: 'sand', kind: 'sandFilter', volume_m3: 0.05 }, { id: 'cartridge', kind: 'cartridgeFilter', volume_m3: 0.02 }, { id: 'gravel', kind: 'mediaBed', area_m2: 2, depth_m: 0.3 },
-  { id: 'packing', kind: 'tricklingFilter', media_m3: 0.2, height_m: 1.2 }, { id: 'tower', kind: 'tower', area_m2: 2, height_m: 1.6 },
+  { id: 'mats', kind: 'fineFilter', volume_m3: 0.15 },
+  { id: 'screen', kind: 'drumFilter', volume_m3: 0.05, mesh_um: 60 },
+  { id: 'bead', kind: 'beadFilter', volume_m3: 0.05 },
+  { id: 'sand', kind: 'sandFilter', volume_m3: 0.05 },
+  { id: 'cartridge', kind: 'cartridgeFilter', volume_m3: 0.02 },
+  { id: 'gravel', kind: 'mediaBed', area_m2: 2, depth_m: 0.3 },
+  { id: 'packing', kind: 'tricklingFilter', media_m3: 0.2, height_m: 1.2 },
+  { id: 'tower', kind: 'tower', area_m2: 2, height_m: 1.6 },
 ];
 
 /** A fed loop with this one stage between the fish and the sump. */
@@ -32,7 +38,8 @@ function dirtiest(stage: StageSpec): number {
   const width = season.variables.length;
   const column = season.variables.indexOf(load.variable);
   let most = 0;
-  for (const { hourly } of season.days) for (let k = 0; k < 24; k += 1) most = Math.max(most, hourly[(k * season.cells + place.first) * width + column] / load.full);
+  for (const { hourly } of season.days)
+    for (let k = 0; k < 24; k += 1) most = Math.max(most, hourly[(k * season.cells + place.first) * width + column] / load.full);
   return most;
 }
 

@@ -32,33 +32,78 @@ export function designOf(loop: readonly StageSpec[]): DesignCheck {
     const here = low ? -0.25 : level;
     if (!low) level -= 0.05;
     const depth = stage.kind === 'raftBed' ? 0.3 : 0.8;
-    return { id: stage.id, kind: stage.kind, level_m: here, floor_m: here - depth, depth_m: depth, width_m: 1, height_m: depth + 0.1, volume_m3: 0.3, fall_m: 0.05, retention_min: 10 };
+    return {
+      id: stage.id,
+      kind: stage.kind,
+      level_m: here,
+      floor_m: here - depth,
+      depth_m: depth,
+      width_m: 1,
+      height_m: depth + 0.1,
+      volume_m3: 0.3,
+      fall_m: 0.05,
+      retention_min: 10,
+    };
   });
   return { stages, totalVolume_m3: 3, lift_m: 1.6, problems: [] };
 }
 
 /** A season of one day whose samples are given by a rule: variable, cell and sample → value. */
-export function seasonOf(stages: { id: string; kind: string; cells: number }[], rule: (variable: string, cell: number, sample: number) => number): SeasonView {
+export function seasonOf(
+  stages: { id: string; kind: string; cells: number }[],
+  rule: (variable: string, cell: number, sample: number) => number,
+): SeasonView {
   let first = 0;
   const placed = stages.map((stage) => {
     const here = { ...stage, first, volume_m3: 0.3 };
     first += stage.cells;
     return here;
   });
-  const at = (sample: number): number[] => Array.from({ length: first }, (_, cell) => VARIABLES.map((variable) => rule(variable, cell, sample))).flat();
+  const at = (sample: number): number[] =>
+    Array.from({ length: first }, (_, cell) => VARIABLES.map((variable) => rule(variable, cell, sample))).flat();
   const hourly = Float32Array.from(Array.from({ length: 24 }, (_, hour) => at(hour + 1)).flat());
-  const scores = { fishHealth: 0, survival: 1, meanWelfare: 1, harvest: 0, plants_kg: 0, plantsIdeal_kg: 0, gain_kg: 0, gainIdeal_kg: 0, stewardship: 0, waterUsed_L: 0, nitrogenDischarged_g: 0, solidsDischarged_g: 0, energy_kWh: 0, work_h: 0 };
+  const scores = {
+    fishHealth: 0,
+    survival: 1,
+    meanWelfare: 1,
+    harvest: 0,
+    plants_kg: 0,
+    plantsIdeal_kg: 0,
+    gain_kg: 0,
+    gainIdeal_kg: 0,
+    stewardship: 0,
+    waterUsed_L: 0,
+    nitrogenDischarged_g: 0,
+    solidsDischarged_g: 0,
+    energy_kWh: 0,
+    work_h: 0,
+  };
   return {
-    stages: placed, cells: first, variables: VARIABLES, column: Object.fromEntries(VARIABLES.map((variable, i) => [variable, i])), processNames: [], initial: Float32Array.from(at(0)),
+    stages: placed,
+    cells: first,
+    variables: VARIABLES,
+    column: Object.fromEntries(VARIABLES.map((variable, i) => [variable, i])),
+    processNames: [],
+    initial: Float32Array.from(at(0)),
     days: [{ day: 0, hourly, extents: new Float64Array(0), scores, events: [] }],
-    summary: { days: 1, scores, ledger: [], clipped: 0, steps: 0, rejections: 0 }, sky: Float32Array.of(1),
+    summary: { days: 1, scores, ledger: [], clipped: 0, steps: 0, rejections: 0 },
+    sky: Float32Array.of(1),
   };
 }
 
-export const event = (hour: number, kind: EventKind, stage = '', amount = 1): SeasonEvent => ({ hour, kind, stage, amount, byPerson: false });
+export const event = (hour: number, kind: EventKind, stage = '', amount = 1): SeasonEvent => ({
+  hour,
+  kind,
+  stage,
+  amount,
+  byPerson: false,
+});
 
 /** A season of one tank, three days long, in which this happened. */
 export function withEvents(...events: SeasonEvent[]): SeasonView {
   const view = seasonOf([{ id: 'sump', kind: 'sump', cells: 1 }], () => 0);
-  return { ...view, days: [0, 1, 2].map((day) => ({ ...view.days[0], day, events: events.filter(({ hour }) => Math.floor(hour / 24) === day) })) };
+  return {
+    ...view,
+    days: [0, 1, 2].map((day) => ({ ...view.days[0], day, events: events.filter(({ hour }) => Math.floor(hour / 24) === day) })),
+  };
 }

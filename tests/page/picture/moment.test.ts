@@ -7,7 +7,7 @@ import { distressAt, fishDistress, Limits } from '../../../src/page/picture/mark
 import { WATER_BANDS } from '../../../src/page/picture/kit/palette';
 import { Moment } from '../../../src/page/picture/kit/moment';
 import { takeOver } from '../../../src/page/picture/scene/moments';
-import { BandColour } from '../../../src/page/picture/kit/water';
+import { BandColour } from '../../../src/page/picture/kit/bandColour';
 import type { PageState } from '../../../src/page/state/common/page';
 import { openedLesson } from '../../../src/page/state/build/build';
 import { begun } from '../../../src/page/state/run/lived';
@@ -15,13 +15,20 @@ import type { Speed } from '../../../src/page/state/common/state';
 import { smallLesson, smallPlan } from '../state/fakeClient';
 import { loopOf, seasonOf } from './loops';
 
-const STAGES = [{ id: 'fish', kind: 'fishTank', cells: 1 }, { id: 'rafts', kind: 'raftBed', cells: 3 }, { id: 'sump', kind: 'sump', cells: 1 }];
+const STAGES = [
+  { id: 'fish', kind: 'fishTank', cells: 1 },
+  { id: 'rafts', kind: 'raftBed', cells: 3 },
+  { id: 'sump', kind: 'sump', cells: 1 },
+];
 /** Nitrate tells cell and hour; coarse and fine solids tell themselves apart. */
-const season = seasonOf(STAGES, (variable, cell, sample) => (variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : 0));
+const season = seasonOf(STAGES, (variable, cell, sample) =>
+  variable === 'NO3_mgN_L' ? 100 * cell + sample : variable === 'solidsCoarse_mg_L' ? 8 : variable === 'solidsFine_mg_L' ? 3 : 0,
+);
 const plan = { ...smallPlan(), loop: loopOf('fish', 'rafts', 'sump', 'pump') };
 const build = openedLesson({ ...smallLesson(), plan }, true);
 const page: Pick<PageState, 'game' | 'view' | 'preferences'> = {
-  game: { ...begun(build, season, 'paused'), now_h: 4, lived_h: 4 }, view: { tint: 'nitrate', selected: null, closer: false },
+  game: { ...begun(build, season, 'paused'), now_h: 4, lived_h: 4 },
+  view: { tint: 'nitrate', selected: null, closer: false },
   preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
 };
 const still: PageState['preferences'] = { ...page.preferences, reducedMotion: true };
@@ -79,7 +86,8 @@ describe('a mark', () => {
   const NAMES = ['TAN_mgN_L', 'NH3_mgN_L', 'O2_mg_L', 'H2S_ug_L'];
   const places = new Map(NAMES.map((name, i) => [name, i]));
   const at = (values: Record<string, number>): Float64Array => Float64Array.from(NAMES, (name) => values[name] ?? 0);
-  const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<Limits['mark']> => new Limits(bands, kind, judged, places).mark(at(values));
+  const mark = (kind: string, judged: readonly string[], values: Record<string, number>): ReturnType<Limits['mark']> =>
+    new Limits(bands, kind, judged, places).mark(at(values));
 
   it('is the worst of the quantities behind the tint', () => {
     expect(mark('fishTank', TINTS.ammonia.judged, { TAN_mgN_L: 1, NH3_mgN_L: 0.01 })).toBe('fine');
@@ -107,7 +115,8 @@ describe('a mark', () => {
   });
 
   it('of distress rises from the watch limit to the act limit', () => {
-    const distress = (variable: string, size: number, value: number): number => distressAt(fishDistress(bands, variable, size), Math.round(value / size));
+    const distress = (variable: string, size: number, value: number): number =>
+      distressAt(fishDistress(bands, variable, size), Math.round(value / size));
     expect([8, 5, 4, 3, 1, -2].map((O2) => distress('O2_mg_L', 0.1, O2))).toEqual([0, 0, 50, 100, 100, 100]);
     expect([1, 3, 9, 900].map((TAN) => distress('TAN_mgN_L', 0.1, TAN))).toEqual([0, 50, 100, 100]);
     expect(distress('H2S_ug_L', 0.1, 50)).toBe(0);

@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { showUnitsOf } from '../../../src/words/units';
 import { layOut, type WorldLayout } from '../../../src/page/picture/scene/layout';
-import { steppedTags } from '../../../src/page/picture/scene/places';
+import { steppedTags } from '../../../src/page/picture/scene/positions';
 import { fallWords, fallY, heightY, heightYs, levelWords } from '../../../src/page/picture/marks/planMarks';
 import { designOf, loopOf } from './loops';
 
@@ -29,11 +29,12 @@ describe('marks of levels and falls', () => {
     const text = 44;
     const ys = heightYs(stages, text, bottom);
     expect(ys).not.toEqual(stages.map((one) => heightY(one, text)));
-    for (let i = 0; i < stages.length; i += 1) for (let j = 0; j < i; j += 1) {
-      const apart = Math.abs(stages[i].x + stages[i].w / 2 - stages[j].x - stages[j].w / 2);
-      const wide = 0.56 * text * (levelWords(stages[i]).length + levelWords(stages[j]).length) / 2 + 18;
-      expect(apart >= wide || Math.abs(ys[i] - ys[j]) >= 1.6 * text).toBe(true);
-    }
+    for (let i = 0; i < stages.length; i += 1)
+      for (let j = 0; j < i; j += 1) {
+        const apart = Math.abs(stages[i].x + stages[i].w / 2 - stages[j].x - stages[j].w / 2);
+        const wide = (0.56 * text * (levelWords(stages[i]).length + levelWords(stages[j]).length)) / 2 + 18;
+        expect(apart >= wide || Math.abs(ys[i] - ys[j]) >= 1.6 * text).toBe(true);
+      }
   });
 
   it('of a fall that is wider than its gap stand under the height in the tank', () => {
@@ -44,8 +45,35 @@ describe('marks of levels and falls', () => {
 
 describe('number tags', () => {
   it('keep their place where there is room, and step the shorter way where there is none', () => {
-    expect(steppedTags([{ x: 0, y: 0, half: 20 }, { x: 100, y: 5, half: 20 }], 30, 500)).toEqual([0, 5]);
-    expect(steppedTags([{ x: 0, y: 0, half: 20 }, { x: 30, y: 5, half: 20 }], 30, 500)).toEqual([0, 30]);
-    expect(steppedTags([{ x: 0, y: 0, half: 20 }, { x: 30, y: 5, half: 20 }], 30, 40)).toEqual([0, -30]);
+    expect(
+      steppedTags(
+        [
+          { x: 0, y: 0, half: 20 },
+          { x: 100, y: 5, half: 20 },
+        ],
+        30,
+        500,
+      ),
+    ).toEqual([0, 5]);
+    expect(
+      steppedTags(
+        [
+          { x: 0, y: 0, half: 20 },
+          { x: 30, y: 5, half: 20 },
+        ],
+        30,
+        500,
+      ),
+    ).toEqual([0, 30]);
+    expect(
+      steppedTags(
+        [
+          { x: 0, y: 0, half: 20 },
+          { x: 30, y: 5, half: 20 },
+        ],
+        30,
+        40,
+      ),
+    ).toEqual([0, -30]);
   });
 });

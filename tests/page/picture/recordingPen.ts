@@ -2,7 +2,16 @@
 import { Pen, type Stroke } from '../../../src/page/picture/kit/pen';
 
 const nothing = (): void => undefined;
-const canvas = { createLinearGradient: () => ({ addColorStop: nothing }), fillRect: nothing, save: nothing, restore: nothing, translate: nothing, rotate: nothing, scale: nothing, setLineDash: nothing };
+const canvas = {
+  createLinearGradient: () => ({ addColorStop: nothing }),
+  fillRect: nothing,
+  save: nothing,
+  restore: nothing,
+  translate: nothing,
+  rotate: nothing,
+  scale: nothing,
+  setLineDash: nothing,
+};
 
 export class RecordingPen extends Pen {
   readonly strokes: { numbers: number[]; text: string; stroke: Stroke }[] = [];
@@ -33,6 +42,8 @@ export class RecordingPen extends Pen {
 
   /** What has been drawn, as one text: two drawings that differ have two texts. */
   get picture(): string {
-    return this.strokes.map(({ text, numbers, stroke }) => `${text} ${numbers.map((x) => x.toFixed(1)).join(' ')} ${stroke.fill ?? ''} ${stroke.ink ?? ''}`).join('\n');
+    return this.strokes
+      .map(({ text, numbers, stroke }) => `${text} ${numbers.map((x) => x.toFixed(1)).join(' ')} ${stroke.fill ?? ''} ${stroke.ink ?? ''}`)
+      .join('\n');
   }
 }

@@ -5,7 +5,13 @@ import { closeView, frameOf, viewBetween, wholeView } from '../../../src/page/pi
 import { designOf, loopOf } from './loops';
 
 const loop = loopOf('fish', 'settler', 'mats', 'degas', 'rafts', 'sump', 'pump');
-const SIZES = [[1512, 700], [868, 490], [968, 380], [700, 420], [576, 236]] as const;
+const SIZES = [
+  [1512, 700],
+  [868, 490],
+  [968, 380],
+  [700, 420],
+  [576, 236],
+] as const;
 
 describe.each(SIZES)('a view of %d by %d', (width, height) => {
   const layout = layOut({ design: designOf(loop), loop, side: [], aspect: width / height });

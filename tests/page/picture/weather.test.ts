@@ -10,7 +10,14 @@ describe('the light of a day', () => {
   it.each([0, 9, CLOSED_SKY])('is at every moment that of its hour, under %i steps of clouds', (covered) => {
     const day = new LightOfDay(14, covered);
     for (let i = 0; i < MOMENTS; i += 1) {
-      const { alpha, colour } = daylight({ hour: i / MOMENTS_PER_h, dayLength_h: 14, cover: covered / CLOSED_SKY, sun: 0, colour: 0, alpha: 0 });
+      const { alpha, colour } = daylight({
+        hour: i / MOMENTS_PER_h,
+        dayLength_h: 14,
+        cover: covered / CLOSED_SKY,
+        sun: 0,
+        colour: 0,
+        alpha: 0,
+      });
       expect(Math.abs(day.wash[i] / OPAQUE_WASH - alpha)).toBeLessThan(1 / OPAQUE_WASH);
       expect(day.colour[i]).toBe(colour);
     }

@@ -6,8 +6,12 @@ const PAGE = 'https://school.example/water/index.html?x=1#lesson=03';
 
 describe('an address', () => {
   it.each([
-    ['', { kind: 'start' }], ['#', { kind: 'start' }],
-    ['#lesson=07', { kind: 'number', number: '07' }], ['#lesson=7', { kind: 'number', number: '07' }], ['#lesson=%207', { kind: 'number', number: '07' }], ['#lesson=16', { kind: 'number', number: '16' }],
+    ['', { kind: 'start' }],
+    ['#', { kind: 'start' }],
+    ['#lesson=07', { kind: 'number', number: '07' }],
+    ['#lesson=7', { kind: 'number', number: '07' }],
+    ['#lesson=%207', { kind: 'number', number: '07' }],
+    ['#lesson=16', { kind: 'number', number: '16' }],
     ['#lesson=own/roots.json', { kind: 'web', url: 'https://school.example/water/own/roots.json' }],
     ['#lesson=https://else.example/a.json?v=2', { kind: 'web', url: 'https://else.example/a.json?v=2' }],
     ['#lesson=https%3A%2F%2Felse.example%2Fa%20b.json', { kind: 'web', url: 'https://else.example/a%20b.json' }],
@@ -18,12 +22,13 @@ describe('an address', () => {
     ['#lesson=', { kind: 'refused', what: '' }],
     ['#file=my%20lesson.json', { kind: 'file', name: 'my lesson.json' }],
     ['#lesson=%E0%A4%A', { kind: 'web', url: 'https://school.example/water/%E0%A4%A' }],
-    ['#main', { kind: 'other' }], ['#lesson', { kind: 'other' }],
+    ['#main', { kind: 'other' }],
+    ['#lesson', { kind: 'other' }],
   ])('%s', (hash, asked) => {
     expect(askedBy(hash, PAGE)).toEqual(asked);
   });
 
-  it('by http is taken beside a page that came by http, as on one\'s own machine', () => {
+  it("by http is taken beside a page that came by http, as on one's own machine", () => {
     expect(askedBy('#lesson=a.json', 'http://localhost:4173/')).toEqual({ kind: 'web', url: 'http://localhost:4173/a.json' });
   });
 

@@ -63,7 +63,10 @@ describe('a prediction', () => {
     state().skipQuestion();
     for (let day = 0; day < 3; day += 1) state().stepDay();
     expect(state()).toMatchObject({ mode: 'result', question: null });
-    expect(state().answers.map(({ choice, settled }) => [choice, settled])).toEqual([[null, null], [null, null]]);
+    expect(state().answers.map(({ choice, settled }) => [choice, settled])).toEqual([
+      [null, null],
+      [null, null],
+    ]);
   });
 
   it('is not asked again in a season where that was wished, but what was predicted is settled in silence', async () => {
@@ -109,7 +112,15 @@ describe('the hour of a question', () => {
 
   it('is not asked where the stage it is about does not stand in the loop', async () => {
     const lesson = askingLesson();
-    const store = createPageStore(fakeClient({ ...lesson, predictions: lesson.predictions.map((one) => ({ ...one, measure: { ...one.measure, score: undefined, stage: 'elsewhere', variable: 'O2_mg_L' } })) }));
+    const store = createPageStore(
+      fakeClient({
+        ...lesson,
+        predictions: lesson.predictions.map((one) => ({
+          ...one,
+          measure: { ...one.measure, score: undefined, stage: 'elsewhere', variable: 'O2_mg_L' },
+        })),
+      }),
+    );
     await store.getState().openLesson('asking', 'good');
     await store.getState().run();
     expect(seen(store)).toMatchObject({ mode: 'run', question: null });
@@ -258,13 +269,23 @@ describe('predictions on the device', () => {
     state().skipQuestion();
     state().stepDay();
     state().explain('magic');
-    expect(earlierOf(answersIn(device.read('loopwright.predictions')), 'small', 'first')).toEqual({ choice: 'low', outcome: 'high', explained: 'magic' });
+    expect(earlierOf(answersIn(device.read('loopwright.predictions')), 'small', 'first')).toEqual({
+      choice: 'low',
+      outcome: 'high',
+      explained: 'magic',
+    });
     expect(state().earlier).toEqual({});
     state().backToBuild();
     expect(earlierOf(state().earlier, 'small', 'first')?.outcome).toBe('high');
   });
 
-  it.each(['', '{', '[]', '{"format":"loopwright.predictions/2"}', '{"format":"loopwright.predictions/1","lessons":{"a":{"b":{"choice":3}},"c":7}}'])('a kept text that makes no sense (%s) is passed over', (text) => {
+  it.each([
+    '',
+    '{',
+    '[]',
+    '{"format":"loopwright.predictions/2"}',
+    '{"format":"loopwright.predictions/1","lessons":{"a":{"b":{"choice":3}},"c":7}}',
+  ])('a kept text that makes no sense (%s) is passed over', (text) => {
     expect(earlierOf(answersIn(text), 'a', 'b')).toBeNull();
   });
 });

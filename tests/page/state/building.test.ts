@@ -142,7 +142,11 @@ describe('a broken lesson', () => {
   it('is told with path, got and expected, and the lesson in hand stays', async () => {
     const { order, store } = await opened();
     await store.getState().openLesson('bad', 'broken');
-    expect(store.getState().problems[0]).toEqual({ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } });
+    expect(store.getState().problems[0]).toEqual({
+      path: 'plan.days',
+      got: { code: 'value', text: '"many"' },
+      expected: { code: 'whole', from: 1, to: 1000 },
+    });
     expect(order()).toEqual(['fish', 'sump', 'pump']);
     store.getState().dismissFailure();
     expect(store.getState().problems).toEqual([]);

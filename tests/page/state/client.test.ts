@@ -15,7 +15,8 @@ function wire() {
     },
   };
   return {
-    end, sent,
+    end,
+    sent,
     answer: (data: FromWorker) => onMessage.forEach((listen) => listen({ data } as MessageEvent<FromWorker>)),
     breakDown: () => onTrouble.forEach((listen) => listen(new Event('error'))),
   };

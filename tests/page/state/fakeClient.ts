@@ -15,15 +15,32 @@ learnKinds(catalogueEntries());
 export const VARIABLE_NAMES = ['TAN_mgN_L', 'O2_mg_L', 'number', 'mass_g'];
 
 export const SCORES: Scores = {
-  fishHealth: 80, survival: 1, meanWelfare: 0.8, harvest: 60, plants_kg: 6, plantsIdeal_kg: 10, gain_kg: 3, gainIdeal_kg: 5, stewardship: 50,
-  waterUsed_L: 100, nitrogenDischarged_g: 5, solidsDischarged_g: 40, energy_kWh: 12, work_h: 3,
+  fishHealth: 80,
+  survival: 1,
+  meanWelfare: 0.8,
+  harvest: 60,
+  plants_kg: 6,
+  plantsIdeal_kg: 10,
+  gain_kg: 3,
+  gainIdeal_kg: 5,
+  stewardship: 50,
+  waterUsed_L: 100,
+  nitrogenDischarged_g: 5,
+  solidsDischarged_g: 40,
+  energy_kWh: 12,
+  work_h: 3,
 };
 
 export function smallPlan(days = 4): Plan {
   return {
-    format: 'loopwright.plan/2', model: '1.0', title: 'Small', seed: 'a', days,
+    format: 'loopwright.plan/2',
+    model: '1.0',
+    title: 'Small',
+    seed: 'a',
+    days,
     climate: { air_C: { mean: 22, daySwing: 0, yearSwing: 0, dayOfYear: 1 }, light_mol_m2_d: 17, dayLength_h: 14, weather: 0 },
-    source: {}, start: { water: 'source', biofilm: 'bare' },
+    source: {},
+    start: { water: 'source', biofilm: 'bare' },
     loop: [
       { id: 'fish', kind: 'fishTank', volume_m3: 1, air_L_min: 30 },
       { id: 'sump', kind: 'sump', volume_m3: 0.4 },
@@ -31,17 +48,42 @@ export function smallPlan(days = 4): Plan {
     ],
     side: [{ id: 'base', kind: 'baseDosing', into: 'sump', base: 'KHCO3', g_d: 0, targetPH: 7 }],
     fish: [{ tank: 'fish', species: 'tilapia', number: 60, mass_g: 50, day: 0 }],
-    actions: [], rig: null,
+    actions: [],
+    rig: null,
   };
 }
 
 export function smallLesson(days = 4): Lesson {
   return {
-    format: 'loopwright.lesson/2', id: 'small', title: 'Small', brief: ['Do it.'], plan: smallPlan(days),
-    shelf: [{ id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 }, { id: 'rafts', kind: 'raftBed', area_m2: 3, depth_m: 0.3, air_L_min: 15 }],
-    aim: '', teaches: '', minutes: 10, caveats: [], free: false, sizes: [], stocks: [], hints: [], predictions: [], demonstrations: [],
-    scoring: { plantsWeight: 0.5, marks: [{ fishHealth: 50, harvest: 30 }, { fishHealth: 70, harvest: 50 }, { fishHealth: 90, harvest: 80 }] },
-    reference: { order: ['fish', 'settler', 'rafts', 'sump', 'pump'], actions: [] }, mistakes: [],
+    format: 'loopwright.lesson/2',
+    id: 'small',
+    title: 'Small',
+    brief: ['Do it.'],
+    plan: smallPlan(days),
+    shelf: [
+      { id: 'settler', kind: 'radialFlowSettler', volume_m3: 0.19 },
+      { id: 'rafts', kind: 'raftBed', area_m2: 3, depth_m: 0.3, air_L_min: 15 },
+    ],
+    aim: '',
+    teaches: '',
+    minutes: 10,
+    caveats: [],
+    free: false,
+    sizes: [],
+    stocks: [],
+    hints: [],
+    predictions: [],
+    demonstrations: [],
+    scoring: {
+      plantsWeight: 0.5,
+      marks: [
+        { fishHealth: 50, harvest: 30 },
+        { fishHealth: 70, harvest: 50 },
+        { fishHealth: 90, harvest: 80 },
+      ],
+    },
+    reference: { order: ['fish', 'settler', 'rafts', 'sump', 'pump'], actions: [] },
+    mistakes: [],
   };
 }
 
@@ -66,9 +108,25 @@ export function smallSeason(plan: Plan, keepDays: number, shift = 0): SeasonAnsw
   for (let day = keepDays; day < plan.days; day += 1) {
     const hourly = new Float32Array(24 * cells * width);
     for (let hour = 0; hour < 24; hour += 1) row(hourly, hour * cells * width, day * 24 + hour + 1);
-    days.push({ day, hourly, extents: new Float64Array(0), scores: { ...SCORES, fishHealth: 80 + day }, events: [{ hour: day * 24 + 9, kind: 'drained', stage: 'settler', amount: 1, byPerson: false }] });
+    days.push({
+      day,
+      hourly,
+      extents: new Float64Array(0),
+      scores: { ...SCORES, fishHealth: 80 + day },
+      events: [{ hour: day * 24 + 9, kind: 'drained', stage: 'settler', amount: 1, byPerson: false }],
+    });
   }
-  return { stages, cells, variables: VARIABLE_NAMES, processNames: [], initial, firstDay: keepDays, days, summary: { days: plan.days, scores: SCORES, ledger: [], clipped: 0, steps: 1, rejections: 0 }, sky: new Float32Array(plan.days).fill(1) };
+  return {
+    stages,
+    cells,
+    variables: VARIABLE_NAMES,
+    processNames: [],
+    initial,
+    firstDay: keepDays,
+    days,
+    summary: { days: plan.days, scores: SCORES, ledger: [], clipped: 0, steps: 1, rejections: 0 },
+    sky: new Float32Array(plan.days).fill(1),
+  };
 }
 
 const DESIGN: DesignCheck = { stages: [], totalVolume_m3: 1, lift_m: 1, problems: [] };
@@ -90,7 +148,13 @@ export interface FakeClient extends Client {
 export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
   const waiting: (() => void)[] = [];
   const fake: FakeClient = {
-    asked: [], runs: [], hold: false, holdVerdicts: false, failRuns: null, shift: 0, judged: { marks: [], predictions: [] },
+    asked: [],
+    runs: [],
+    hold: false,
+    holdVerdicts: false,
+    failRuns: null,
+    shift: 0,
+    judged: { marks: [], predictions: [] },
     release: () => {
       while (waiting.length > 0) waiting.shift()?.();
     },
@@ -98,22 +162,35 @@ export function fakeClient(lesson: Lesson = smallLesson()): FakeClient {
       fake.asked.push(request);
       const answer = (value: Answers[keyof Answers]): Answers[R['ask']] => value as Answers[R['ask']];
       switch (request.ask) {
-        case 'catalogue': return answer(catalogueEntries());
-        case 'processes': return answer({ effects: {}, limits: {}, crops: {}, units: {} });
-        case 'openLesson': return answer(request.text === 'broken' ? { problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }] } : { lesson });
-        case 'checkDesign': return answer(DESIGN);
-        case 'comfort': return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
+        case 'catalogue':
+          return answer(catalogueEntries());
+        case 'processes':
+          return answer({ effects: {}, limits: {}, crops: {}, units: {} });
+        case 'openLesson':
+          return answer(
+            request.text === 'broken'
+              ? {
+                  problems: [{ path: 'plan.days', got: { code: 'value', text: '"many"' }, expected: { code: 'whole', from: 1, to: 1000 } }],
+                }
+              : { lesson },
+          );
+        case 'checkDesign':
+          return answer(DESIGN);
+        case 'comfort':
+          return answer([{ applies: 'fish', variable: 'TAN_mgN_L', watchAbove: 2, actAbove: 4 }]);
         case 'judge':
           if (fake.holdVerdicts) await new Promise<void>((go) => waiting.push(go));
           return answer(fake.judged);
-        case 'moves': return answer(movesBetween(givenOrder(request.lesson), request.built));
+        case 'moves':
+          return answer(movesBetween(givenOrder(request.lesson), request.built));
         case 'run': {
           fake.runs.push(request);
           if (fake.hold) await new Promise<void>((go) => waiting.push(go));
           if (fake.failRuns !== null) throw new Error(fake.failRuns);
           return answer(smallSeason(request.plan, request.keepDays, fake.shift));
         }
-        default: throw new Error('not asked for');
+        default:
+          throw new Error('not asked for');
       }
     },
   };

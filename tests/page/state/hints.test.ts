@@ -52,7 +52,9 @@ describe('hints', () => {
     const { lesson, design } = seen(store);
     if (lesson === null || design === null) throw new Error('the small lesson did not open');
     const hint = () => hintOf(store.getState());
-    changeBuild(store, { lesson: { ...lesson, reference: { ...lesson.reference, order: lesson.reference.order.filter((id) => id !== 'settler') } } });
+    changeBuild(store, {
+      lesson: { ...lesson, reference: { ...lesson.reference, order: lesson.reference.order.filter((id) => id !== 'settler') } },
+    });
     expect(hint()).toBe('place');
     store.getState().place('rafts', 1);
     changeBuild(store, { design: { ...design, problems: [{ stage: '', key: 'design.noSolids', values: {} }] } });
@@ -70,7 +72,10 @@ describe('hints', () => {
     store.getState().place('rafts', 2);
     const built = seen(store).plan;
     if (built === null) throw new Error('the small lesson has no plan');
-    changeBuild(store, { lesson: { ...lesson, stocks: [{ tank: 'fish', species: 'tilapia', number: 20, mass_g: 50 }] }, plan: { ...built, fish: [] } });
+    changeBuild(store, {
+      lesson: { ...lesson, stocks: [{ tank: 'fish', species: 'tilapia', number: 20, mass_g: 50 }] },
+      plan: { ...built, fish: [] },
+    });
     expect(hintOf(store.getState())).toBe('stock');
     store.getState().stock(0);
     expect(hintOf(store.getState())).toBe('feed');

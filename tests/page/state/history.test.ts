@@ -16,8 +16,16 @@ describe('taking back', () => {
     const { state } = await building();
     const designs = [state().plan];
     const steps: (() => void)[] = [
-      () => state().place('settler', 1), () => state().place('rafts', 2), () => state().shift('settler', 1), () => state().setFeed(80), () => state().setAir('fish', 12.5),
-      () => state().setBase('KHCO3', 4, 7), () => state().setRoutine('settler', 'drain', 2), () => state().setHeater(300, 26), () => state().setLight(20), () => state().remove('rafts'),
+      () => state().place('settler', 1),
+      () => state().place('rafts', 2),
+      () => state().shift('settler', 1),
+      () => state().setFeed(80),
+      () => state().setAir('fish', 12.5),
+      () => state().setBase('KHCO3', 4, 7),
+      () => state().setRoutine('settler', 'drain', 2),
+      () => state().setHeater(300, 26),
+      () => state().setLight(20),
+      () => state().remove('rafts'),
     ];
     for (const step of steps) {
       step();

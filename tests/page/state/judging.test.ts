@@ -19,7 +19,12 @@ async function opened(change: Partial<Lesson> = {}) {
 }
 const goals: Lesson['scoring'] = {
   plantsWeight: 0.5,
-  marks: [50, 60, 70].map((fishHealth) => ({ fishHealth, harvest: 0, moves: 2, goals: [{ text: 'Clear', stage: 'fish', variable: 'O2_mg_L' as const, statistic: 'min' as const, fromDay: 0, atLeast: 5 }] })),
+  marks: [50, 60, 70].map((fishHealth) => ({
+    fishHealth,
+    harvest: 0,
+    moves: 2,
+    goals: [{ text: 'Clear', stage: 'fish', variable: 'O2_mg_L' as const, statistic: 'min' as const, fromDay: 0, atLeast: 5 }],
+  })),
 };
 
 describe('judging', () => {

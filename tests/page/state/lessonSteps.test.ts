@@ -6,25 +6,50 @@ import { CLASS_MINUTES, lessonSteps, minutesShort } from '../../../src/page/stat
 import { smallLesson } from './fakeClient';
 
 const lessonOf = (minutes: number, predictions: number, demonstrations: number): Lesson => ({
-  ...smallLesson(), minutes,
-  predictions: Array.from({ length: predictions }, (_, n) => ({ key: `p${n}`, askDay: 0, dueDay: 2, question: '', look: 'fish', measure: { statistic: 'max', fromDay: 0 }, choices: [], explanations: [] })),
-  demonstrations: Array.from({ length: demonstrations }, (_, n) => ({ key: `d${n}`, title: '', left: '', right: '', leftName: '', rightName: '', tint: 'ammonia', look: 'fish', question: '', measure: { statistic: 'max', fromDay: 0 }, choices: [], turningPoints: [] })),
+  ...smallLesson(),
+  minutes,
+  predictions: Array.from({ length: predictions }, (_, n) => ({
+    key: `p${n}`,
+    askDay: 0,
+    dueDay: 2,
+    question: '',
+    look: 'fish',
+    measure: { statistic: 'max', fromDay: 0 },
+    choices: [],
+    explanations: [],
+  })),
+  demonstrations: Array.from({ length: demonstrations }, (_, n) => ({
+    key: `d${n}`,
+    title: '',
+    left: '',
+    right: '',
+    leftName: '',
+    rightName: '',
+    tint: 'ammonia',
+    look: 'fish',
+    question: '',
+    measure: { statistic: 'max', fromDay: 0 },
+    choices: [],
+    turningPoints: [],
+  })),
 });
 
 describe('the steps of a lesson plan', () => {
   it('follow each other without a gap and fill the class, whatever the lesson has', () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 120 }), fc.nat(4), fc.nat(3), (minutes, predictions, demonstrations) => {
-      const steps = lessonSteps(lessonOf(minutes, predictions, demonstrations));
-      let at = 0;
-      for (const step of steps) {
-        expect(step.from).toBe(at);
-        expect(step.minutes).toBeGreaterThan(0);
-        at += step.minutes;
-      }
-      expect(at).toBe(CLASS_MINUTES);
-      expect(steps.some((step) => step.kind === 'predict')).toBe(predictions > 0);
-      expect(steps.some((step) => step.kind === 'show')).toBe(demonstrations > 0);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 120 }), fc.nat(4), fc.nat(3), (minutes, predictions, demonstrations) => {
+        const steps = lessonSteps(lessonOf(minutes, predictions, demonstrations));
+        let at = 0;
+        for (const step of steps) {
+          expect(step.from).toBe(at);
+          expect(step.minutes).toBeGreaterThan(0);
+          at += step.minutes;
+        }
+        expect(at).toBe(CLASS_MINUTES);
+        expect(steps.some((step) => step.kind === 'predict')).toBe(predictions > 0);
+        expect(steps.some((step) => step.kind === 'show')).toBe(demonstrations > 0);
+      }),
+    );
   });
 
   it('give the run its own time where there is room, and say what is short where there is not', () => {

@@ -8,9 +8,23 @@ import { catalogueEntries } from '../../../src/worker/catalogueEntries';
 
 learnKinds(catalogueEntries());
 
-const shelf: Lesson['shelf'] = [{ id: 'bio', kind: 'movingBedBiofilter' }, { id: 'degas', kind: 'degassingTank' }];
-const loop: Plan['loop'] = [{ id: 'fish', kind: 'fishTank' }, { id: 'pump', kind: 'returnPump' }];
-const design = { stages: [], totalVolume_m3: 1, lift_m: 1, problems: [{ stage: '', key: 'design.noPlants', values: {} }, { stage: '', key: 'design.noSolids', values: {} }] };
+const shelf: Lesson['shelf'] = [
+  { id: 'bio', kind: 'movingBedBiofilter' },
+  { id: 'degas', kind: 'degassingTank' },
+];
+const loop: Plan['loop'] = [
+  { id: 'fish', kind: 'fishTank' },
+  { id: 'pump', kind: 'returnPump' },
+];
+const design = {
+  stages: [],
+  totalVolume_m3: 1,
+  lift_m: 1,
+  problems: [
+    { stage: '', key: 'design.noPlants', values: {} },
+    { stage: '', key: 'design.noSolids', values: {} },
+  ],
+};
 
 describe('what a lesson offers', () => {
   it('is a choice when its reference leaves a part on the shelf', () => {
@@ -24,7 +38,8 @@ describe('what a lesson offers', () => {
   });
 
   it('has no plants to miss where no bed can be placed or stands', () => {
-    const keys = (parts: Lesson['shelf'], stages: Plan['loop']) => problemsToTell({ shelf: parts }, { loop: stages }, design).map(({ key }) => key);
+    const keys = (parts: Lesson['shelf'], stages: Plan['loop']) =>
+      problemsToTell({ shelf: parts }, { loop: stages }, design).map(({ key }) => key);
     expect(keys(shelf, loop)).toEqual(['design.noSolids']);
     expect(keys([...shelf, { id: 'rafts', kind: 'raftBed' }], loop)).toEqual(['design.noPlants', 'design.noSolids']);
   });

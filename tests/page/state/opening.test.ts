@@ -14,9 +14,22 @@ import { mergeSeason } from '../../../src/page/state/run/view';
 import { fakeClient, smallLesson, smallSeason } from './fakeClient';
 import { seen } from './seen';
 
-const card = (number: string, more: Partial<LessonCard> = {}): LessonCard => ({ number, file: `${number}-x.json`, id: `x${number}`, title: `X ${number}`, teaches: '', aim: '', minutes: 20, free: false, loop: [], ...more });
+const card = (number: string, more: Partial<LessonCard> = {}): LessonCard => ({
+  number,
+  file: `${number}-x.json`,
+  id: `x${number}`,
+  title: `X ${number}`,
+  teaches: '',
+  aim: '',
+  minutes: 20,
+  free: false,
+  loop: [],
+  ...more,
+});
 const OLD: OldFile = { format: 'loopwright.lesson/1', renamed: [{ was: 'cut', is: 'harvest' }] };
-const PLAYED: Played[] = [{ role: 'reference', key: 'reference', title: '', fishHealth: 90, harvest: 80, marks: 3, shown: [], asked: [], passes: true }];
+const PLAYED: Played[] = [
+  { role: 'reference', key: 'reference', title: '', fishHealth: 90, harvest: 80, marks: 3, shown: [], asked: [], passes: true },
+];
 
 /** A page with a path of three, a web of two files, and a worker whose every step can be held. */
 function page(more: Partial<Surroundings> = {}) {
@@ -31,21 +44,39 @@ function page(more: Partial<Surroundings> = {}) {
         if (holding) await new Promise<void>((go) => held.push(go));
         return PLAYED as Answers[R['ask']];
       }
-      if (request.ask === 'openLesson' && request.text !== 'broken') return { lesson: { ...smallLesson(), id: request.text, title: request.text }, ...(request.text === 'old' ? { old: OLD } : {}) } as Answers[R['ask']];
+      if (request.ask === 'openLesson' && request.text !== 'broken')
+        return {
+          lesson: { ...smallLesson(), id: request.text, title: request.text },
+          ...(request.text === 'old' ? { old: OLD } : {}),
+        } as Answers[R['ask']];
       return fake.ask(request);
     },
   };
   const store = createPageStore(client, {
-    ...NOWHERE, cards: [card('00'), card('01'), card('02', { free: true })], page: 'https://school.example/',
+    ...NOWHERE,
+    cards: [card('00'), card('01'), card('02', { free: true })],
+    page: 'https://school.example/',
     readCard: async (file) => {
       read.push(file);
       return `text of ${file}`;
     },
-    fetchText: (url) => (url.endsWith('gone.json') ? Promise.reject(new Error('the answer was 404')) : Promise.resolve(url.endsWith('bad.json') ? 'broken' : `text at ${url}`)),
-    setAddress: (hash, step) => addresses.push([hash, step]), device: forgetful(), today: () => '2026-11-26', ...more,
+    fetchText: (url) =>
+      url.endsWith('gone.json')
+        ? Promise.reject(new Error('the answer was 404'))
+        : Promise.resolve(url.endsWith('bad.json') ? 'broken' : `text at ${url}`),
+    setAddress: (hash, step) => addresses.push([hash, step]),
+    device: forgetful(),
+    today: () => '2026-11-26',
+    ...more,
   });
   return {
-    store, state: () => seen(store), addresses, read, hold: () => { holding = true; },
+    store,
+    state: () => seen(store),
+    addresses,
+    read,
+    hold: () => {
+      holding = true;
+    },
     release: () => {
       holding = false;
       while (held.length > 0) held.shift()?.();
@@ -114,10 +145,12 @@ describe('an address', () => {
 
   it('asked for last wins, however long the others take', async () => {
     const waiting: (() => void)[] = [];
-    const { state } = page({ readCard: async (file) => {
-      if (file === '00-x.json') await new Promise<void>((go) => waiting.push(go));
-      return `text of ${file}`;
-    } });
+    const { state } = page({
+      readCard: async (file) => {
+        if (file === '00-x.json') await new Promise<void>((go) => waiting.push(go));
+        return `text of ${file}`;
+      },
+    });
     const slow = state().openAddress('#lesson=00');
     await state().openAddress('#lesson=01');
     waiting[0]();
@@ -219,7 +252,7 @@ describe('progress', () => {
     expect(page({ device }).state().path.progress).toEqual(state().path.progress);
   });
 
-  it('of a teacher\'s copy that kept a lesson\'s id is not that lesson\'s', async () => {
+  it("of a teacher's copy that kept a lesson's id is not that lesson's", async () => {
     const { store, state } = page({ cards: [card('00', { id: 'copied' })] });
     await state().openFile('copy.json', 'copied');
     end(store, 3);
@@ -231,7 +264,13 @@ describe('progress', () => {
 
   it('leads on: to the first without a mark, then the first short of three, then the bench', () => {
     const cards = [card('00'), card('01'), card('02', { free: true })];
-    const after = (...marks: number[]) => ({ cards, opened: null, file: null, old: null, progress: Object.fromEntries(marks.map((n, index) => [`x0${index}`, { marks: n, played: '2026-11-26' }])) });
+    const after = (...marks: number[]) => ({
+      cards,
+      opened: null,
+      file: null,
+      old: null,
+      progress: Object.fromEntries(marks.map((n, index) => [`x0${index}`, { marks: n, played: '2026-11-26' }])),
+    });
     expect(nextOnPath(after(), 3)?.number).toBe('00');
     expect(nextOnPath(after(1), 3)?.number).toBe('01');
     expect(nextOnPath(after(3, 2), 3)?.number).toBe('01');

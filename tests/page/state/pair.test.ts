@@ -24,12 +24,17 @@ describe('the shared scale', () => {
 
   it('shrinks to traces, with the decimals they need', () => {
     const traces = season();
-    for (const { hourly } of traces.days) hourly.forEach((value, i) => { hourly[i] = value / 100; });
+    for (const { hourly } of traces.days)
+      hourly.forEach((value, i) => {
+        hourly[i] = value / 100;
+      });
     expect(sharedScale('ammonia', [traces])).toMatchObject({ high: 0.2, decimals: 2 });
   });
 
   it('knows round ends in any power of ten', () => {
-    expect([0.034, 0.1, 1.2, 7, 13.3, 99, 101].map((most) => Number(endFor(most).toPrecision(3)))).toEqual([0.04, 0.1, 1.5, 8, 15, 100, 150]);
+    expect([0.034, 0.1, 1.2, 7, 13.3, 99, 101].map((most) => Number(endFor(most).toPrecision(3)))).toEqual([
+      0.04, 0.1, 1.5, 8, 15, 100, 150,
+    ]);
   });
 });
 
@@ -45,16 +50,34 @@ describe('the figures', () => {
 
   it('are what is measured and what it meant to the living, where it is what is looked at', () => {
     const worse = season();
-    worse.days.forEach((chunk) => { chunk.scores = { ...chunk.scores, fishHealth: 20 }; });
-    const [, second] = figuresOf({ measure: { ...measure, stage: 'fish' }, tint: 'ammonia', look: 'fish', plan, seasons: [season(), worse] });
+    worse.days.forEach((chunk) => {
+      chunk.scores = { ...chunk.scores, fishHealth: 20 };
+    });
+    const [, second] = figuresOf({
+      measure: { ...measure, stage: 'fish' },
+      tint: 'ammonia',
+      look: 'fish',
+      plan,
+      seasons: [season(), worse],
+    });
     expect(second).toEqual({ kind: 'score', score: 'fishHealth' });
     const poorer = season();
-    poorer.days.forEach((chunk) => { chunk.scores = { ...chunk.scores, plants_kg: 0.5 }; });
-    expect(figuresOf({ measure: { ...measure, stage: 'fish' }, tint: 'ammonia', look: 'fish', plan, seasons: [season(), poorer] })[1]).toEqual({ kind: 'score', score: 'plants_kg' });
+    poorer.days.forEach((chunk) => {
+      chunk.scores = { ...chunk.scores, plants_kg: 0.5 };
+    });
+    expect(
+      figuresOf({ measure: { ...measure, stage: 'fish' }, tint: 'ammonia', look: 'fish', plan, seasons: [season(), poorer] })[1],
+    ).toEqual({ kind: 'score', score: 'plants_kg' });
   });
 
   it('may be a score', () => {
-    const [asked] = figuresOf({ measure: { score: 'harvest', statistic: 'last', fromDay: 0 }, tint: 'oxygen', look: 'fish', plan, seasons: [season(), season()] });
+    const [asked] = figuresOf({
+      measure: { score: 'harvest', statistic: 'last', fromDay: 0 },
+      tint: 'oxygen',
+      look: 'fish',
+      plan,
+      seasons: [season(), season()],
+    });
     expect(figureAt(asked, season(), 48)).toBe(60);
     expect(figureAt(asked, season(), 3)).toBeNaN();
   });

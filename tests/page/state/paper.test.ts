@@ -7,12 +7,15 @@ import type { Answers, Request } from '../../../src/worker/messages';
 import { fakeClient, smallLesson, smallPlan } from './fakeClient';
 import { changeBuild } from './seen';
 
-const PLAYED: Played[] = [{ role: 'reference', key: 'reference', title: '', fishHealth: 91, harvest: 77, marks: 3, shown: [], asked: [], passes: true }];
+const PLAYED: Played[] = [
+  { role: 'reference', key: 'reference', title: '', fishHealth: 91, harvest: 77, marks: 3, shown: [], asked: [], passes: true },
+];
 
 function keyClient(): Client & { asked: Request['ask'][]; fails: boolean } {
   const fake = fakeClient();
   const client = {
-    asked: [] as Request['ask'][], fails: false,
+    asked: [] as Request['ask'][],
+    fails: false,
     async ask<R extends Request>(request: R): Promise<Answers[R['ask']]> {
       client.asked.push(request.ask);
       if (request.ask === 'play') {

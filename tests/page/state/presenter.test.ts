@@ -10,31 +10,58 @@ import { seen } from './seen';
 
 const DAYS = 6;
 const pair: Demonstration = {
-  key: 'beds', title: 'With and without the bed', left: 'reference', right: 'bare', leftName: 'With', rightName: 'Without', tint: 'ammonia', look: 'fish', question: 'How much more ammonia?',
+  key: 'beds',
+  title: 'With and without the bed',
+  left: 'reference',
+  right: 'bare',
+  leftName: 'With',
+  rightName: 'Without',
+  tint: 'ammonia',
+  look: 'fish',
+  question: 'How much more ammonia?',
   measure: { stage: 'fish', variable: 'TAN_mgN_L', statistic: 'max', fromDay: 0, toDay: 5 },
-  choices: [{ key: 'same', text: 'The same', below: 1.5 }, { key: 'more', text: 'More', atLeast: 1.5 }],
-  turningPoints: [{ day: 1, hour: 9, say: 'Look.' }, { day: 3, hour: 9, say: 'Look again.' }],
+  choices: [
+    { key: 'same', text: 'The same', below: 1.5 },
+    { key: 'more', text: 'More', atLeast: 1.5 },
+  ],
+  turningPoints: [
+    { day: 1, hour: 9, say: 'Look.' },
+    { day: 3, hour: 9, say: 'Look again.' },
+  ],
 };
 const lesson: Lesson = {
-  ...smallLesson(DAYS), demonstrations: [pair, { ...pair, key: 'again', title: 'Again' }],
+  ...smallLesson(DAYS),
+  demonstrations: [pair, { ...pair, key: 'again', title: 'Again' }],
   mistakes: [{ key: 'bare', title: 'No bed', order: ['fish', 'settler', 'sump', 'pump'], actions: [], shows: [] }],
 };
 
-interface Staged { measured: [number, number]; texts?: string[] }
+interface Staged {
+  measured: [number, number];
+  texts?: string[];
+}
 
 function staged({ measured, texts = ['lesson'] }: Staged = { measured: [2, 5] }) {
   const fake = fakeClient(lesson);
   const client: Client = {
     async ask(request) {
       const as = (value: unknown) => value as never;
-      if (request.ask === 'readLesson') return as(request.text === 'broken' ? { problems: [{ path: 'plan', got: { code: 'nothing' }, expected: { code: 'object', keys: ['loop'] } }] } : { lesson });
+      if (request.ask === 'readLesson')
+        return as(
+          request.text === 'broken'
+            ? { problems: [{ path: 'plan', got: { code: 'nothing' }, expected: { code: 'object', keys: ['loop'] } }] }
+            : { lesson },
+        );
       if (request.ask === 'pair') return as(pairOf(request.lesson, request.shown));
       if (request.ask === 'compare') return as(outcomeOf(measured[0], measured[1], request.choices));
       return fake.ask(request);
     },
   };
   const page = createPageStore(client);
-  const presenter = createPresenter(client, page, texts.map((text, index) => ({ name: `${index}.json`, read: () => Promise.resolve(text) })));
+  const presenter = createPresenter(
+    client,
+    page,
+    texts.map((text, index) => ({ name: `${index}.json`, read: () => Promise.resolve(text) })),
+  );
   return { fake, page, ...presenter, state: () => presenter.store.getState() };
 }
 
@@ -76,7 +103,8 @@ describe('a demonstration', () => {
     expect(left.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'rafts', 'sump', 'pump']);
     expect(right.plan?.loop.map(({ id }) => id)).toEqual(['fish', 'settler', 'sump', 'pump']);
     expect(left.season).not.toBe(right.season);
-    for (const side of [left, right]) expect(side).toMatchObject({ mode: 'class', tint: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
+    for (const side of [left, right])
+      expect(side).toMatchObject({ mode: 'class', tint: 'ammonia', now_h: state().now_h, selected: 'fish', speed: 'paused' });
     expect(left.scale).toBe(right.scale);
     expect(left.told).toEqual(['fish', 'rafts']);
   });

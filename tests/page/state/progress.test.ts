@@ -10,7 +10,10 @@ describe('progress', () => {
     const once = withSeason({}, 'a', 2, '2026-11-01');
     expect(withSeason(once, 'a', 1, '2026-11-02')).toEqual({ a: { marks: 2, played: '2026-11-02' } });
     expect(withSeason(once, 'a', 3, '2026-11-02').a.marks).toBe(3);
-    expect(withSeason(once, 'b', 0, '2026-11-03')).toEqual({ a: { marks: 2, played: '2026-11-01' }, b: { marks: 0, played: '2026-11-03' } });
+    expect(withSeason(once, 'b', 0, '2026-11-03')).toEqual({
+      a: { marks: 2, played: '2026-11-01' },
+      b: { marks: 0, played: '2026-11-03' },
+    });
   });
 
   it('takes a lesson named like something every object has for a lesson', () => {
@@ -21,17 +24,38 @@ describe('progress', () => {
     const device = forgetful();
     keepSeason(device, 'a', 1, '2026-11-01');
     device.write('loopwright.progress', kept({ a: { marks: 1, played: '2026-11-01' }, other: { marks: 3, played: '2026-10-30' } }));
-    expect(keepSeason(device, 'a', 2, '2026-11-02')).toEqual({ a: { marks: 2, played: '2026-11-02' }, other: { marks: 3, played: '2026-10-30' } });
+    expect(keepSeason(device, 'a', 2, '2026-11-02')).toEqual({
+      a: { marks: 2, played: '2026-11-02' },
+      other: { marks: 3, played: '2026-10-30' },
+    });
     expect(readProgress(device).other.marks).toBe(3);
   });
 
-  it.each([[null], [''], ['{'], ['null'], ['[]'], ['{"format":"loopwright.progress/9","lessons":{"a":{"marks":1,"played":"2026-11-01"}}}'], [kept([])], [kept(null)]])('is none in %s', (text) => {
+  it.each([
+    [null],
+    [''],
+    ['{'],
+    ['null'],
+    ['[]'],
+    ['{"format":"loopwright.progress/9","lessons":{"a":{"marks":1,"played":"2026-11-01"}}}'],
+    [kept([])],
+    [kept(null)],
+  ])('is none in %s', (text) => {
     expect(progressIn(text)).toEqual({});
   });
 
   it('passes over what makes no sense and keeps the rest', () => {
-    expect(progressIn(kept({ a: { marks: 4, played: '2026-11-01' }, b: { marks: 1.5, played: '2026-11-01' }, c: { marks: 1, played: 'today' }, d: 3, e: { marks: 1, played: '2026-11-01', more: 1 } })))
-      .toEqual({ e: { marks: 1, played: '2026-11-01' } });
+    expect(
+      progressIn(
+        kept({
+          a: { marks: 4, played: '2026-11-01' },
+          b: { marks: 1.5, played: '2026-11-01' },
+          c: { marks: 1, played: 'today' },
+          d: 3,
+          e: { marks: 1, played: '2026-11-01', more: 1 },
+        }),
+      ),
+    ).toEqual({ e: { marks: 1, played: '2026-11-01' } });
   });
 });
 
@@ -56,7 +80,9 @@ describe('the device', () => {
   });
 
   it('lives with a storage that may not even be asked for', () => {
-    const device = keptIn(() => { throw new Error('closed'); });
+    const device = keptIn(() => {
+      throw new Error('closed');
+    });
     expect(device.read('a')).toBeNull();
     device.write('a', '1');
     expect(device.read('a')).toBe('1');

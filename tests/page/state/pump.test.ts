@@ -35,7 +35,10 @@ describe('the return pump', () => {
 
   it('with a curve of its own has no setting to show', () => {
     const plan = referencePlan({ days: 2 });
-    const now = lived({ ...plan, loop: plan.loop.map((stage) => (stage.kind === 'returnPump' ? { ...stage, curve: { maxHead_m: 3, maxFlow_m3_h: 3 } } : stage)) })(30);
+    const now = lived({
+      ...plan,
+      loop: plan.loop.map((stage) => (stage.kind === 'returnPump' ? { ...stage, curve: { maxHead_m: 3, maxFlow_m3_h: 3 } } : stage)),
+    })(30);
     expect(now.state).toBe('byCurve');
     expect(now.setting_m3_d).toBeNull();
     expect(now.flow_m3_d).toBeGreaterThan(5);

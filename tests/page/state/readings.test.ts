@@ -6,7 +6,14 @@ import { troublesNow } from '../../../src/page/state/run/troubles';
 import { mergeSeason } from '../../../src/page/state/run/view';
 import { SCORES, smallPlan, smallSeason } from './fakeClient';
 
-const plan = { ...smallPlan(), loop: [...smallPlan().loop.slice(0, 1), { id: 'rafts', kind: 'raftBed' as const, area_m2: 3, depth_m: 0.3 }, ...smallPlan().loop.slice(1)] };
+const plan = {
+  ...smallPlan(),
+  loop: [
+    ...smallPlan().loop.slice(0, 1),
+    { id: 'rafts', kind: 'raftBed' as const, area_m2: 3, depth_m: 0.3 },
+    ...smallPlan().loop.slice(1),
+  ],
+};
 const view = mergeSeason(null, smallSeason(plan, 0));
 
 describe('a reading', () => {
@@ -73,7 +80,13 @@ describe('scores and troubles', () => {
   });
 
   it('a stopped pump is a trouble until it runs again', () => {
-    const stopped = { ...plan, actions: [{ day: 0, hour: 2, do: 'pump' as const, on: false }, { day: 0, hour: 8, do: 'pump' as const, on: true }] };
+    const stopped = {
+      ...plan,
+      actions: [
+        { day: 0, hour: 2, do: 'pump' as const, on: false },
+        { day: 0, hour: 8, do: 'pump' as const, on: true },
+      ],
+    };
     const at = (now_h: number) => troublesNow({ plan: stopped, season: view, comfort: [], now_h }).length;
     expect([at(1), at(3), at(9)]).toEqual([0, 1, 0]);
   });

@@ -131,7 +131,10 @@ describe('acting while the season runs', () => {
     state().setPump(false);
     await settled();
     expect(state().lived_h).toBe(30);
-    expect(state().plan?.actions).toEqual([{ day: 1, hour: 1, do: 'drain', stage: 'settler' }, { day: 1, hour: 7, do: 'pump', on: false }]);
+    expect(state().plan?.actions).toEqual([
+      { day: 1, hour: 1, do: 'drain', stage: 'settler' },
+      { day: 1, hour: 7, do: 'pump', on: false },
+    ]);
   });
 
   it('a chore begun and ended leaves the mornings between', async () => {

@@ -14,12 +14,19 @@ describe('a shuffle', () => {
   });
 
   it('keeps every card and never leaves those with a place in their order', () => {
-    fc.assert(fc.property(fc.array(fc.constantFrom('a', 'b', 'c', 'd'), { maxLength: 7 }), fc.array(fc.constantFrom('x', 'y'), { maxLength: 3 }), fc.string(), (right, strays, seed) => {
-      const cards = shuffled(right, strays, seed, self);
-      expect([...cards].sort()).toEqual([...right, ...strays].sort());
-      const placed = cards.filter((card) => card !== 'x' && card !== 'y');
-      if (new Set(right).size > 1) expect(placed).not.toEqual(right);
-    }));
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom('a', 'b', 'c', 'd'), { maxLength: 7 }),
+        fc.array(fc.constantFrom('x', 'y'), { maxLength: 3 }),
+        fc.string(),
+        (right, strays, seed) => {
+          const cards = shuffled(right, strays, seed, self);
+          expect([...cards].sort()).toEqual([...right, ...strays].sort());
+          const placed = cards.filter((card) => card !== 'x' && card !== 'y');
+          if (new Set(right).size > 1) expect(placed).not.toEqual(right);
+        },
+      ),
+    );
   });
 
   it('is fed by numbers that spread over 0 to 1', () => {
@@ -27,6 +34,7 @@ describe('a shuffle', () => {
     const drawn = Array.from({ length: 1000 }, next);
     expect(Math.min(...drawn)).toBeGreaterThanOrEqual(0);
     expect(Math.max(...drawn)).toBeLessThan(1);
-    for (const tenth of [0, 1, 2, 3, 4, 5, 6, 7, 8, 9]) expect(drawn.filter((number) => Math.floor(10 * number) === tenth).length).toBeGreaterThan(60);
+    for (const tenth of [0, 1, 2, 3, 4, 5, 6, 7, 8, 9])
+      expect(drawn.filter((number) => Math.floor(10 * number) === tenth).length).toBeGreaterThan(60);
   });
 });

@@ -88,7 +88,17 @@ describe('a free size', () => {
     expect(state().plan?.loop[0].volume_m3).toBe(1);
   });
 
-  it.each<[FreeSize, number, number]>([['volume_m3', 0.01, 2], ['media_m3', 0, 1], ['area_m2', 1, 9], ['depth_m', 0.1, 1], ['depth_m', 0.002, 0.04], ['height_m', 0.3, 2], ['stand_m', -1, 2], ['lamp_W', 0, 100], ['air_L_min', 0, 90]])('%s between %d and %d keeps the steps that plans are written in', (size, from, to) => {
+  it.each<[FreeSize, number, number]>([
+    ['volume_m3', 0.01, 2],
+    ['media_m3', 0, 1],
+    ['area_m2', 1, 9],
+    ['depth_m', 0.1, 1],
+    ['depth_m', 0.002, 0.04],
+    ['height_m', 0.3, 2],
+    ['stand_m', -1, 2],
+    ['lamp_W', 0, 100],
+    ['air_L_min', 0, 90],
+  ])('%s between %d and %d keeps the steps that plans are written in', (size, from, to) => {
     const offer: SizeOffer = { stage: 'fish', size, from, to };
     for (const share of [0.123456, 0.5, 0.777777]) {
       const value = fitted(offer, from + share * (to - from));

@@ -21,7 +21,10 @@ describe('stocking', () => {
     const { state } = await opened();
     state().stock(0);
     expect(state().plan?.actions).toEqual([{ day: 0, hour: 0, ...TILAPIA }]);
-    expect(fishNow({ plan: state().plan ?? smallPlan(), season: null, now_h: 0 })).toEqual({ number: 100, mass_g: (60 * 50 + 40 * 20) / 100 });
+    expect(fishNow({ plan: state().plan ?? smallPlan(), season: null, now_h: 0 })).toEqual({
+      number: 100,
+      mass_g: (60 * 50 + 40 * 20) / 100,
+    });
     state().stock(0);
     expect(state().plan?.actions).toEqual([]);
     state().undo();
@@ -34,7 +37,11 @@ describe('stocking', () => {
     state().setSpeed('paused');
     state().stepDay();
     for (const offer of [0, 0, 1, 2, 2]) state().stock(offer);
-    expect(state().plan?.actions).toEqual([{ day: 1, hour: 1, ...TILAPIA }, { day: 1, hour: 1, ...TILAPIA }, { day: 1, hour: 1, ...CARP }]);
+    expect(state().plan?.actions).toEqual([
+      { day: 1, hour: 1, ...TILAPIA },
+      { day: 1, hour: 1, ...TILAPIA },
+      { day: 1, hour: 1, ...CARP },
+    ]);
     expect(client.runs.length).toBeGreaterThan(1);
     expect(state().announcement).toContain('day 1, 01:00');
   });
@@ -42,8 +49,12 @@ describe('stocking', () => {
   it('knows which offers are used, each action counting once', () => {
     const lesson = askingLesson();
     expect([...stocked(lesson, { actions: [] })]).toEqual([]);
-    expect([...stocked(lesson, { actions: [{ day: 0, do: 'stock', tank: 'fish', species: 'tilapia', number: 40, mass_g: 20 }] }).keys()]).toEqual([0]);
-    expect([...stocked(lesson, { actions: [{ day: 0, do: 'stock', tank: 'fish', species: 'tilapia', number: 41, mass_g: 20 }] }).keys()]).toEqual([]);
+    expect([
+      ...stocked(lesson, { actions: [{ day: 0, do: 'stock', tank: 'fish', species: 'tilapia', number: 40, mass_g: 20 }] }).keys(),
+    ]).toEqual([0]);
+    expect([
+      ...stocked(lesson, { actions: [{ day: 0, do: 'stock', tank: 'fish', species: 'tilapia', number: 41, mass_g: 20 }] }).keys(),
+    ]).toEqual([]);
   });
 
   it('is told with number, species and mass', () => {

@@ -1,4 +1,5 @@
-// Why the water is as it is: chosen by size from the process sums of a lived season, told with the model's numbers, silent where nothing happened.
+// Why the water is as it is: chosen by size from the process sums of a lived season, told with the model's numbers, silent where nothing
+// happened.
 import { describe, expect, it } from 'vitest';
 import { PROCESS_NAMES } from '../../../src/model/processes/catalogue';
 import { runSeason } from '../../../src/season/season';
@@ -17,7 +18,10 @@ learnKinds(catalogueEntries());
 const facts = processFacts();
 function lived(plan: Plan) {
   const view = mergeSeason(null, { ...runSeason(plan), firstDay: 0, sky: new Float32Array(plan.days).fill(1) });
-  return { view, why: (stage: string, day: number, tint: TintId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, tint) };
+  return {
+    view,
+    why: (stage: string, day: number, tint: TintId = 'nitrate'): Why[] => whyAt(view, facts, plan, stage, (day + 1) * 24, tint),
+  };
 }
 const reference = lived(referencePlan({ days: 36 }));
 const topics = (told: readonly Why[]): string[] => told.map((why) => why.topic);
@@ -81,7 +85,14 @@ describe('why', () => {
   it('bacteria with little ammonia left are told so, and what slows them most is what is named', () => {
     expect(reference.why('degas', 24)[0].heldBack?.by).toBe('ammonia');
     const at = (readings: Record<string, number>): string | undefined => {
-      const sums = { stage: 'degas', kind: 'degassingTank', day: 0, extent: () => 0, effect: () => 0, mean: (variable: string) => readings[variable] ?? NaN };
+      const sums = {
+        stage: 'degas',
+        kind: 'degassingTank',
+        day: 0,
+        extent: () => 0,
+        effect: () => 0,
+        mean: (variable: string) => readings[variable] ?? NaN,
+      };
       return heldBackBy(sums, facts.limits['nitritation'])?.by;
     };
     const well = { TAN_mgN_L: 12, O2_mg_L: 7, pH: 7.4, alkalinity_meq_L: 2 };

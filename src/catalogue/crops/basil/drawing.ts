@@ -6,7 +6,12 @@ import { scatter } from '../../../page/picture/kit/curves';
 import { leaf } from '../../../page/picture/kit/leaf';
 
 /** Height, pairs of leaves on a stem, stems, length of a leaf at each size. */
-const SIZES: readonly (readonly [number, number, number, number])[] = [[14, 1, 1, 14], [34, 2, 1, 25], [60, 3, 3, 29], [80, 3, 4, 35]];
+const SIZES: readonly (readonly [number, number, number, number])[] = [
+  [14, 1, 1, 14],
+  [34, 2, 1, 25],
+  [60, 3, 3, 29],
+  [80, 3, 4, 35],
+];
 
 /** Draws one plant; see lettuce for size and stress. */
 function basil(pen: Pen, size: 1 | 2 | 3 | 4, stress: boolean, seed: number): void {
@@ -34,10 +39,39 @@ function basil(pen: Pen, size: 1 | 2 | 3 | 4, stress: boolean, seed: number): vo
       for (const side of [-1, 1] as const) {
         const open = (stress ? 116 : 84) - 30 * s + random() * 8;
         const fill = mix(p === pairs - 1 ? light : plain, dark, p === pairs - 1 ? 0.05 : 0.32 * random() + 0.14 * Math.abs(off));
-        leaf(pen, { x, y, angle: side * open, length: long, width: long * (stress ? 0.28 : 0.36), fill, ink, seed: seed * 17 + p * 5 + i, frill: 0, curl: side * (stress ? 0.9 : 0.3), rib: '#D9EDB8', ribWidth: 1.5, pointed: true });
+        leaf(pen, {
+          x,
+          y,
+          angle: side * open,
+          length: long,
+          width: long * (stress ? 0.28 : 0.36),
+          fill,
+          ink,
+          seed: seed * 17 + p * 5 + i,
+          frill: 0,
+          curl: side * (stress ? 0.9 : 0.3),
+          rib: '#D9EDB8',
+          ribWidth: 1.5,
+          pointed: true,
+        });
       }
     }
-    for (const turn of [-16, 18]) leaf(pen, { x: tx, y: ty + 2, angle: turn + lean * 0.3, length: length * 0.62, width: length * 0.24, fill: light, ink, seed: seed + i, frill: 0, curl: turn * (stress ? 0.05 : 0.012), rib: '#D9EDB8', ribWidth: 1.2, pointed: true });
+    for (const turn of [-16, 18])
+      leaf(pen, {
+        x: tx,
+        y: ty + 2,
+        angle: turn + lean * 0.3,
+        length: length * 0.62,
+        width: length * 0.24,
+        fill: light,
+        ink,
+        seed: seed + i,
+        frill: 0,
+        curl: turn * (stress ? 0.05 : 0.012),
+        rib: '#D9EDB8',
+        ribWidth: 1.2,
+        pointed: true,
+      });
     if (stress) pen.oval(tx + 4, ty - 3, 4, 2.6, 0.5, { fill: '#6E4A1C', alpha: 0.75 });
   }
 }

@@ -1,5 +1,3 @@
 // Words of basil.
 
-export const english = {
-  name: 'Basil',
-};
+export const english = { name: 'Basil' };

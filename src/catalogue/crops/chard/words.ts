@@ -1,5 +1,3 @@
 // Words of chard.
 
-export const english = {
-  name: 'Chard',
-};
+export const english = { name: 'Chard' };

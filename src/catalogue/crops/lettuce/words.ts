@@ -1,5 +1,3 @@
 // Words of lettuce.
 
-export const english = {
-  name: 'Lettuce',
-};
+export const english = { name: 'Lettuce' };

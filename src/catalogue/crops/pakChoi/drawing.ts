@@ -6,7 +6,12 @@ import { scatter } from '../../../page/picture/kit/curves';
 import { leaf } from '../../../page/picture/kit/leaf';
 
 /** Leaves, their length and half width, length and width of the stalk at each size. */
-const SIZES: readonly (readonly [number, number, number, number, number])[] = [[3, 11, 5, 6, 3], [5, 22, 10, 15, 6], [6, 34, 16, 25, 10], [8, 42, 20, 34, 14]];
+const SIZES: readonly (readonly [number, number, number, number, number])[] = [
+  [3, 11, 5, 6, 3],
+  [5, 22, 10, 15, 6],
+  [6, 34, 16, 25, 10],
+  [8, 42, 20, 34, 14],
+];
 
 /** Draws one plant; sizes and stress as of every crop. */
 function pakChoi(pen: Pen, size: 1 | 2 | 3 | 4, stress: boolean, seed: number): void {
@@ -28,8 +33,18 @@ function pakChoi(pen: Pen, size: 1 | 2 | 3 | 4, stress: boolean, seed: number): 
     // a stalk bellies out at its foot and narrows to the blade
     const d = `M${off * 6} 1Q${off * 13 + Math.sin(a) * stalk * 0.3} ${y * 0.45} ${x} ${y}`;
     leaf(pen, {
-      x, y: y + 2, angle, length: length * grow, width: width * grow * (stress ? 0.78 : 1), fill: mix(plain, dark, 0.15 + 0.45 * Math.abs(off)), ink,
-      seed: seed * 23 + Math.round(off * 30), frill: 0.25, curl: (angle > 0 ? 1 : -1) * (stress ? 0.9 : 0.18), rib: white, ribWidth: 1.2 + size * 0.5,
+      x,
+      y: y + 2,
+      angle,
+      length: length * grow,
+      width: width * grow * (stress ? 0.78 : 1),
+      fill: mix(plain, dark, 0.15 + 0.45 * Math.abs(off)),
+      ink,
+      seed: seed * 23 + Math.round(off * 30),
+      frill: 0.25,
+      curl: (angle > 0 ? 1 : -1) * (stress ? 0.9 : 0.18),
+      rib: white,
+      ribWidth: 1.2 + size * 0.5,
     });
     pen.path(d, { ink, width: thick + 2.6 });
     pen.path(d, { ink: white, width: thick });

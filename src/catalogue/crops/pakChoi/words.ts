@@ -1,5 +1,3 @@
 // Words of pak choi.
 
-export const english = {
-  name: 'Pak choi',
-};
+export const english = { name: 'Pak choi' };

@@ -1,5 +1,3 @@
 // Words of tomato.
 
-export const english = {
-  name: 'Tomato',
-};
+export const english = { name: 'Tomato' };

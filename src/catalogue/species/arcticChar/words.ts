@@ -1,6 +1,3 @@
 // Words of Arctic char.
 
-export const english = {
-  name: 'Arctic char',
-  inText: 'Arctic char',
-};
+export const english = { name: 'Arctic char', inText: 'Arctic char' };

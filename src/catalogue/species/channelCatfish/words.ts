@@ -1,6 +1,3 @@
 // Words of channel catfish.
 
-export const english = {
-  name: 'Channel catfish',
-  inText: 'channel catfish',
-};
+export const english = { name: 'Channel catfish', inText: 'channel catfish' };

@@ -1,6 +1,3 @@
 // Words of common carp.
 
-export const english = {
-  name: 'Common carp',
-  inText: 'common carp',
-};
+export const english = { name: 'Common carp', inText: 'common carp' };

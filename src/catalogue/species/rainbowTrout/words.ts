@@ -1,6 +1,3 @@
 // Words of rainbow trout.
 
-export const english = {
-  name: 'Rainbow trout',
-  inText: 'rainbow trout',
-};
+export const english = { name: 'Rainbow trout', inText: 'rainbow trout' };

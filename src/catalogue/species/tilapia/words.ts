@@ -1,6 +1,3 @@
 // Words of tilapia.
 
-export const english = {
-  name: 'Tilapia',
-  inText: 'tilapia',
-};
+export const english = { name: 'Tilapia', inText: 'tilapia' };

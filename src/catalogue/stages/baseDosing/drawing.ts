@@ -37,7 +37,12 @@ class Drip implements Live {
   private readonly dose: number;
   private dosing = false;
 
-  constructor(kit: Kit, x: number, private readonly top: number, private readonly host: StageBox) {
+  constructor(
+    kit: Kit,
+    x: number,
+    private readonly top: number,
+    private readonly host: StageBox,
+  ) {
     this.dials = kit.dials;
     this.dose = kit.dials.inSteps(host.id, 'dose_g_d', 0, LEAST_DOSE_g_d);
     for (let i = 0; i < DROPS; i += 1) this.drops.push(kit.sheets.bits.image('drop', x, top).setVisible(false));
@@ -59,7 +64,8 @@ class Drip implements Live {
 }
 
 export const drawing: SideDrawing = {
-  place: 'overRim', size: { w: 66, rim: -60, level: -42, floor: 0 },
+  place: 'overRim',
+  size: { w: 66, rim: -60, level: -42, floor: 0 },
   live(kit, box, host) {
     const middle = box.x + box.w / 2;
     const space = { x: middle - 60, y: box.rim - 10, w: 120, h: Math.max(4, host.rim) - box.rim + 20 };

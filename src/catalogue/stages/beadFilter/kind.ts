@@ -3,8 +3,12 @@ import type { KindFacts } from '../../../model/stages/stageKind';
 import { volume } from '../../../model/stages/sizes';
 
 export const kind: KindFacts = {
-  group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0,
+  group: 'catchSolids',
+  controls: ['backwash'],
+  airMax_L_min: 0,
   cautions: ['pressure', 'mains', 'hydrogenSulfide', 'discharge'],
   sizes: { volume_m3: volume(0.05) },
-  closed: true, pressurised: true, cleanedBy: { deed: 'backwash', byItself: false },
+  closed: true,
+  pressurised: true,
+  cleanedBy: { deed: 'backwash', byItself: false },
 };

@@ -49,13 +49,28 @@ function head(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [66, 82], inHand: [74, 130, 30], on: 'block', inlet: 'fitting', raise: closedOver,
+  place: 'loop',
+  widths: [66, 82],
+  inHand: [74, 130, 30],
+  on: 'block',
+  inlet: 'fitting',
+  raise: closedOver,
   support: hullSupport,
-  back: (pen, box) => { pen.path(hullPath(box, 0, DOME), { fill: INK.back }); },
+  back: (pen, box) => {
+    pen.path(hullPath(box, 0, DOME), { fill: INK.back });
+  },
   media: pleats,
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 45, full: true }, hullPath(box, 0, DOME));
-    const specks = new Specks(kit, { id: box.id, x: box.x + 2, w: box.w - 4, floor: box.floor - 12, drift: 0, sink: 5 }, { level: box.rim + HEAD });
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 45, full: true },
+      hullPath(box, 0, DOME),
+    );
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x + 2, w: box.w - 4, floor: box.floor - 12, drift: 0, sink: 5 },
+      { level: box.rim + HEAD },
+    );
     const { x, y, w, h } = core(box);
     kit.studio.show(kit.studio.bake({ x: box.x, y: box.rim, w: box.w, h: box.floor - box.rim }, (pen) => pleats(pen, box)));
     const sides = [x, x + w - w * 0.36].map((at) => new MatDirt(kit, box.id, at, y + 7, w * 0.36, h - 14, true));

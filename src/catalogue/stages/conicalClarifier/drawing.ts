@@ -28,14 +28,26 @@ function fittings(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [104, 130], inHand: [112, 200, 20], on: 'legs', inlet: 'side',
+  place: 'loop',
+  widths: [104, 130],
+  inHand: [112, 200, 20],
+  on: 'legs',
+  inlet: 'side',
   support: coneSupport,
   back(pen, box) {
     pen.path(inside(box, box.rim), { fill: INK.back });
   },
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: box.level, floor: box.floor, seed: 10, sign: box.w * 0.56 }, inside(box, box.level));
-    const specks = new Specks(kit, { id: box.id, x: box.x + BAFFLE + 6, w: box.w - BAFFLE - LIP - 8, floor: shoulder(box) + 12, drift: 8, sink: 10 }, water);
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: box.level, floor: box.floor, seed: 10, sign: box.w * 0.56 },
+      inside(box, box.level),
+    );
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x + BAFFLE + 6, w: box.w - BAFFLE - LIP - 8, floor: shoulder(box) + 12, drift: 8, sink: 10 },
+      water,
+    );
     const sludge = new Sludge(kit, coneBed(box));
     return [water, specks, sludge, new SludgeGas(kit, box.id, middle(box), box.w * 0.26, sludge, water)];
   },

@@ -15,20 +15,35 @@ function media(pen: Pen, box: StageBox): void {
   const fill = box.spec.media_m3 ?? 0;
   const volume = box.spec.volume_m3 ?? 0;
   const share = volume > 0 ? Math.min(1, fill / volume) : 0;
-  if (share > 0) carriers(pen, box.x + 4, box.level + 12, box.w - 8, box.floor - box.level - 34, Math.max(6, Math.round(FULL_OF_MEDIA * share)), 6);
+  if (share > 0)
+    carriers(pen, box.x + 4, box.level + 12, box.w - 8, box.floor - box.level - 34, Math.max(6, Math.round(FULL_OF_MEDIA * share)), 6);
   for (const x of stones(box)) stone(pen, x, box.floor - 9, Math.min(46, box.w * 0.3));
 }
 
 const stones = (box: StageBox): number[] => [box.x + box.w * 0.27, box.x + box.w * 0.73];
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [118, 158], inHand: [146, 160, 26], on: 'block', inlet: 'side', over: 62,
+  place: 'loop',
+  widths: [118, 158],
+  inHand: [146, 160, 26],
+  on: 'block',
+  inlet: 'side',
+  over: 62,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },
   media,
   live(kit, box) {
-    const water = new StraightWater(kit, { id: box.id, x: box.x, w: box.w, rim: box.rim, level: box.level, floor: box.floor, seed: 15, sign: box.w * 0.5 });
+    const water = new StraightWater(kit, {
+      id: box.id,
+      x: box.x,
+      w: box.w,
+      rim: box.rim,
+      level: box.level,
+      floor: box.floor,
+      seed: 15,
+      sign: box.w * 0.5,
+    });
     kit.studio.show(kit.studio.bake({ x: box.x, y: box.level + 4, w: box.w, h: box.floor - box.level - 2 }, (pen) => media(pen, box)));
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w, floor: box.floor, drift: 9, sink: 0 }, water);
     const columns = stones(box).map((x) => ({ x, spread: box.w * 0.19, bottom: box.floor - 14 }));

@@ -21,7 +21,11 @@ const WASH_FROM = 0.25;
 const WASH_SHOWN_h = 1;
 const DIRT_STEPS = 12;
 
-interface Drum { x: number; y: number; r: number }
+interface Drum {
+  x: number;
+  y: number;
+  r: number;
+}
 const drumOf = (box: StageBox): Drum => {
   const r = Math.min(box.w * 0.4, (box.floor - box.rim) * 0.47);
   return { x: box.x + box.w / 2, y: Math.max(box.rim + r * 0.75, box.floor - r - 14), r };
@@ -57,8 +61,15 @@ function trough(pen: Pen, box: StageBox): void {
   const { x, y, r } = drumOf(box);
   const top = y - r * 0.42;
   const half = r * 0.5;
-  pen.path(`M${x - half} ${top}L${x - half * 0.45} ${top + 15}H${x + half * 0.45}L${x + half} ${top}`, { fill: INK.wall, ink: INK.ink, width: 2 });
-  pen.path(`M${x - half * 0.7} ${top + 7}H${x + half * 0.7}L${x + half * 0.45} ${top + 14}H${x - half * 0.45}Z`, { fill: INK.sludge, alpha: 0.8 });
+  pen.path(`M${x - half} ${top}L${x - half * 0.45} ${top + 15}H${x + half * 0.45}L${x + half} ${top}`, {
+    fill: INK.wall,
+    ink: INK.ink,
+    width: 2,
+  });
+  pen.path(`M${x - half * 0.7} ${top + 7}H${x + half * 0.7}L${x + half * 0.45} ${top + 14}H${x - half * 0.45}Z`, {
+    fill: INK.sludge,
+    alpha: 0.8,
+  });
   pen.circle(x, top + 10, 4.4, { fill: INK.pump, ink: INK.ink, width: 1.6 });
 }
 
@@ -75,17 +86,34 @@ class Screen implements Live {
   private flows = false;
   private turn = 0;
 
-  constructor(kit: Kit, private readonly box: StageBox) {
+  constructor(
+    kit: Kit,
+    private readonly box: StageBox,
+  ) {
     this.dials = kit.dials;
     this.clog = kit.dials.want(box.id, 'clog', 0);
     this.covered = kit.dials.step(this.clog, 1 / DIRT_STEPS);
     this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
     const { x, y, r } = drumOf(box);
-    this.dirt = new Stepped(kit.studio, { x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 }, (pen, step) => this.paint(pen, step / DIRT_STEPS));
-    this.drum = kit.studio.show(kit.studio.bake({ x: -r - 2, y: -r - 2, w: 2 * r + 4, h: 2 * r + 4 }, (pen) => drum(pen, r))).setOrigin(0.5, 0.5).setPosition(x, y);
-    this.spray = kit.studio.show(kit.studio.bake({ x: x - 40, y: y - r - 8, w: 80, h: r * 0.7 + 8 }, (pen) => {
-      for (const dx of [-20, 0, 20]) pen.path(`M${x + dx} ${y - r - 5}l-5 ${r * 0.5}M${x + dx} ${y - r - 5}v${r * 0.55}M${x + dx} ${y - r - 5}l5 ${r * 0.5}`, { ink: '#fff', width: 2.4, dash: [7, 4] });
-    })).setVisible(false);
+    this.dirt = new Stepped(kit.studio, { x: x - r - 6, y: y - r - 6, w: 2 * r + 12, h: 2 * r + 12 }, (pen, step) =>
+      this.paint(pen, step / DIRT_STEPS),
+    );
+    this.drum = kit.studio
+      .show(kit.studio.bake({ x: -r - 2, y: -r - 2, w: 2 * r + 4, h: 2 * r + 4 }, (pen) => drum(pen, r)))
+      .setOrigin(0.5, 0.5)
+      .setPosition(x, y);
+    this.spray = kit.studio
+      .show(
+        kit.studio.bake({ x: x - 40, y: y - r - 8, w: 80, h: r * 0.7 + 8 }, (pen) => {
+          for (const dx of [-20, 0, 20])
+            pen.path(`M${x + dx} ${y - r - 5}l-5 ${r * 0.5}M${x + dx} ${y - r - 5}v${r * 0.55}M${x + dx} ${y - r - 5}l5 ${r * 0.5}`, {
+              ink: '#fff',
+              width: 2.4,
+              dash: [7, 4],
+            });
+        }),
+      )
+      .setVisible(false);
   }
 
   update(moment: Moment): void {
@@ -100,7 +128,10 @@ class Screen implements Live {
 
   private look(moment: Moment): void {
     this.flows = this.dials.at[this.flow] > 0;
-    this.washes = this.flows && moment.view !== null && (this.dials.at[this.clog] > WASH_FROM || lately(moment.view, 'backwashed', this.box.id, moment, WASH_SHOWN_h) > 0);
+    this.washes =
+      this.flows
+      && moment.view !== null
+      && (this.dials.at[this.clog] > WASH_FROM || lately(moment.view, 'backwashed', this.box.id, moment, WASH_SHOWN_h) > 0);
   }
 
   private paint(pen: Pen, share: number): void {
@@ -116,7 +147,11 @@ class Screen implements Live {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [112, 132], inHand: [124, 110, 50], on: 'block', inlet: 'side',
+  place: 'loop',
+  widths: [112, 132],
+  inHand: [124, 110, 50],
+  on: 'block',
+  inlet: 'side',
   tagY: (box) => box.floor + 6,
   support(pen, box) {
     block(pen, box.x - 12, box.floor + WALL, box.w + 24, -box.floor - WALL);
@@ -126,7 +161,16 @@ export const drawing: StageDrawing = {
     pen.at(x, y, () => drum(pen, r));
   },
   live(kit, box) {
-    const water = new StraightWater(kit, { id: box.id, x: box.x, w: box.w, rim: box.rim, level: box.level, floor: box.floor, seed: 19, sign: box.w * 0.88 });
+    const water = new StraightWater(kit, {
+      id: box.id,
+      x: box.x,
+      w: box.w,
+      rim: box.rim,
+      level: box.level,
+      floor: box.floor,
+      seed: 19,
+      sign: box.w * 0.88,
+    });
     const { x, r } = drumOf(box);
     const screen = new Screen(kit, box);
     const specks = new Specks(kit, { id: box.id, x: x - r * 0.7, w: r * 1.4, floor: box.floor - 16, drift: 3, sink: 2 }, water);

@@ -3,7 +3,9 @@ import type { KindFacts } from '../../../model/stages/stageKind';
 import { volume } from '../../../model/stages/sizes';
 
 export const kind: KindFacts = {
-  group: 'catchSolids', controls: ['backwash'], airMax_L_min: 0,
+  group: 'catchSolids',
+  controls: ['backwash'],
+  airMax_L_min: 0,
   cautions: ['mains', 'openWater', 'discharge', 'hydrogenSulfide'],
   sizes: { volume_m3: volume(0.05), mesh_um: { from: 10, to: 1000, unit: 'µm', usual: 60 } },
   cleanedBy: { deed: 'backwash', byItself: true },

@@ -33,9 +33,29 @@ function media(pen: Pen, box: StageBox): void {
 
 function parts(kit: Kit, box: StageBox): Live[] {
   const inner = box.w - CHANNEL;
-  const over = new StraightWater(kit, { id: box.id, x: box.x, w: inner, rim: box.rim, level: box.level, floor: box.floor, seed: 12, sign: inner * 0.7 });
-  const channel = new StraightWater(kit, { id: box.id, x: box.x + inner, w: CHANNEL, rim: box.rim, level: box.level, floor: box.floor, seed: 13, behind: true });
-  kit.studio.show(kit.studio.bake({ x: box.x, y: matTop(box) - 3, w: box.w - CHANNEL, h: box.floor - matTop(box) }, (pen) => media(pen, box)));
+  const over = new StraightWater(kit, {
+    id: box.id,
+    x: box.x,
+    w: inner,
+    rim: box.rim,
+    level: box.level,
+    floor: box.floor,
+    seed: 12,
+    sign: inner * 0.7,
+  });
+  const channel = new StraightWater(kit, {
+    id: box.id,
+    x: box.x + inner,
+    w: CHANNEL,
+    rim: box.rim,
+    level: box.level,
+    floor: box.floor,
+    seed: 13,
+    behind: true,
+  });
+  kit.studio.show(
+    kit.studio.bake({ x: box.x, y: matTop(box) - 3, w: box.w - CHANNEL, h: box.floor - matTop(box) }, (pen) => media(pen, box)),
+  );
   const dirt = new MatDirt(kit, box.id, box.x + 2, matTop(box), inner - 4, matHeight(box));
   const specks = new Specks(kit, { id: box.id, x: box.x, w: inner, floor: matTop(box) + 4, drift: 4, sink: 4 }, over);
   const gas = new SludgeGas(kit, box.id, box.x + inner / 2, inner * 0.3, { top: matTop(box) }, over);
@@ -43,7 +63,11 @@ function parts(kit: Kit, box: StageBox): Live[] {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [100, 120], inHand: [112, 168, 24], on: 'block', inlet: 'side',
+  place: 'loop',
+  widths: [100, 120],
+  inHand: [112, 168, 24],
+  on: 'block',
+  inlet: 'side',
   support(pen, box) {
     block(pen, box.x - 12, box.floor + WALL, box.w + 24, -box.floor - WALL);
   },

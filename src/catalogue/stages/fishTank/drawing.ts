@@ -20,17 +20,35 @@ function sleeve(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [210, 300], inHand: [240, 200, 24], on: 'block', inlet: 'side', lives: 'fish', fitting: SLEEVE,
+  place: 'loop',
+  widths: [210, 300],
+  inHand: [240, 200, 24],
+  on: 'block',
+  inlet: 'side',
+  lives: 'fish',
+  fitting: SLEEVE,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },
   live(kit, box) {
-    const water = new StraightWater(kit, { id: box.id, x: box.x, w: box.w, rim: box.rim, level: box.level, floor: box.floor, seed: 7, sign: box.w * 0.66 });
+    const water = new StraightWater(kit, {
+      id: box.id,
+      x: box.x,
+      w: box.w,
+      rim: box.rim,
+      level: box.level,
+      floor: box.floor,
+      seed: 7,
+      sign: box.w * 0.66,
+    });
     const sludge = new Sludge(kit, flatBed(box.id, box.x, box.w - SLEEVE, box.floor, 34));
     const stones = [0.3, 0.62].map((u) => ({ x: box.x + (box.w - SLEEVE) * u, spread: 16, bottom: box.floor - 10 }));
-    if (kit.aerated.has(box.id)) kit.studio.show(kit.studio.bake({ x: box.x, y: box.floor - 14, w: box.w - SLEEVE, h: 14 }, (pen) => {
-      for (const one of stones) stone(pen, one.x, box.floor - 6, 40);
-    }));
+    if (kit.aerated.has(box.id))
+      kit.studio.show(
+        kit.studio.bake({ x: box.x, y: box.floor - 14, w: box.w - SLEEVE, h: 14 }, (pen) => {
+          for (const one of stones) stone(pen, one.x, box.floor - 6, 40);
+        }),
+      );
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w - SLEEVE, floor: box.floor, drift: 5, sink: 2 }, water);
     const bubbles = new AirBubbles(kit, box.id, stones, water);
     const school = kit.school({ id: box.id, x: box.x + 2, w: box.w - SLEEVE - 4, floor: box.floor }, water);

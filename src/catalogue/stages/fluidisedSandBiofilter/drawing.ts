@@ -1,4 +1,5 @@
-// Fluidised-sand biofilter: a tall housing; water goes down a pipe to arms at the foot and lifts the sand, whose sharp upper edge rises with the flow.
+// Fluidised-sand biofilter: a tall housing; water goes down a pipe to arms at the foot and lifts the sand, whose sharp upper edge rises
+// with the flow.
 import type { StageBox } from '../../../page/picture/kit/boxes';
 import { scatter } from '../../../page/picture/kit/curves';
 import type { Dials } from '../../../page/picture/kit/dials';
@@ -17,7 +18,10 @@ import { ShapedWater } from '../../../page/picture/kit/water';
 /** Share of the housing that sand at rest fills, and the most that it is lifted to. */
 const AT_REST = 0.4;
 const LIFTED = 0.86;
-/** Flow over the volume of sand at rest, 1/d, at which it begins to lift and at which it stands twice as high; only the drawing depends on them. */
+/**
+ * Flow over the volume of sand at rest, 1/d, at which it begins to lift and at which it stands twice as high; only the drawing depends on
+ * them.
+ */
 const LIFTS_per_d = 430;
 const TWICE_per_d = 2300;
 /** Sand of a plan that leaves it out, m³, as the catalogue takes it. */
@@ -34,7 +38,7 @@ const within = (box: StageBox): number => box.floor - box.rim - 6;
 function stepAt(box: StageBox, flow_m3_d: number): number {
   const rate = flow_m3_d / ((box.spec.media_m3 ?? USUAL_m3) * (box.spec.count ?? 1));
   const lift = AT_REST * Math.max(0, (rate - LIFTS_per_d) / (TWICE_per_d - LIFTS_per_d));
-  return Math.round((Math.min(1, lift / (LIFTED - AT_REST))) * STEPS);
+  return Math.round(Math.min(1, lift / (LIFTED - AT_REST)) * STEPS);
 }
 
 const topAt = (box: StageBox, step: number): number => box.floor - within(box) * (AT_REST + ((LIFTED - AT_REST) * step) / STEPS);
@@ -50,7 +54,9 @@ function sand(pen: Pen, box: StageBox, step: number): void {
     for (let i = 0; i < count; i += 1) {
       // denser towards the foot, as it is in a lifted bed
       const down = 1 - (1 - random()) ** (1 + step / STEPS);
-      pen.circle(box.x + random() * box.w, top + 3 + down * (high - 4), 1.1 + random() * 0.8, { fill: random() > 0.35 ? '#A07F3C' : '#FBF0CF' });
+      pen.circle(box.x + random() * box.w, top + 3 + down * (high - 4), 1.1 + random() * 0.8, {
+        fill: random() > 0.35 ? '#A07F3C' : '#FBF0CF',
+      });
     }
     pen.path(`M${box.x} ${top}q${box.w * 0.25} ${step === 0 ? 0 : 4} ${box.w * 0.5} 0t${box.w * 0.5} 0`, { ink: '#7A5B2C', width: 1.8 });
   });
@@ -81,7 +87,9 @@ class Sand implements Live {
     let most = 0;
     while (stepAt(box, most * 10 * FLOW_STEP_m3_d) < STEPS) most += 1;
     this.heights = Uint8Array.from({ length: most + 1 }, (_, step) => stepAt(box, step * 10 * FLOW_STEP_m3_d));
-    this.picture = new Stepped(kit.studio, { x: box.x - 2, y: box.rim, w: box.w + 4, h: box.floor - box.rim + 2 }, (pen, step) => sand(pen, box, step));
+    this.picture = new Stepped(kit.studio, { x: box.x - 2, y: box.rim, w: box.w + 4, h: box.floor - box.rim + 2 }, (pen, step) =>
+      sand(pen, box, step),
+    );
   }
 
   update(): void {
@@ -92,7 +100,12 @@ class Sand implements Live {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [78, 96], inHand: [86, 200, 30], on: 'block', inlet: 'fitting', raise: closedOver,
+  place: 'loop',
+  widths: [78, 96],
+  inHand: [86, 200, 30],
+  on: 'block',
+  inlet: 'fitting',
+  raise: closedOver,
   support: hullSupport,
   back(pen, box) {
     pen.path(hullPath(box), { fill: INK.back });
@@ -102,10 +115,18 @@ export const drawing: StageDrawing = {
     arms(pen, box);
   },
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 67, full: true }, hullPath(box));
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 67, full: true },
+      hullPath(box),
+    );
     const bed = new Sand(kit, box);
     kit.studio.show(kit.studio.bake({ x: box.x - 8, y: box.rim, w: box.w + 16, h: box.floor - box.rim }, (pen) => arms(pen, box)));
-    return [water, bed, new Specks(kit, { id: box.id, x: box.x + 20, w: box.w - 26, floor: topAt(box, STEPS), drift: 2, sink: -6 }, { level: box.rim + 14 })];
+    return [
+      water,
+      bed,
+      new Specks(kit, { id: box.id, x: box.x + 20, w: box.w - 26, floor: topAt(box, STEPS), drift: 2, sink: -6 }, { level: box.rim + 14 }),
+    ];
   },
   front(pen, box) {
     hullShell(pen, box, '#CFE0E2');

@@ -48,7 +48,14 @@ function siphon(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [230, 380], inHand: [280, 62, 18], on: 'table', inlet: 'side', lives: 'plants', fitting: SIPHON, over: 10,
+  place: 'loop',
+  widths: [230, 380],
+  inHand: [280, 62, 18],
+  on: 'table',
+  inlet: 'side',
+  lives: 'plants',
+  fitting: SIPHON,
+  over: 10,
   support(pen, box) {
     const y = box.floor + WALL;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);
@@ -61,7 +68,12 @@ export const drawing: StageDrawing = {
     const dirt = new MatDirt(kit, id, x + 2, gravelTop(box) + 4, gravelWidth(box) - 6, floor - gravelTop(box) - 8, true);
     const specks = new Specks(kit, { id, x: x + gravelWidth(box), w: SIPHON, floor, drift: 0, sink: 3 }, water);
     const places = plantsAlong(box);
-    const crop = kit.crop(id, places, { scale: Math.min(0.92, gravelWidth(box) / places.length / 68), depth: floor - gravelTop(box), wide: 1 }, () => undefined);
+    const crop = kit.crop(
+      id,
+      places,
+      { scale: Math.min(0.92, gravelWidth(box) / places.length / 68), depth: floor - gravelTop(box), wide: 1 },
+      () => undefined,
+    );
     return [water, dirt, specks, crop];
   },
   front(pen, box) {

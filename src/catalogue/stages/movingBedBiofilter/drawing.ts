@@ -22,7 +22,8 @@ const CARRIER = 13;
 const SCREEN = 16;
 
 const stonesOf = (box: StageBox): number[] => [box.x + box.w * 0.3, box.x + box.w * 0.62];
-const count = (box: StageBox): number => Math.max(14, Math.round(MOST * Math.min(1, (box.spec.media_m3 ?? 0.12) / Math.max(0.01, box.spec.volume_m3 ?? 0.3) / FULLEST)));
+const count = (box: StageBox): number =>
+  Math.max(14, Math.round(MOST * Math.min(1, (box.spec.media_m3 ?? 0.12) / Math.max(0.01, box.spec.volume_m3 ?? 0.3) / FULLEST)));
 
 /** Carriers on two rolls that turn against each other, up in the middle and down at the walls. */
 class Tumbling implements Live {
@@ -34,7 +35,12 @@ class Tumbling implements Live {
   private stirred = NaN;
   private angle = 0;
 
-  constructor(kit: Kit, private readonly box: StageBox, private readonly water: StraightWater, private readonly w: number) {
+  constructor(
+    kit: Kit,
+    private readonly box: StageBox,
+    private readonly water: StraightWater,
+    private readonly w: number,
+  ) {
     this.dials = kit.dials;
     this.air = kit.dials.want(box.id, 'air_L_min', 0);
     const random = scatter(61);
@@ -77,7 +83,12 @@ function outlet(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [124, 164], inHand: [146, 160, 26], on: 'block', inlet: 'side', over: 62,
+  place: 'loop',
+  widths: [124, 164],
+  inHand: [146, 160, 26],
+  on: 'block',
+  inlet: 'side',
+  over: 62,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },
@@ -87,13 +98,29 @@ export const drawing: StageDrawing = {
     outlet(pen, box);
   },
   live(kit, box) {
-    const water = new StraightWater(kit, { id: box.id, x: box.x, w: box.w, rim: box.rim, level: box.level, floor: box.floor, seed: 16, sign: box.w * 0.5 });
-    kit.studio.show(kit.studio.bake({ x: box.x, y: box.rim, w: box.w, h: box.floor - box.rim }, (pen) => {
-      for (const x of stonesOf(box)) stone(pen, x, box.floor - 8, 40);
-      outlet(pen, box);
-    }));
+    const water = new StraightWater(kit, {
+      id: box.id,
+      x: box.x,
+      w: box.w,
+      rim: box.rim,
+      level: box.level,
+      floor: box.floor,
+      seed: 16,
+      sign: box.w * 0.5,
+    });
+    kit.studio.show(
+      kit.studio.bake({ x: box.x, y: box.rim, w: box.w, h: box.floor - box.rim }, (pen) => {
+        for (const x of stonesOf(box)) stone(pen, x, box.floor - 8, 40);
+        outlet(pen, box);
+      }),
+    );
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w - SCREEN, floor: box.floor, drift: 14, sink: 0 }, water);
-    const bubbles = new AirBubbles(kit, box.id, stonesOf(box).map((x) => ({ x, spread: box.w * 0.14, bottom: box.floor - 14 })), water);
+    const bubbles = new AirBubbles(
+      kit,
+      box.id,
+      stonesOf(box).map((x) => ({ x, spread: box.w * 0.14, bottom: box.floor - 14 })),
+      water,
+    );
     const tumbling = new Tumbling(kit, box, water, box.w - SCREEN - 2);
     return [water, specks, bubbles, tumbling, new Stripping(kit, box.id, box.x + box.w / 2, box.rim)];
   },

@@ -8,7 +8,7 @@ import type { Kit, StageDrawing } from '../../../page/picture/kit/kit';
 import type { StageBox } from '../../../page/picture/kit/boxes';
 import type { Live, Moment } from '../../../page/picture/kit/moment';
 import { Specks } from '../../../page/picture/kit/solids';
-import { BandColour } from '../../../page/picture/kit/water';
+import { BandColour } from '../../../page/picture/kit/bandColour';
 import { dashSpeed } from '../../../page/picture/kit/flow';
 import type { Image } from '../../../page/picture/kit/studio';
 
@@ -39,8 +39,13 @@ function filmPath(box: StageBox, from: number, to: number): string {
 
 /** Inside of the channel, dim under its cover. */
 function hollow(pen: Pen, box: StageBox): void {
-  pen.path(`M${box.x} ${cover(box, 0)}L${box.x + box.w} ${cover(box, 1)}V${bottom(box, 1)}L${box.x} ${bottom(box, 0)}Z`, { fill: '#E4E6DC' });
-  pen.path(`M${box.x} ${cover(box, 0)}L${box.x + box.w} ${cover(box, 1)}v10L${box.x} ${cover(box, 0) + 10}Z`, { fill: '#5B5A4A', alpha: 0.14 });
+  pen.path(`M${box.x} ${cover(box, 0)}L${box.x + box.w} ${cover(box, 1)}V${bottom(box, 1)}L${box.x} ${bottom(box, 0)}Z`, {
+    fill: '#E4E6DC',
+  });
+  pen.path(`M${box.x} ${cover(box, 0)}L${box.x + box.w} ${cover(box, 1)}v10L${box.x} ${cover(box, 0) + 10}Z`, {
+    fill: '#5B5A4A',
+    alpha: 0.14,
+  });
 }
 
 /** The film: two pieces that blend from the inlet to the outlet, with strokes that run down the slope. */
@@ -54,7 +59,10 @@ class Film implements Live {
   private offset = 0;
   private flowing: boolean | null = null;
 
-  constructor(kit: Kit, private readonly box: StageBox) {
+  constructor(
+    kit: Kit,
+    private readonly box: StageBox,
+  ) {
     this.dials = kit.dials;
     this.flow = kit.dials.want(box.id, 'flow_m3_d', 0);
     for (let i = 0; i < 3; i += 1) this.bands.push(kit.dials.water(box.id, i));
@@ -63,10 +71,16 @@ class Film implements Live {
       return kit.studio.show(kit.studio.bake(space, (pen) => pen.path(filmPath(box, from, from + 0.5), { fill: '#fff' })));
     });
     this.paint();
-    kit.studio.show(kit.studio.bake({ x: box.x, y: bottom(box, 0) - FILM - 4, w: box.w, h: FILM + SLOPE + 8 }, (pen) => {
-      pen.path(`M${box.x} ${bottom(box, 0) - FILM + 2.2}L${box.x + box.w} ${bottom(box, 1) - FILM + 2.2}`, { ink: '#fff', width: 2.4, alpha: 0.9 });
-      pen.path(`M${box.x} ${bottom(box, 0) - FILM}L${box.x + box.w} ${bottom(box, 1) - FILM}`, { ink: INK.ink, width: 1.5 });
-    }));
+    kit.studio.show(
+      kit.studio.bake({ x: box.x, y: bottom(box, 0) - FILM - 4, w: box.w, h: FILM + SLOPE + 8 }, (pen) => {
+        pen.path(`M${box.x} ${bottom(box, 0) - FILM + 2.2}L${box.x + box.w} ${bottom(box, 1) - FILM + 2.2}`, {
+          ink: '#fff',
+          width: 2.4,
+          alpha: 0.9,
+        });
+        pen.path(`M${box.x} ${bottom(box, 0) - FILM}L${box.x + box.w} ${bottom(box, 1) - FILM}`, { ink: INK.ink, width: 1.5 });
+      }),
+    );
     const turn = Math.atan2(SLOPE, box.w);
     for (let i = 0; i < DASHES; i += 1) this.dashes.push(kit.sheets.bits.image('film dash').setRotation(turn).setVisible(false));
   }
@@ -105,13 +119,23 @@ function lid(pen: Pen, box: StageBox): void {
   for (const end of [...places.map((place) => place.x), null]) {
     const to = end === null ? box.x + box.w + 7 : end - half;
     const [a, b] = [(from - box.x) / box.w, (to - box.x) / box.w];
-    pen.path(`M${from} ${cover(box, a) - 6}L${to} ${cover(box, b) - 6}V${cover(box, b)}L${from} ${cover(box, a)}Z`, { fill: INK.white, ink: INK.ink, width: 2 });
+    pen.path(`M${from} ${cover(box, a) - 6}L${to} ${cover(box, b) - 6}V${cover(box, b)}L${from} ${cover(box, a)}Z`, {
+      fill: INK.white,
+      ink: INK.ink,
+      width: 2,
+    });
     if (end !== null) from = end + half;
   }
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [260, 440], inHand: [300, 26, 34], on: 'table', inlet: 'side', lives: 'plants', over: 0,
+  place: 'loop',
+  widths: [260, 440],
+  inHand: [300, 26, 34],
+  on: 'table',
+  inlet: 'side',
+  lives: 'plants',
+  over: 0,
   raise(box) {
     box.rim = box.level - CHANNEL_OVER;
     box.floor = box.level + CHANNEL_UNDER;
@@ -125,11 +149,20 @@ export const drawing: StageDrawing = {
   media: lid,
   live(kit, box) {
     const film = new Film(kit, box);
-    const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w, floor: box.level + CHANNEL_UNDER - FLOOR, drift: 16, sink: 0 }, { level: bottom(box, 0.5) - 22 });
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x, w: box.w, floor: box.level + CHANNEL_UNDER - FLOOR, drift: 16, sink: 0 },
+      { level: bottom(box, 0.5) - 22 },
+    );
     const places = plantsAlong(box);
-    const crop = kit.crop(box.id, places, { scale: Math.min(0.86, box.w / places.length / 70), depth: bottom(box, 0) - cover(box, 0) - 3, wide: 1.5 }, () => {
-      kit.studio.show(kit.studio.bake({ x: box.x - 10, y: box.rim, w: box.w + 20, h: CHANNEL_OVER + SLOPE }, (pen) => lid(pen, box)));
-    });
+    const crop = kit.crop(
+      box.id,
+      places,
+      { scale: Math.min(0.86, box.w / places.length / 70), depth: bottom(box, 0) - cover(box, 0) - 3, wide: 1.5 },
+      () => {
+        kit.studio.show(kit.studio.bake({ x: box.x - 10, y: box.rim, w: box.w + 20, h: CHANNEL_OVER + SLOPE }, (pen) => lid(pen, box)));
+      },
+    );
     return [film, specks, crop];
   },
   front(pen, box) {
@@ -139,7 +172,11 @@ export const drawing: StageDrawing = {
     pen.hatch(d, x - 8, box.rim, box.w + 16, box.floor - box.rim + 8, 7, 0.42);
     pen.path(d, { ink: INK.ink, width: 2.4 });
     // wedges that give it its slope
-    pen.path(`M${x - 4} ${bottom(box, 0) + FLOOR + 1}L${r} ${bottom(box, 1) + FLOOR + 1}V${box.floor + 5}H${x - 4}Z`, { fill: INK.wood, ink: INK.ink, width: 1.6 });
+    pen.path(`M${x - 4} ${bottom(box, 0) + FLOOR + 1}L${r} ${bottom(box, 1) + FLOOR + 1}V${box.floor + 5}H${x - 4}Z`, {
+      fill: INK.wood,
+      ink: INK.ink,
+      width: 1.6,
+    });
   },
   waterPath: (box) => filmPath(box, 0, 1),
 };

@@ -7,7 +7,11 @@ import { ShapedWater } from '../../../page/picture/kit/water';
 import { coneBed, coneFront, coneSupport, inside, middle, shoulder } from '../../../page/picture/kit/coneVessel';
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [100, 122], inHand: [112, 190, 20], on: 'legs', inlet: 'well',
+  place: 'loop',
+  widths: [100, 122],
+  inHand: [112, 190, 20],
+  on: 'legs',
+  inlet: 'well',
   tagY: (box) => box.level + (box.floor - box.level) * 0.4,
   support: coneSupport,
   back(pen, box) {

@@ -26,7 +26,13 @@ function rafts(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [250, 420], inHand: [300, 66, 16], on: 'table', inlet: 'side', lives: 'plants', over: 10,
+  place: 'loop',
+  widths: [250, 420],
+  inHand: [300, 66, 16],
+  on: 'table',
+  inlet: 'side',
+  lives: 'plants',
+  over: 10,
   support(pen, box) {
     const y = box.floor + WALL;
     if (-y > 24) table(pen, box.x - 10, y, box.w + 20, box.w > 320 ? 4 : 3);
@@ -36,10 +42,17 @@ export const drawing: StageDrawing = {
     const water = new StraightWater(kit, { id: box.id, x: box.x, w: box.w, rim: box.rim, level: box.level, floor: box.floor, seed: 21 }, 3);
     const sludge = new Sludge(kit, flatBed(box.id, box.x, box.w, box.floor, Math.min(26, (box.floor - box.level) * 0.4)));
     const count = plantsDrawn(box.w);
-    const stones = Array.from({ length: 3 }, (_, i) => ({ x: box.x + (box.w * Math.round((count * (i + 0.5)) / 3)) / count, spread: 10, bottom: box.floor - 9 }));
-    if (kit.aerated.has(box.id)) kit.studio.show(kit.studio.bake({ x: box.x, y: box.floor - 14, w: box.w, h: 14 }, (pen) => {
-      for (const one of stones) stone(pen, one.x, box.floor - 6, 30);
+    const stones = Array.from({ length: 3 }, (_, i) => ({
+      x: box.x + (box.w * Math.round((count * (i + 0.5)) / 3)) / count,
+      spread: 10,
+      bottom: box.floor - 9,
     }));
+    if (kit.aerated.has(box.id))
+      kit.studio.show(
+        kit.studio.bake({ x: box.x, y: box.floor - 14, w: box.w, h: 14 }, (pen) => {
+          for (const one of stones) stone(pen, one.x, box.floor - 6, 30);
+        }),
+      );
     const specks = new Specks(kit, { id: box.id, x: box.x, w: box.w, floor: box.floor, drift: 12, sink: 1.5 }, water);
     const bubbles = new AirBubbles(kit, box.id, stones, water);
     const places = Array.from({ length: count }, (_, i) => {

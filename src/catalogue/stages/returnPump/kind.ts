@@ -2,7 +2,9 @@
 import type { KindFacts } from '../../../model/stages/stageKind';
 
 export const kind: KindFacts = {
-  group: 'moveWater', controls: ['pump'], airMax_L_min: 0,
+  group: 'moveWater',
+  controls: ['pump'],
+  airMax_L_min: 0,
   cautions: ['mains'],
   sizes: { flow_m3_h: { from: 0, to: 1000, unit: 'm³/h', usual: 1 } },
   pumps: true,

@@ -1,4 +1,5 @@
-// Sand filter: water is pressed down through sand on gravel in a closed hull and gathered by slotted arms; a valve head turns it round to wash.
+// Sand filter: water is pressed down through sand on gravel in a closed hull and gathered by slotted arms; a valve head turns it round to
+// wash.
 import { INK } from '../../../page/picture/kit/palette';
 import { arrowHead, pebbles } from '../../../page/picture/kit/parts';
 import type { Pen } from '../../../page/picture/kit/pen';
@@ -20,7 +21,10 @@ function bed(pen: Pen, box: StageBox): void {
   pen.within(hullPath(box), () => {
     pen.rect(box.x, top, box.w, foot - top + 4, { fill: '#EBD9A4' });
     const grains = (box.w * (foot - top)) / 16;
-    for (let i = 0; i < grains; i += 1) pen.circle(box.x + random() * box.w, top + random() * (foot - top), 0.7 + random() * 0.7, { fill: random() > 0.5 ? '#B99A4B' : '#FFF6D8' });
+    for (let i = 0; i < grains; i += 1)
+      pen.circle(box.x + random() * box.w, top + random() * (foot - top), 0.7 + random() * 0.7, {
+        fill: random() > 0.5 ? '#B99A4B' : '#FFF6D8',
+      });
     pen.path(`M${box.x} ${top}q${box.w * 0.25} 5 ${box.w * 0.5} 1t${box.w * 0.5} -1`, { ink: INK.ink, width: 1.8 });
     pebbles(pen, box.x + 1, foot, box.w - 2, box.floor - foot + 6, 5, 8.4);
     pen.path(`M${box.x} ${foot}H${box.x + box.w}`, { ink: INK.ink, width: 1.4 });
@@ -47,14 +51,29 @@ function head(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [86, 104], inHand: [94, 160, 30], on: 'block', inlet: 'fitting', raise: closedOver,
+  place: 'loop',
+  widths: [86, 104],
+  inHand: [94, 160, 30],
+  on: 'block',
+  inlet: 'fitting',
+  raise: closedOver,
   support: hullSupport,
-  back: (pen, box) => { pen.path(hullPath(box), { fill: INK.back }); },
+  back: (pen, box) => {
+    pen.path(hullPath(box), { fill: INK.back });
+  },
   media: bed,
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 43, full: true }, hullPath(box));
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: box.rim + 6, floor: box.floor, seed: 43, full: true },
+      hullPath(box),
+    );
     kit.studio.show(kit.studio.bake({ x: box.x, y: box.rim, w: box.w, h: box.floor - box.rim }, (pen) => bed(pen, box)));
-    const specks = new Specks(kit, { id: box.id, x: box.x + 6, w: box.w - 12, floor: sandTop(box), drift: 2, sink: 8 }, { level: box.rim + 26 });
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x + 6, w: box.w - 12, floor: sandTop(box), drift: 2, sink: 8 },
+      { level: box.rim + 26 },
+    );
     const dirt = new MatDirt(kit, box.id, box.x + 3, sandTop(box), box.w - 6, (gravelTop(box) - sandTop(box)) * 0.62);
     return [water, specks, dirt, new Gauge(kit, box.id, box.x + 12, box.rim - GAUGE - 4)];
   },

@@ -22,7 +22,12 @@ function swirl(pen: Pen, box: StageBox): void {
     pen.path(`M${cx - half} ${at}A${half} ${half * 0.26} 0 0 0 ${cx + half} ${at}`, { ink: INK.white, width: 4.6, alpha: 0.8 });
     pen.path(`M${cx - half} ${at}A${half} ${half * 0.26} 0 0 0 ${cx + half} ${at}`, { ink: INK.ink, width: 1.7, dash: [7, 6] });
     arrowHead(pen, cx + half * 0.72, at + half * 0.19, -0.42, 0.5);
-    pen.path(`M${cx + half} ${at}A${half} ${half * 0.26} 0 0 0 ${cx - half} ${at}`, { ink: INK.ink, width: 1.1, dash: [3, 6], alpha: 0.45 });
+    pen.path(`M${cx + half} ${at}A${half} ${half * 0.26} 0 0 0 ${cx - half} ${at}`, {
+      ink: INK.ink,
+      width: 1.1,
+      dash: [3, 6],
+      alpha: 0.45,
+    });
   });
   // the inlet lies along the back wall: its mouth is an oval, cut slanting
   const x = box.x + 15;
@@ -45,14 +50,26 @@ function standpipe(pen: Pen, box: StageBox): void {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [96, 118], inHand: [104, 176, 20], on: 'legs', inlet: 'side',
+  place: 'loop',
+  widths: [96, 118],
+  inHand: [104, 176, 20],
+  on: 'legs',
+  inlet: 'side',
   support: coneSupport,
   back(pen, box) {
     pen.path(inside(box, box.rim), { fill: INK.back });
   },
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: box.level, floor: box.floor, seed: 6, sign: box.w * 0.8 }, inside(box, box.level));
-    const specks = new Specks(kit, { id: box.id, x: box.x + 4, w: box.w - 8, floor: shoulder(box) + 10, drift: 0, sink: 8, turns: true }, water);
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: box.level, floor: box.floor, seed: 6, sign: box.w * 0.8 },
+      inside(box, box.level),
+    );
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x + 4, w: box.w - 8, floor: shoulder(box) + 10, drift: 0, sink: 8, turns: true },
+      water,
+    );
     const sludge = new Sludge(kit, coneBed(box));
     return [water, specks, sludge, new SludgeGas(kit, box.id, middle(box), box.w * 0.26, sludge, water)];
   },

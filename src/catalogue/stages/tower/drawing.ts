@@ -78,7 +78,10 @@ function bar(pen: Pen, box: StageBox): void {
   for (const x of columns(box)) pen.path(`M${x - 4} ${y + 6}h8v6l-4 5l-4 -5Z`, { fill: INK.steel, ink: INK.ink, width: 1.6 });
 }
 
-/** Solids at which the matting looks full, g/m² of face; only the drawing depends on it. Its face where a plan leaves it out, as the catalogue takes it. */
+/**
+ * Solids at which the matting looks full, g/m² of face; only the drawing depends on it. Its face where a plan leaves it out, as the
+ * catalogue takes it.
+ */
 const FULL_g_m2 = 60;
 const USUAL_m2 = 2;
 
@@ -86,12 +89,21 @@ const USUAL_m2 = 2;
 const dirt = (spec: StageSpec): Load => ({ variable: 'caught_g', full: FULL_g_m2 * (spec.area_m2 ?? USUAL_m2) * (spec.count ?? 1) });
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [190, 290], inHand: [210, 20, 290], on: 'block', inlet: 'bar', lives: 'leaningPlants', over: 22, raise: sprayed, dirt,
+  place: 'loop',
+  widths: [190, 290],
+  inHand: [210, 20, 290],
+  on: 'block',
+  inlet: 'bar',
+  lives: 'leaningPlants',
+  over: 22,
+  raise: sprayed,
+  dirt,
   support(pen, box) {
     block(pen, box.x - 10, box.floor + WALL, box.w + 20, -box.floor - WALL);
   },
   back(pen, box) {
-    for (const x of [box.x - 3, box.x + box.w - 3]) pen.rect(x, box.rim + 4, 6, box.floor - box.rim - 12, { fill: INK.steel, ink: INK.ink, width: 1.8 });
+    for (const x of [box.x - 3, box.x + box.w - 3])
+      pen.rect(x, box.rim + 4, 6, box.floor - box.rim - 12, { fill: INK.steel, ink: INK.ink, width: 1.8 });
     pen.rect(box.x, box.floor - BASIN, box.w, BASIN, { fill: INK.back });
   },
   media: open,
@@ -100,8 +112,18 @@ export const drawing: StageDrawing = {
     const water = new StraightWater(kit, { id, x, w, level: box.level, floor, seed: 29, still: true });
     kit.studio.show(kit.studio.bake({ x, y: box.rim, w, h: floor - box.rim }, (pen) => open(pen, box)));
     const xs = columns(box);
-    const caught = xs.map((at) => new MatDirt(kit, id, at - 11, columnTop(box) + 2, 22, (columnFoot(box) - columnTop(box)) * 0.9, true, dirt(box.spec)));
-    const drips = new Trickle(kit, { id, xs, spread: 1.5, top: barY(box) + 16, bottom: columnTop(box) + 4, speed: 70, drops: 2 * xs.length });
+    const caught = xs.map(
+      (at) => new MatDirt(kit, id, at - 11, columnTop(box) + 2, 22, (columnFoot(box) - columnTop(box)) * 0.9, true, dirt(box.spec)),
+    );
+    const drips = new Trickle(kit, {
+      id,
+      xs,
+      spread: 1.5,
+      top: barY(box) + 16,
+      bottom: columnTop(box) + 4,
+      speed: 70,
+      drops: 2 * xs.length,
+    });
     const film = new Trickle(kit, { id, xs, spread: 7, top: columnTop(box), bottom: columnFoot(box), speed: 40, drops: 12 * xs.length });
     const rain = new Trickle(kit, { id, xs, spread: 8, top: columnFoot(box), bottom: box.level, speed: 80, drops: 2 * xs.length });
     const crop = kit.crop(id, places(box), { scale: 0.42, depth: 40, wide: 0.5 }, () => {

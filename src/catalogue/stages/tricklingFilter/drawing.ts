@@ -54,17 +54,26 @@ function sprayBar(pen: Pen, x: number, y: number, w: number, nozzles: number): v
 /** Openings between basin and packing that air is drawn in by. */
 function shell(pen: Pen, box: StageBox): void {
   const foot = packFoot(box) + 6;
-  for (const [x, side] of [[box.x - WALL, 1], [box.x + box.w, -1]] as const) {
+  for (const [x, side] of [
+    [box.x - WALL, 1],
+    [box.x + box.w, -1],
+  ] as const) {
     const d = `M${x} ${box.rim + 6}h${WALL}V${foot}h${-WALL}Z`;
     pen.path(d, { fill: INK.wall });
     pen.hatch(d, x, box.rim, WALL, foot - box.rim, 7, 0.42);
     pen.path(d, { ink: INK.ink, width: 2.6 });
     pen.rect(x - 3, box.rim + 1, WALL + 6, 7, { fill: INK.wall, ink: INK.ink }, 2);
-    pen.path(`M${x + (side > 0 ? -12 : WALL + 12)} ${foot + 10}h${side * 22}m${side * -6} -4l${side * 6} 4l${side * -6} 4`, { ink: INK.ink, width: 1.6 });
+    pen.path(`M${x + (side > 0 ? -12 : WALL + 12)} ${foot + 10}h${side * 22}m${side * -6} -4l${side * 6} 4l${side * -6} 4`, {
+      ink: INK.ink,
+      width: 1.6,
+    });
   }
 }
 
-/** Solids at which packing looks full, g/m³; only the drawing depends on it. Its volume where a plan leaves it out, as the catalogue takes it. */
+/**
+ * Solids at which packing looks full, g/m³; only the drawing depends on it. Its volume where a plan leaves it out, as the catalogue takes
+ * it.
+ */
 const FULL_g_m3 = 120;
 const USUAL_m3 = 0.2;
 
@@ -72,7 +81,14 @@ const USUAL_m3 = 0.2;
 const dirt = (spec: StageSpec): Load => ({ variable: 'caught_g', full: FULL_g_m3 * (spec.media_m3 ?? USUAL_m3) * (spec.count ?? 1) });
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [104, 134], inHand: [116, 20, 250], on: 'block', inlet: 'bar', over: 62, raise: sprayed, dirt,
+  place: 'loop',
+  widths: [104, 134],
+  inHand: [116, 20, 250],
+  on: 'block',
+  inlet: 'bar',
+  over: 62,
+  raise: sprayed,
+  dirt,
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

@@ -62,7 +62,10 @@ function ballast(pen: Pen, box: StageBox, lit: boolean): void {
 
 /** Shows the lamp dark or lit. */
 class Lamp implements Live {
-  constructor(private readonly lit: Image, private readonly box: StageBox) {}
+  constructor(
+    private readonly lit: Image,
+    private readonly box: StageBox,
+  ) {}
 
   update(moment: Moment): void {
     if (!moment.glance) return;
@@ -72,25 +75,45 @@ class Lamp implements Live {
 }
 
 export const drawing: StageDrawing = {
-  place: 'loop', widths: [118, 150], inHand: [136, 50, 12], on: 'block', inlet: 'fitting', over: 12, raise: closedOver,
+  place: 'loop',
+  widths: [118, 150],
+  inHand: [136, 50, 12],
+  on: 'block',
+  inlet: 'fitting',
+  over: 12,
+  raise: closedOver,
   tagY: (box, scale) => box.floor + 12 + 10 * scale,
   support(pen, box) {
     block(pen, box.x + 6, box.floor + 12, box.w - 12, -box.floor - 12);
-    for (const x of [box.x + 16, box.x + box.w - 28]) pen.rect(x, box.floor, 12, Math.max(6, Math.min(12, -box.floor)), { fill: INK.steelDark, ink: INK.ink });
+    for (const x of [box.x + 16, box.x + box.w - 28])
+      pen.rect(x, box.floor, 12, Math.max(6, Math.min(12, -box.floor)), { fill: INK.steelDark, ink: INK.ink });
   },
-  back: (pen, box) => { pen.path(tube(box), { fill: INK.back }); },
+  back: (pen, box) => {
+    pen.path(tube(box), { fill: INK.back });
+  },
   media(pen, box) {
     lamp(pen, box, false);
     ballast(pen, box, false);
   },
   live(kit, box) {
-    const water = new ShapedWater(kit, { id: box.id, x: box.x, w: box.w, level: top(box), floor: box.floor, seed: 47, full: true }, tube(box));
-    const specks = new Specks(kit, { id: box.id, x: box.x + 8, w: box.w - 16, floor: box.floor + 2, drift: 26, sink: 0 }, { level: top(box) - 4 });
+    const water = new ShapedWater(
+      kit,
+      { id: box.id, x: box.x, w: box.w, level: top(box), floor: box.floor, seed: 47, full: true },
+      tube(box),
+    );
+    const specks = new Specks(
+      kit,
+      { id: box.id, x: box.x + 8, w: box.w - 16, floor: box.floor + 2, drift: 26, sink: 0 },
+      { level: top(box) - 4 },
+    );
     const space = { x: box.x - 2, y: top(box) - 30, w: box.w + 4, h: box.floor - top(box) + 34 };
-    const show = (lit: boolean): Image => kit.studio.show(kit.studio.bake(space, (pen) => {
-      lamp(pen, box, lit);
-      ballast(pen, box, lit);
-    }));
+    const show = (lit: boolean): Image =>
+      kit.studio.show(
+        kit.studio.bake(space, (pen) => {
+          lamp(pen, box, lit);
+          ballast(pen, box, lit);
+        }),
+      );
     show(false);
     return [water, specks, new Lamp(show(true).setVisible(false), box)];
   },
@@ -102,7 +125,8 @@ export const drawing: StageDrawing = {
     });
     pen.path(outer, { ink: INK.ink, width: 2.6 });
     pen.path(tube(box), { ink: INK.ink, width: 2 });
-    for (const x of [box.x - 14, box.x + box.w + 2]) pen.rect(x, top(box) + 4, 12, box.floor - top(box) - 8, { fill: INK.steelDark, ink: INK.ink }, 3);
+    for (const x of [box.x - 14, box.x + box.w + 2])
+      pen.rect(x, top(box) + 4, 12, box.floor - top(box) - 8, { fill: INK.steelDark, ink: INK.ink }, 3);
   },
   waterPath: (box) => tube(box),
 };

@@ -7,7 +7,18 @@ import { plateau } from '../plants/growth';
 const LN2 = 0.6931471805599453;
 
 /** The water a fish lives in: g/m³ (N, S as elements; CO2 as CO2), °C. */
-export interface FishWater { NH3: number; NO2: number; H2S: number; CO2: number; O2: number; pH: number; chloride: number; solids: number; T_C: number; freeBacteria: number }
+export interface FishWater {
+  NH3: number;
+  NO2: number;
+  H2S: number;
+  CO2: number;
+  O2: number;
+  pH: number;
+  chloride: number;
+  solids: number;
+  T_C: number;
+  freeBacteria: number;
+}
 
 const rise = (c: number, safe: number, harm: number): number => Math.min(1, Math.max(0, (c - safe) / (harm - safe)));
 const cube = (c: number, safe: number, half: number): number => {
@@ -16,7 +27,8 @@ const cube = (c: number, safe: number, half: number): number => {
 };
 
 /** Nitrite that kills half in 96 h, g N/m³: chloride protects (line through Wang et al. 2006). */
-export const nitriteLC50 = (f: FishNumbers, chloride: number): number => f.no2LC50Base + f.no2LC50Chloride * Math.min(chloride, f.no2ChlorideMax);
+export const nitriteLC50 = (f: FishNumbers, chloride: number): number =>
+  f.no2LC50Base + f.no2LC50Chloride * Math.min(chloride, f.no2ChlorideMax);
 
 /**
  * Discomforts 0–1, in the order NH3, NO2, H2S, CO2, O2, pH, solids, temperature, crowding, hunger.
@@ -54,11 +66,22 @@ export function welfare(f: FishNumbers, parts: readonly number[]): number {
 export function hazard(f: FishNumbers, w: FishWater, wellbeing: number): number {
   const no2 = nitriteLC50(f, w.chloride);
   const days = 4; // the LC50s are of 96 h
-  const toxic = cube(w.NH3, f.nh3Safe * f.nh3Onset, f.nh3LC50) + cube(w.NO2, f.no2Onset * f.no2Safe * no2, no2) + cube(w.H2S, f.h2sSafe, f.h2sLC50) + cube(w.CO2, f.co2Harm, f.co2LC50);
+  const toxic =
+    cube(w.NH3, f.nh3Safe * f.nh3Onset, f.nh3LC50)
+    + cube(w.NO2, f.no2Onset * f.no2Safe * no2, no2)
+    + cube(w.H2S, f.h2sSafe, f.h2sLC50)
+    + cube(w.CO2, f.co2Harm, f.co2LC50);
   const acid = cube(-w.pH, -(f.pHHarm + f.acidOnset), -f.pHLethal) + cube(w.pH, f.pHHighSafe + f.baseOnset, f.pHHighHarm + f.baseLethal);
   const air = cube(-w.O2, -f.o2Harm, -f.o2Lethal);
   const cold = cube(-w.T_C, -(f.coldLethal + f.warmthOnset), -f.coldLethal) + cube(w.T_C, f.hotLethal - f.warmthOnset, f.hotLethal);
-  return (LN2 / days) * toxic + LN2 * acid + (LN2 / f.o2LethalTime) * air + LN2 * cold + f.diseaseHazard * w.freeBacteria * (1 - wellbeing) * (1 - wellbeing) + f.handlingLoss;
+  return (
+    (LN2 / days) * toxic
+    + LN2 * acid
+    + (LN2 / f.o2LethalTime) * air
+    + LN2 * cold
+    + f.diseaseHazard * w.freeBacteria * (1 - wellbeing) * (1 - wellbeing)
+    + f.handlingLoss
+  );
 }
 
 /** Most that fish of a mass eat in a day when nothing holds them back, g/g/d. */
@@ -73,7 +96,13 @@ const OWN: ReadonlySet<number> = new Set([4, 7, 9]);
 /** 0–1: what oxygen and stress leave of appetite. @param parts discomforts */
 export function appetite(f: FishNumbers, w: FishWater, parts: readonly number[]): number {
   const x = Math.min(1, Math.max(0, (w.O2 - f.appetiteNone) / (f.appetiteFull - f.appetiteNone)));
-  return x * welfare(f, parts.map((part, i) => (OWN.has(i) ? 0 : part)));
+  return (
+    x
+    * welfare(
+      f,
+      parts.map((part, i) => (OWN.has(i) ? 0 : part)),
+    )
+  );
 }
 
 /** Survivors of a number after a cumulated hazard. */

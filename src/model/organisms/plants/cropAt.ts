@@ -4,9 +4,19 @@ import { keptBy } from '../../keptBy';
 import type { Values } from '../../parameters/values';
 
 export interface CropAt {
-  halfN: number; halfP: number; halfK: number; halfCa: number; halfMg: number; halfFe: number; halfS: number;
+  halfN: number;
+  halfP: number;
+  halfK: number;
+  halfCa: number;
+  halfMg: number;
+  halfFe: number;
+  halfS: number;
   /** g/g dry that the leaf can hold in store above what growth needs at least: N, P, K, Ca, Fe */
-  roomN: number; roomP: number; roomK: number; roomCa: number; roomFe: number;
+  roomN: number;
+  roomP: number;
+  roomK: number;
+  roomCa: number;
+  roomFe: number;
   /** 1/d at which an empty store fills where nothing else is short */
   fill: number;
   /** mol/m³ of hydrogen ion at which half of the iron still serves */
@@ -24,8 +34,19 @@ function reckon(values: Values, crop: string): CropAt {
   const m = values.matter;
   const room = (full: number, least: number): number => Math.max(full - least, LEAST_STORE * least);
   return {
-    halfN: c.halfN, halfP: c.halfP, halfK: c.halfK, halfCa: c.halfCa, halfMg: c.halfMg, halfFe: c.halfFe, halfS: c.halfS,
-    roomN: room(c.quotaN, m.leafN), roomP: room(c.quotaP, m.leafP), roomK: room(c.quotaK, m.leafK), roomCa: room(c.quotaCa, m.leafCa), roomFe: room(c.quotaFe, m.leafFe),
-    fill: values.kinetics.storeFill, ironH: exp(LN10 * (3 - c.ironHighPH)),
+    halfN: c.halfN,
+    halfP: c.halfP,
+    halfK: c.halfK,
+    halfCa: c.halfCa,
+    halfMg: c.halfMg,
+    halfFe: c.halfFe,
+    halfS: c.halfS,
+    roomN: room(c.quotaN, m.leafN),
+    roomP: room(c.quotaP, m.leafP),
+    roomK: room(c.quotaK, m.leafK),
+    roomCa: room(c.quotaCa, m.leafCa),
+    roomFe: room(c.quotaFe, m.leafFe),
+    fill: values.kinetics.storeFill,
+    ironH: exp(LN10 * (3 - c.ironHighPH)),
   };
 }

@@ -26,8 +26,7 @@ export function BuildTabs() {
     if (lesson !== before.current.lesson) {
       const build = buildOf(page.getState());
       setTab(build !== null && nothingLeft(build) ? 'loop' : 'parts');
-    }
-    else if (selected !== before.current.selected && selected !== null) setTab('loop');
+    } else if (selected !== before.current.selected && selected !== null) setTab('loop');
     before.current = { selected, lesson };
   }, [selected, lesson, page]);
   const turn = (event: KeyboardEvent<HTMLButtonElement>): void => {
@@ -40,12 +39,24 @@ export function BuildTabs() {
     <aside className="left" aria-label={say('build.region')}>
       <div className="tabs" role="tablist" aria-label={say('build.region')}>
         {TABS.map((one) => (
-          <button key={one} type="button" role="tab" id={`${id}-${one}`} aria-selected={tab === one} aria-controls={`${id}-panel`} tabIndex={tab === one ? 0 : -1} onClick={() => setTab(one)} onKeyDown={turn}>
+          <button
+            key={one}
+            type="button"
+            role="tab"
+            id={`${id}-${one}`}
+            aria-selected={tab === one}
+            aria-controls={`${id}-panel`}
+            tabIndex={tab === one ? 0 : -1}
+            onClick={() => setTab(one)}
+            onKeyDown={turn}
+          >
             {say(`build.tab.${one}`)}
           </button>
         ))}
       </div>
-      <div className="scroll" role="tabpanel" id={`${id}-panel`} aria-labelledby={`${id}-${tab}`} tabIndex={0}>{tab === 'parts' ? <Shelf /> : <LoopList />}</div>
+      <div className="scroll" role="tabpanel" id={`${id}-panel`} aria-labelledby={`${id}-${tab}`} tabIndex={0}>
+        {tab === 'parts' ? <Shelf /> : <LoopList />}
+      </div>
     </aside>
   );
 }

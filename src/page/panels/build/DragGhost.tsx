@@ -12,5 +12,12 @@ function overPicture(x: number, y: number): boolean {
 export function DragGhost() {
   const drag = usePage(dragOf);
   if (drag === null || overPicture(drag.x, drag.y)) return null;
-  return <img className="drag-ghost" src={STAGE_PICTURES[drag.stage.kind]} alt="" style={{ transform: `translate(${drag.x}px, ${drag.y}px) translate(-50%, -50%) rotate(4deg)` }} />;
+  return (
+    <img
+      className="drag-ghost"
+      src={STAGE_PICTURES[drag.stage.kind]}
+      alt=""
+      style={{ transform: `translate(${drag.x}px, ${drag.y}px) translate(-50%, -50%) rotate(4deg)` }}
+    />
+  );
 }

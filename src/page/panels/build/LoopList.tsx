@@ -40,18 +40,61 @@ function LoopItem({ id, kind, free }: { id: string; kind: string; free: boolean 
         </div>
         {free && (
           <>
-            <button type="button" className="btn square" aria-disabled={!canShift(lesson, plan, id, -1) || undefined} aria-label={say('build.earlier', { stage: name })} title={say('build.earlier', { stage: name })} onClick={() => shift(id, -1)}><SignShape sign="earlier" /></button>
-            <button type="button" className="btn square" aria-disabled={!canShift(lesson, plan, id, 1) || undefined} aria-label={say('build.later', { stage: name })} title={say('build.later', { stage: name })} onClick={() => shift(id, 1)}><SignShape sign="later" /></button>
-            <button type="button" className="btn square" aria-label={say('build.takeOut', { stage: name })} title={say('build.takeOut', { stage: name })} onClick={() => {
-              remove(id);
-              // the row is gone: keyboards go on from the head of the list
-              document.getElementById('loop-title')?.focus();
-            }}><SignShape sign="out" /></button>
+            <button
+              type="button"
+              className="btn square"
+              aria-disabled={!canShift(lesson, plan, id, -1) || undefined}
+              aria-label={say('build.earlier', { stage: name })}
+              title={say('build.earlier', { stage: name })}
+              onClick={() => shift(id, -1)}
+            >
+              <SignShape sign="earlier" />
+            </button>
+            <button
+              type="button"
+              className="btn square"
+              aria-disabled={!canShift(lesson, plan, id, 1) || undefined}
+              aria-label={say('build.later', { stage: name })}
+              title={say('build.later', { stage: name })}
+              onClick={() => shift(id, 1)}
+            >
+              <SignShape sign="later" />
+            </button>
+            <button
+              type="button"
+              className="btn square"
+              aria-label={say('build.takeOut', { stage: name })}
+              title={say('build.takeOut', { stage: name })}
+              onClick={() => {
+                remove(id);
+                // the row is gone: keyboards go on from the head of the list
+                document.getElementById('loop-title')?.focus();
+              }}
+            >
+              <SignShape sign="out" />
+            </button>
           </>
         )}
-        <button type="button" className="btn set" aria-expanded={open} aria-label={say('build.set', { stage: name })} onClick={() => select(open ? null : id)}>{say('build.setShort')}</button>
+        <button
+          type="button"
+          className="btn set"
+          aria-expanded={open}
+          aria-label={say('build.set', { stage: name })}
+          onClick={() => select(open ? null : id)}
+        >
+          {say('build.setShort')}
+        </button>
       </div>
-      {problems.length > 0 && <ul className="loop-problems">{problems.map((problem) => <li key={problem.key}><MarkShape mark={problemMark(problem)} /><span>{problemWords(plan, problem)}</span></li>)}</ul>}
+      {problems.length > 0 && (
+        <ul className="loop-problems">
+          {problems.map((problem) => (
+            <li key={problem.key}>
+              <MarkShape mark={problemMark(problem)} />
+              <span>{problemWords(plan, problem)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {open && (
         <div className="loop-body">
           <StageControls stageId={id} />
@@ -67,13 +110,23 @@ export function LoopList() {
   const plan = useBuild((build) => build.plan);
   return (
     <section className="loop-list" aria-labelledby="loop-title">
-      <h2 id="loop-title" tabIndex={-1}>{say('build.loop')}</h2>
-      <ol>{plan.loop.map((stage) => <LoopItem key={stage.id} id={stage.id} kind={stage.kind} free={isFree(lesson, stage.id)} />)}</ol>
+      <h2 id="loop-title" tabIndex={-1}>
+        {say('build.loop')}
+      </h2>
+      <ol>
+        {plan.loop.map((stage) => (
+          <LoopItem key={stage.id} id={stage.id} kind={stage.kind} free={isFree(lesson, stage.id)} />
+        ))}
+      </ol>
       <p className="note">{say('build.loopHint')}</p>
       {plan.side.length > 0 && (
         <>
           <h3>{say('build.side')}</h3>
-          <ul className="plain">{plan.side.map((side) => <LoopItem key={side.id} id={side.id} kind={side.kind} free={false} />)}</ul>
+          <ul className="plain">
+            {plan.side.map((side) => (
+              <LoopItem key={side.id} id={side.id} kind={side.kind} free={false} />
+            ))}
+          </ul>
         </>
       )}
     </section>

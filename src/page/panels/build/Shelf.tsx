@@ -16,13 +16,24 @@ function PlaceControl({ part, plan }: { part: StageSpec; plan: Plan }) {
   return (
     <div className="place">
       <select aria-label={say('build.placeWhere', { part: name })} value={chosen} onChange={(event) => setGap(Number(event.target.value))}>
-        {plan.loop.map((stage, index) => <option key={stage.id} value={index + 1}>{say('build.after', { stage: stageName(plan.loop, stage.id) })}</option>)}
+        {plan.loop.map((stage, index) => (
+          <option key={stage.id} value={index + 1}>
+            {say('build.after', { stage: stageName(plan.loop, stage.id) })}
+          </option>
+        ))}
       </select>
-      <button type="button" className="btn" aria-label={say('build.placePart', { part: name })} onClick={() => {
-        store.getState().place(part.id, chosen);
-        // the card is gone: keyboards go on from the head of the shelf
-        document.getElementById('shelf-title')?.focus();
-      }}>{say('build.place')}</button>
+      <button
+        type="button"
+        className="btn"
+        aria-label={say('build.placePart', { part: name })}
+        onClick={() => {
+          store.getState().place(part.id, chosen);
+          // the card is gone: keyboards go on from the head of the shelf
+          document.getElementById('shelf-title')?.focus();
+        }}
+      >
+        {say('build.place')}
+      </button>
     </div>
   );
 }
@@ -41,7 +52,9 @@ function ShelfPart({ part, plan }: { part: StageSpec; plan: Plan }) {
           <p>{sayOr(`stage.${part.kind}.does`, 'stage.unknown.name')}</p>
         </div>
       </div>
-      <p className="mistake"><b>{say('build.mistake')}</b> {sayOr(`stage.${part.kind}.mistake`, 'stage.unknown.name')}</p>
+      <p className="mistake">
+        <b>{say('build.mistake')}</b> {sayOr(`stage.${part.kind}.mistake`, 'stage.unknown.name')}
+      </p>
       <PlaceControl part={part} plan={plan} />
     </li>
   );
@@ -56,12 +69,20 @@ export function Shelf() {
   const groups = [...new Set(parts.map(groupOf))];
   return (
     <section className="shelf" aria-labelledby="shelf-title">
-      <h2 id="shelf-title" tabIndex={-1}>{say('build.shelf')}</h2>
+      <h2 id="shelf-title" tabIndex={-1}>
+        {say('build.shelf')}
+      </h2>
       {parts.length === 0 && <p className="note">{say('build.empty')}</p>}
       {groups.map((group) => (
         <div key={group} className="shelf-group">
           <p className="group-name">{sayOr(`group.${group}`, 'group.treatWater')}</p>
-          <ul className="plain">{parts.filter((part) => groupOf(part) === group).map((part) => <ShelfPart key={part.id} part={part} plan={plan} />)}</ul>
+          <ul className="plain">
+            {parts
+              .filter((part) => groupOf(part) === group)
+              .map((part) => (
+                <ShelfPart key={part.id} part={part} plan={plan} />
+              ))}
+          </ul>
         </div>
       ))}
     </section>

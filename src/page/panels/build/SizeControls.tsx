@@ -15,9 +15,22 @@ function SizeControl({ offer }: { offer: SizeOffer }) {
   const value = set ?? (size === 'stand_m' && floor_m !== undefined ? floor_m : from);
   return (
     <>
-      <NumberControl label={say(`size.${size}`)} amount={`size.amount.${size}`} variable={variable} value={Number((factor * value).toFixed(3))} min={Number((factor * Math.min(from, value)).toFixed(3))} max={Number((factor * Math.max(to, value)).toFixed(3))}
-        step={Number((factor * stepOf(offer)).toFixed(4))} note={size === 'stand_m' && set === null ? () => say('size.following') : undefined} onCommit={(shown) => setSize(stage, size, shown / factor)} />
-      {size === 'stand_m' && set !== null && <button type="button" className="btn" onClick={() => setSize(stage, size, null)}>{say('size.follow')}</button>}
+      <NumberControl
+        label={say(`size.${size}`)}
+        amount={`size.amount.${size}`}
+        variable={variable}
+        value={Number((factor * value).toFixed(3))}
+        min={Number((factor * Math.min(from, value)).toFixed(3))}
+        max={Number((factor * Math.max(to, value)).toFixed(3))}
+        step={Number((factor * stepOf(offer)).toFixed(4))}
+        note={size === 'stand_m' && set === null ? () => say('size.following') : undefined}
+        onCommit={(shown) => setSize(stage, size, shown / factor)}
+      />
+      {size === 'stand_m' && set !== null && (
+        <button type="button" className="btn" onClick={() => setSize(stage, size, null)}>
+          {say('size.follow')}
+        </button>
+      )}
     </>
   );
 }
@@ -27,5 +40,11 @@ export function SizeControls({ stageId, elsewhere }: { stageId: string; elsewher
   const lesson = useBuild((build) => build.lesson);
   const offers = sizesOf(lesson, stageId).filter((offer) => !elsewhere.includes(offer.size));
   if (offers.length === 0) return null;
-  return <div className="controls" role="group" aria-label={say('size.title')}>{offers.map((offer) => <SizeControl key={offer.size} offer={offer} />)}</div>;
+  return (
+    <div className="controls" role="group" aria-label={say('size.title')}>
+      {offers.map((offer) => (
+        <SizeControl key={offer.size} offer={offer} />
+      ))}
+    </div>
+  );
 }

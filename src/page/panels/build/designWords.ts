@@ -18,6 +18,11 @@ export function problemMark(problem: DesignProblem): Mark {
 }
 
 export function problemWords(plan: Plan, problem: DesignProblem): string {
-  const values = Object.fromEntries(Object.entries(problem.values).map(([name, value]) => [name, QUANTITIES[name] === undefined ? figure(value, 1) : withUnit(QUANTITIES[name], value)]));
+  const values = Object.fromEntries(
+    Object.entries(problem.values).map(([name, value]) => [
+      name,
+      QUANTITIES[name] === undefined ? figure(value, 1) : withUnit(QUANTITIES[name], value),
+    ]),
+  );
   return sayOr(keyOf(problem), 'design.unknown', { ...values, stage: stageName([...plan.loop, ...plan.side], problem.stage) });
 }

@@ -16,19 +16,29 @@ export function StageCautions({ kind }: { kind: string }) {
   return (
     <details className="cautions">
       <summary>{say('caution.title')}</summary>
-      <ul>{keys.map((key) => <li key={key}>{sayOr(key.startsWith('caution.') ? key : `caution.${key}`, 'caution.unknown')}</li>)}</ul>
+      <ul>
+        {keys.map((key) => (
+          <li key={key}>{sayOr(key.startsWith('caution.') ? key : `caution.${key}`, 'caution.unknown')}</li>
+        ))}
+      </ul>
     </details>
   );
 }
 
 const NOT_HAZARDS: ReadonlySet<string> = new Set(['caution.title', 'caution.all', 'caution.footer', 'caution.unknown']);
-const HAZARDS = Object.keys(english).filter(isWord).filter((key) => key.startsWith('caution.') && !NOT_HAZARDS.has(key));
+const HAZARDS = Object.keys(english)
+  .filter(isWord)
+  .filter((key) => key.startsWith('caution.') && !NOT_HAZARDS.has(key));
 
 function InFull() {
   return (
     <>
       <p>{say('caution.footer')}</p>
-      <ul className="plain">{HAZARDS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+      <ul className="plain">
+        {HAZARDS.map((key) => (
+          <li key={key}>{say(key)}</li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -40,7 +50,9 @@ export function CautionsDialog({ dialog }: { dialog: RefObject<HTMLDialogElement
     <dialog ref={dialog} className="card ask" aria-labelledby={title}>
       <h2 id={title}>{say('caution.all')}</h2>
       <InFull />
-      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>
+        {say('page.close')}
+      </button>
     </dialog>
   );
 }
@@ -50,7 +62,9 @@ export function AllCautions() {
   const dialog = useRef<HTMLDialogElement>(null);
   return (
     <>
-      <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>{say('caution.all')}</button>
+      <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>
+        {say('caution.all')}
+      </button>
       <CautionsDialog dialog={dialog} />
     </>
   );
@@ -64,11 +78,21 @@ export function FirstCautions() {
   }, []);
   return (
     <dialog ref={dialog} className="card ask first-cautions" aria-labelledby="first-cautions" onClose={keepCautionsSeen}>
-      <h2 id="first-cautions"><MarkShape mark="watch" named={false} /> {say('shortCaution.title')}</h2>
-      <p><b>{say('shortCaution.decide')}</b></p>
-      <ul>{FIRST_CAUTIONS.map((key) => <li key={key}>{say(key)}</li>)}</ul>
+      <h2 id="first-cautions">
+        <MarkShape mark="watch" named={false} /> {say('shortCaution.title')}
+      </h2>
+      <p>
+        <b>{say('shortCaution.decide')}</b>
+      </p>
+      <ul>
+        {FIRST_CAUTIONS.map((key) => (
+          <li key={key}>{say(key)}</li>
+        ))}
+      </ul>
       <div className="row first-foot">
-        <button type="button" className="btn plan" autoFocus onClick={() => dialog.current?.close()}>{say('shortCaution.understood')}</button>
+        <button type="button" className="btn plan" autoFocus onClick={() => dialog.current?.close()}>
+          {say('shortCaution.understood')}
+        </button>
         <p className="note">{say('shortCaution.again')}</p>
       </div>
     </dialog>

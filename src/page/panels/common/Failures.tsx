@@ -8,7 +8,9 @@ const MOST_SHOWN = 8;
 
 function failureWords(problem: Problem): string {
   const values = { path: whereWords(problem), got: foundWords(problem.got), expected: expectedWords(problem.expected) };
-  return problem.line === undefined || problem.path === '' ? say('failure.problem', values) : say('failure.problemAt', { ...values, line: problem.line });
+  return problem.line === undefined || problem.path === ''
+    ? say('failure.problem', values)
+    : say('failure.problemAt', { ...values, line: problem.line });
 }
 
 export function Failures() {
@@ -22,12 +24,18 @@ export function Failures() {
       {failure !== null && <p>{failure}</p>}
       {problems.length > 0 && (
         <>
-          <ul>{problems.slice(0, MOST_SHOWN).map((problem, index) => <li key={index}>{failureWords(problem)}</li>)}</ul>
+          <ul>
+            {problems.slice(0, MOST_SHOWN).map((problem, index) => (
+              <li key={index}>{failureWords(problem)}</li>
+            ))}
+          </ul>
           {problems.length > MOST_SHOWN && <p>{say('trouble.more', { n: problems.length - MOST_SHOWN })}</p>}
           <p>{say('failure.lessonHelp')}</p>
         </>
       )}
-      <button type="button" className="btn" onClick={() => store.getState().dismissFailure()}>{say('failure.dismiss')}</button>
+      <button type="button" className="btn" onClick={() => store.getState().dismissFailure()}>
+        {say('failure.dismiss')}
+      </button>
     </div>
   );
 }

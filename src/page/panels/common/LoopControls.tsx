@@ -19,9 +19,27 @@ export function HeaterControl() {
   const now = heaterInForce(plan, hour) ?? NO_HEATER;
   return (
     <>
-      <NumberControl label={say('control.heater')} amount="control.heaterAmount" variable="power_W" value={now.power_W} min={0} max={Math.max(2000, now.power_W)} step={10}
-        note={(value) => (value === 0 ? say('control.heaterOff') : '')} onCommit={(value) => guard(() => setHeater(value, now.target_C))} />
-      <NumberControl label={say('control.heaterKeeps')} amount="control.heaterKeepsAmount" variable="T_C" value={now.target_C} min={5} max={35} step={0.5} onCommit={(value) => guard(() => setHeater(now.power_W, value))} />
+      <NumberControl
+        label={say('control.heater')}
+        amount="control.heaterAmount"
+        variable="power_W"
+        value={now.power_W}
+        min={0}
+        max={Math.max(2000, now.power_W)}
+        step={10}
+        note={(value) => (value === 0 ? say('control.heaterOff') : '')}
+        onCommit={(value) => guard(() => setHeater(value, now.target_C))}
+      />
+      <NumberControl
+        label={say('control.heaterKeeps')}
+        amount="control.heaterKeepsAmount"
+        variable="T_C"
+        value={now.target_C}
+        min={5}
+        max={35}
+        step={0.5}
+        onCommit={(value) => guard(() => setHeater(now.power_W, value))}
+      />
     </>
   );
 }
@@ -35,7 +53,16 @@ export function LightControl() {
   const set = lightInForce(plan, hour);
   const sky = plan.climate.light_mol_m2_d;
   return (
-    <NumberControl label={say('control.light')} amount="control.lightAmount" variable="light_mol_m2_d" value={set ?? sky} min={0} max={Math.max(40, set ?? sky)} step={1}
-      note={() => (set === null ? say('control.lightClimate', { value: withUnit('light_mol_m2_d', sky) }) : say('control.lightSet'))} onCommit={(value) => guard(() => setLight(value))} />
+    <NumberControl
+      label={say('control.light')}
+      amount="control.lightAmount"
+      variable="light_mol_m2_d"
+      value={set ?? sky}
+      min={0}
+      max={Math.max(40, set ?? sky)}
+      step={1}
+      note={() => (set === null ? say('control.lightClimate', { value: withUnit('light_mol_m2_d', sky) }) : say('control.lightSet'))}
+      onCommit={(value) => guard(() => setLight(value))}
+    />
   );
 }

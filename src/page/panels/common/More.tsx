@@ -29,11 +29,27 @@ export function More() {
   };
   return (
     <>
-      <button type="button" className="btn" popoverTarget={MENU} aria-expanded={open}>{say('more.button')}</button>
-      <div ref={menu} id={MENU} popover="auto" className="card more-menu" role="group" aria-label={say('more.button')} onToggle={(event) => setOpen(event.newState === 'open')}>
-        <button type="button" className="btn" title={say('presenter.openKey')} onClick={present}>{say('presenter.open')}</button>
-        <button type="button" className="btn" onClick={paper}>{say('paper.button')}</button>
-        <button type="button" className="btn" onClick={warn}>{say('caution.all')}</button>
+      <button type="button" className="btn" popoverTarget={MENU} aria-expanded={open}>
+        {say('more.button')}
+      </button>
+      <div
+        ref={menu}
+        id={MENU}
+        popover="auto"
+        className="card more-menu"
+        role="group"
+        aria-label={say('more.button')}
+        onToggle={(event) => setOpen(event.newState === 'open')}
+      >
+        <button type="button" className="btn" title={say('presenter.openKey')} onClick={present}>
+          {say('presenter.open')}
+        </button>
+        <button type="button" className="btn" onClick={paper}>
+          {say('paper.button')}
+        </button>
+        <button type="button" className="btn" onClick={warn}>
+          {say('caution.all')}
+        </button>
       </div>
       <CautionsDialog dialog={cautions} />
     </>

@@ -57,8 +57,16 @@ export function NumberControl({ label, amount, variable, note, onCommit, ...metr
   return (
     <div className="number-control" role="group" aria-labelledby={name}>
       <div className="number-head">
-        <span id={name} className="label">{label}</span>
-        <input type="number" aria-label={say(amount, { unit })} min={min} max={max} step={step} value={typed ?? String(shown)}
+        <span id={name} className="label">
+          {label}
+        </span>
+        <input
+          type="number"
+          aria-label={say(amount, { unit })}
+          min={min}
+          max={max}
+          step={step}
+          value={typed ?? String(shown)}
           onChange={(event) => {
             setTyped(event.target.value);
             const wanted = Number(event.target.value);
@@ -70,12 +78,22 @@ export function NumberControl({ label, amount, variable, note, onCommit, ...metr
             // a question may open now: this key must not answer it
             event.preventDefault();
             commitTyped();
-          }} />
+          }}
+        />
         <span className="unit">{unit}</span>
       </div>
-      <input ref={slider} type="range" aria-labelledby={name} min={min} max={max} step={step} value={shown} aria-valuetext={`${shown} ${unit}`}
+      <input
+        ref={slider}
+        type="range"
+        aria-labelledby={name}
+        min={min}
+        max={max}
+        step={step}
+        value={shown}
+        aria-valuetext={`${shown} ${unit}`}
         style={{ '--part': `${(100 * (Math.min(max, shown) - min)) / (max - min)}%` } as React.CSSProperties}
-        onChange={(event) => setDraft(Number(event.target.value))} />
+        onChange={(event) => setDraft(Number(event.target.value))}
+      />
       {note !== undefined && <p className="note">{note(fromShown(variable, shown))}</p>}
     </div>
   );

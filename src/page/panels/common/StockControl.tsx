@@ -17,12 +17,24 @@ export function StockControl({ tank }: { tank: string }) {
       {lesson.stocks.map((offer, index) => {
         if (offer.tank !== tank) return null;
         const fish = fishWords(offer);
-        if (!put.has(index)) return <button key={index} type="button" className="btn" onClick={() => guard(() => stock(index))}>{say('stock.put', { fish })}</button>;
-        if (!building) return <p key={index} className="note">{say('stock.in', { fish })}</p>;
+        if (!put.has(index))
+          return (
+            <button key={index} type="button" className="btn" onClick={() => guard(() => stock(index))}>
+              {say('stock.put', { fish })}
+            </button>
+          );
+        if (!building)
+          return (
+            <p key={index} className="note">
+              {say('stock.in', { fish })}
+            </p>
+          );
         return (
           <div key={index} className="stock-in">
             <p className="note">{say('stock.fromStart', { fish })}</p>
-            <button type="button" className="btn" aria-label={say('stock.leaveOut', { fish })} onClick={() => stock(index)}>{say('stock.leaveOutShort')}</button>
+            <button type="button" className="btn" aria-label={say('stock.leaveOut', { fish })} onClick={() => stock(index)}>
+              {say('stock.leaveOutShort')}
+            </button>
           </div>
         );
       })}

@@ -8,7 +8,11 @@ export type Deed = () => void;
 export type Guard = (deed: Deed, otherwise?: Deed) => void;
 const nothing: Deed = () => undefined;
 /** What is asked; the first answer is the usual one. */
-export interface Question { title: string; body: string; answers: readonly { words: string; does: boolean }[] }
+export interface Question {
+  title: string;
+  body: string;
+  answers: readonly { words: string; does: boolean }[];
+}
 
 /**
  * @param question what is to be asked as the page stands, in words; null where a deed costs nothing
@@ -19,15 +23,18 @@ export function useAskFirst(question: (page: PageState) => Question | null): { g
   const [asking, setAsking] = useState<{ asked: Question; deed: Deed; otherwise: Deed } | null>(null);
   const element = useRef<HTMLDialogElement>(null);
   const title = useId();
-  const guard = useCallback<Guard>((deed, otherwise = nothing) => {
-    const asked = question(store.getState());
-    if (asked === null) {
-      deed();
-      return;
-    }
-    store.getState().setSpeed('paused');
-    setAsking({ asked, deed, otherwise });
-  }, [store, question]);
+  const guard = useCallback<Guard>(
+    (deed, otherwise = nothing) => {
+      const asked = question(store.getState());
+      if (asked === null) {
+        deed();
+        return;
+      }
+      store.getState().setSpeed('paused');
+      setAsking({ asked, deed, otherwise });
+    },
+    [store, question],
+  );
   useEffect(() => {
     if (asking !== null && element.current?.open === false) element.current.showModal();
   }, [asking]);
@@ -47,7 +54,9 @@ export function useAskFirst(question: (page: PageState) => Question | null): { g
         <p>{asked.body}</p>
         <div className="row">
           {asked.answers.map(({ words, does }, i) => (
-            <button key={words} type="button" className={i === 0 ? 'btn plan' : 'btn'} autoFocus={i === 0} onClick={() => done(does)}>{words}</button>
+            <button key={words} type="button" className={i === 0 ? 'btn plan' : 'btn'} autoFocus={i === 0} onClick={() => done(does)}>
+              {words}
+            </button>
           ))}
         </div>
       </dialog>

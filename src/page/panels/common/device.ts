@@ -1,4 +1,5 @@
-// Choices kept on this device and nowhere else: units, paper, cautions read, and whether hints are shown and predictions asked for. A browser that keeps nothing is no fault.
+// Choices kept on this device and nowhere else: units, paper, cautions read, and whether hints are shown and predictions asked for. A
+// browser that keeps nothing is no fault.
 import { useEffect } from 'react';
 import { keptIn } from '../../state/common/device';
 import { PAPER_SIZES, type PaperSize } from '../../state/paper/sheets';

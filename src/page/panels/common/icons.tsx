@@ -22,7 +22,14 @@ export function SignShape({ sign }: { sign: Sign }) {
   const filled = sign === 'run' || sign === 'step';
   return (
     <svg className="sign" viewBox="0 0 24 24" aria-hidden="true">
-      <path d={SIGNS[sign]} fill={filled ? 'currentColor' : 'none'} stroke="currentColor" strokeWidth={sign === 'pause' ? 4 : 2.6} strokeLinecap="round" strokeLinejoin="round" />
+      <path
+        d={SIGNS[sign]}
+        fill={filled ? 'currentColor' : 'none'}
+        stroke="currentColor"
+        strokeWidth={sign === 'pause' ? 4 : 2.6}
+        strokeLinecap="round"
+        strokeLinejoin="round"
+      />
     </svg>
   );
 }

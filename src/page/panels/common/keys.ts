@@ -14,7 +14,14 @@ export function useSpaceBar(): void {
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
       const { target } = event;
-      if (event.key !== ' ' || event.ctrlKey || event.metaKey || event.altKey || (target instanceof Element && target.closest(CONTROLS) !== null)) return;
+      if (
+        event.key !== ' '
+        || event.ctrlKey
+        || event.metaKey
+        || event.altKey
+        || (target instanceof Element && target.closest(CONTROLS) !== null)
+      )
+        return;
       const page = store.getState();
       const lived = livedOf(page);
       if (lived === null || page.screen !== 'loop') return;

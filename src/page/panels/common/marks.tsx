@@ -20,7 +20,13 @@ const SHAPES: Readonly<Record<Mark, React.ReactNode>> = {
 
 export function MarkShape({ mark, named = true }: { mark: Mark; named?: boolean }) {
   return (
-    <svg className="mark" viewBox="0 0 24 24" role={named ? 'img' : undefined} aria-label={named ? say(`mark.${mark}`) : undefined} aria-hidden={named ? undefined : true}>
+    <svg
+      className="mark"
+      viewBox="0 0 24 24"
+      role={named ? 'img' : undefined}
+      aria-label={named ? say(`sign.${mark}`) : undefined}
+      aria-hidden={named ? undefined : true}
+    >
       {SHAPES[mark]}
     </svg>
   );
@@ -30,9 +36,17 @@ export function MarkShape({ mark, named = true }: { mark: Mark; named?: boolean 
 export function Stamp({ earned }: { earned: boolean }) {
   return (
     <svg className="stamp" viewBox="0 0 64 64" aria-hidden="true">
-      <path d="M32 6C52 14 58 36 44 56C30 58 12 50 8 30C14 18 22 10 32 6Z" fill={earned ? 'var(--leaf)' : 'none'} stroke={earned ? 'var(--leaf-ink)' : 'var(--ink-2)'}
-        strokeWidth="3.4" strokeLinejoin="round" strokeDasharray={earned ? undefined : '6 5'} />
-      {earned && <path d="M42 54C36 40 30 28 22 18M33 34l-14-1M37 42l-1-15" fill="none" stroke="var(--card)" strokeWidth="3" strokeLinecap="round" />}
+      <path
+        d="M32 6C52 14 58 36 44 56C30 58 12 50 8 30C14 18 22 10 32 6Z"
+        fill={earned ? 'var(--leaf)' : 'none'}
+        stroke={earned ? 'var(--leaf-ink)' : 'var(--ink-2)'}
+        strokeWidth="3.4"
+        strokeLinejoin="round"
+        strokeDasharray={earned ? undefined : '6 5'}
+      />
+      {earned && (
+        <path d="M42 54C36 40 30 28 22 18M33 34l-14-1M37 42l-1-15" fill="none" stroke="var(--card)" strokeWidth="3" strokeLinecap="round" />
+      )}
     </svg>
   );
 }

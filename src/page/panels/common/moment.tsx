@@ -14,7 +14,9 @@ const MomentContext = createContext<SlowClock>({ subscribe: () => () => undefine
 
 export function MomentProvider({ children }: { children: ReactNode }) {
   const store = usePageStore();
-  const [clock] = useState(() => slowClock(store, hourOf, (page) => (speedOf(page) === 'paused' ? 0 : page.preferences.reducedMotion ? REDUCED_MS : EVERY_MS)));
+  const [clock] = useState(() =>
+    slowClock(store, hourOf, (page) => (speedOf(page) === 'paused' ? 0 : page.preferences.reducedMotion ? REDUCED_MS : EVERY_MS)),
+  );
   return <MomentContext.Provider value={clock}>{children}</MomentContext.Provider>;
 }
 

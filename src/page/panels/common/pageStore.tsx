@@ -8,8 +8,13 @@ import { buildOf, livedOf, openedOf } from '../../state/common/selectors';
 import type { Lived } from '../../state/run/lived';
 import type { UnitSystem } from '../../../words/units';
 
-/** The store, and the units that every number of the panels is written in: where those change, all that stands in the page is written anew. */
-interface Page { store: StoreApi<PageStore>; units: UnitSystem }
+/**
+ * The store, and the units that every number of the panels is written in: where those change, all that stands in the page is written anew.
+ */
+interface Page {
+  store: StoreApi<PageStore>;
+  units: UnitSystem;
+}
 
 const PageContext = createContext<Page | null>(null);
 

@@ -1,4 +1,5 @@
-// Pieces of the page that are loaded when they are first wanted. One that does not arrive, or fails, says so in its own place: the rest of the page goes on.
+// Pieces of the page that are loaded when they are first wanted. One that does not arrive, or fails, says so in its own place: the rest of
+// the page goes on.
 import { Component, lazy, Suspense, useEffect, useRef, useState, type ComponentType, type ReactNode } from 'react';
 import { say } from '../../../words/say';
 
@@ -16,9 +17,13 @@ export interface Piece<P> {
 
 /** Style sheets that did not arrive. The loader of pieces asks for each only once, and takes it for there from then on. */
 const lostStyles = new Set<HTMLLinkElement>();
-globalThis.addEventListener?.('error', ({ target }) => {
-  if (target instanceof HTMLLinkElement && target.rel === 'stylesheet') lostStyles.add(target);
-}, { capture: true });
+globalThis.addEventListener?.(
+  'error',
+  ({ target }) => {
+    if (target instanceof HTMLLinkElement && target.rel === 'stylesheet') lostStyles.add(target);
+  },
+  { capture: true },
+);
 
 function styleAgain(lost: HTMLLinkElement): Promise<void> {
   return new Promise((resolve, reject) => {
@@ -36,7 +41,10 @@ function styleAgain(lost: HTMLLinkElement): Promise<void> {
 const LOST = /https?:\/\/\S+\.js/;
 let asked = 0;
 
-/** A browser keeps in mind that an address failed, and does not ask there again: the same file is asked for by an address that it has not tried. */
+/**
+ * A browser keeps in mind that an address failed, and does not ask there again: the same file is asked for by an address that it has not
+ * tried.
+ */
 async function importedAgain(failure: unknown, importFrom: ImportFrom): Promise<unknown> {
   const [address] = LOST.exec(String(failure)) ?? [];
   if (address === undefined) throw failure;
@@ -54,7 +62,10 @@ export function pieceOf<M, P>(imported: () => Promise<M>, pick: (module: M) => C
     arrived: null,
     async load(importFrom) {
       const styles = [...lostStyles].map(styleAgain);
-      const [module] = await Promise.all([imported().catch((failure: unknown) => importedAgain(failure, importFrom) as Promise<M>), ...styles]);
+      const [module] = await Promise.all([
+        imported().catch((failure: unknown) => importedAgain(failure, importFrom) as Promise<M>),
+        ...styles,
+      ]);
       piece.arrived = pick(module);
       return piece.arrived;
     },
@@ -63,7 +74,10 @@ export function pieceOf<M, P>(imported: () => Promise<M>, pick: (module: M) => C
   return piece;
 }
 
-interface GuardProps { failure: ReactNode; children: ReactNode }
+interface GuardProps {
+  failure: ReactNode;
+  children: ReactNode;
+}
 
 class Guard extends Component<GuardProps, { failed: boolean }> {
   override state = { failed: false };
@@ -84,18 +98,31 @@ function NotArrived({ again, back }: { again: () => void; back: () => void }) {
     <div className="card failure" role="alert">
       <h2>{say('failure.piece')}</h2>
       <p>{say('failure.pieceHelp')}</p>
-      <button type="button" className="btn" ref={first} onClick={again}>{say('failure.again')}</button>{' '}
-      <button type="button" className="btn" onClick={back}>{say('failure.back')}</button>
+      <button type="button" className="btn" ref={first} onClick={again}>
+        {say('failure.again')}
+      </button>{' '}
+      <button type="button" className="btn" onClick={back}>
+        {say('failure.back')}
+      </button>
     </div>
   );
 }
 
-interface Shown<P> { piece: Piece<P>; /** what the piece is given */ given: P; importFrom: ImportFrom }
+interface Shown<P> {
+  piece: Piece<P>;
+  /** what the piece is given */
+  given: P;
+  importFrom: ImportFrom;
+}
 
 /** One attempt; a lazy piece that failed keeps failing, so the next attempt is another. */
 function Attempt<P extends object>({ piece, given, importFrom }: Shown<P>) {
   const [Arrived] = useState(() => piece.arrived ?? lazy(async () => ({ default: await piece.load(importFrom) })));
-  return <Suspense fallback={null}><Arrived {...given} /></Suspense>;
+  return (
+    <Suspense fallback={null}>
+      <Arrived {...given} />
+    </Suspense>
+  );
 }
 
 /**
@@ -104,5 +131,9 @@ function Attempt<P extends object>({ piece, given, importFrom }: Shown<P>) {
  */
 export function Loaded<P extends object>({ back, ...shown }: Shown<P> & { back: () => void }) {
   const [attempt, setAttempt] = useState(0);
-  return <Guard key={attempt} failure={<NotArrived again={() => setAttempt(attempt + 1)} back={back} />}><Attempt {...shown} /></Guard>;
+  return (
+    <Guard key={attempt} failure={<NotArrived again={() => setAttempt(attempt + 1)} back={back} />}>
+      <Attempt {...shown} />
+    </Guard>
+  );
 }

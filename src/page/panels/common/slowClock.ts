@@ -2,13 +2,20 @@
 import type { StoreApi } from 'zustand/vanilla';
 
 /** As React reads a store outside of it. */
-export interface SlowClock { subscribe(listener: () => void): () => void; hour(): number }
+export interface SlowClock {
+  subscribe(listener: () => void): () => void;
+  hour(): number;
+}
 
 /**
  * @param hourOf the hour that a state stands at
  * @param wait_ms time between two showings; 0 where the clock stands and is shown at once
  */
-export function slowClock<S>(store: Pick<StoreApi<S>, 'getState' | 'subscribe'>, hourOf: (state: S) => number, wait_ms: (state: S) => number): SlowClock {
+export function slowClock<S>(
+  store: Pick<StoreApi<S>, 'getState' | 'subscribe'>,
+  hourOf: (state: S) => number,
+  wait_ms: (state: S) => number,
+): SlowClock {
   const listeners = new Set<() => void>();
   let shown = hourOf(store.getState());
   let shownAt = -Infinity;

@@ -8,7 +8,9 @@ export function TintIcon({ tint }: { tint: TintId }) {
   if (say(`tint.${tint}`).includes(sign)) return null;
   return (
     <svg className="tint-icon" viewBox="-16 -13 32 26" aria-hidden="true">
-      <text y="5" textAnchor="middle" fontSize="14" fontWeight="760" fill="currentColor">{sign}</text>
+      <text y="5" textAnchor="middle" fontSize="14" fontWeight="760" fill="currentColor">
+        {sign}
+      </text>
     </svg>
   );
 }

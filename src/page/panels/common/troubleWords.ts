@@ -10,7 +10,9 @@ export function troubleWords(plan: Plan, trouble: Trouble): string {
   if (trouble.kind === 'event') return sayOr(`trouble.${trouble.event}`, 'design.unknown', { n: figure(trouble.amount, 0), stage });
   const key = `variable.${trouble.variable}`;
   return say(`trouble.${trouble.applies}${trouble.side === 'above' ? 'Above' : 'Below'}`, {
-    what: isWord(key) ? say(key) : trouble.variable, stage,
-    value: valueOf(trouble.variable, trouble.value), limit: withUnit(trouble.variable, trouble.limit),
+    what: isWord(key) ? say(key) : trouble.variable,
+    stage,
+    value: valueOf(trouble.variable, trouble.value),
+    limit: withUnit(trouble.variable, trouble.limit),
   });
 }

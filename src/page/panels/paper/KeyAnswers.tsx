@@ -13,17 +13,40 @@ function Outcome({ prediction, settled, plan }: { prediction: Prediction; settle
   const facts = usePage(factsOf);
   return (
     <li>
-      <p><b>{prediction.question}</b></p>
-      <p>{measureWords(prediction.measure, plan)}: <b>{measureValue(prediction.measure, settled.value, facts)}</b></p>
-      <ul className="choices-list">{prediction.choices.map((choice) => <li key={choice.key}><Box ticked={choice.key === settled.outcome} />{choice.key === settled.outcome ? <b>{choice.text}</b> : choice.text}</li>)}</ul>
+      <p>
+        <b>{prediction.question}</b>
+      </p>
+      <p>
+        {measureWords(prediction.measure, plan)}: <b>{measureValue(prediction.measure, settled.value, facts)}</b>
+      </p>
+      <ul className="choices-list">
+        {prediction.choices.map((choice) => (
+          <li key={choice.key}>
+            <Box ticked={choice.key === settled.outcome} />
+            {choice.key === settled.outcome ? <b>{choice.text}</b> : choice.text}
+          </li>
+        ))}
+      </ul>
       <ul className="evidence">
         {prediction.explanations.map((one) => {
           const found = settled.explanations.find((other) => other.key === one.key);
           if (found === undefined) return null;
           return (
             <li key={one.key}>
-              {found.holds ? <MarkShape mark="fine" named={false} /> : <svg className="mark" viewBox="0 0 24 24" aria-hidden="true"><path d="M5 5L19 19M19 5L5 19" stroke="currentColor" strokeWidth="3" strokeLinecap="round" /></svg>}
-              <span>{one.text} <b>{say(found.holds ? 'paper.key.holds' : 'paper.key.holdsNot')}</b>: <span className="sheet-note">{measureWords(one.evidence, plan)} <b>{measureValue(one.evidence, found.value, facts)}</b> ({limitWords(one.evidence, facts)})</span></span>
+              {found.holds ? (
+                <MarkShape mark="fine" named={false} />
+              ) : (
+                <svg className="mark" viewBox="0 0 24 24" aria-hidden="true">
+                  <path d="M5 5L19 19M19 5L5 19" stroke="currentColor" strokeWidth="3" strokeLinecap="round" />
+                </svg>
+              )}
+              <span>
+                {one.text} <b>{say(found.holds ? 'paper.key.holds' : 'paper.key.holdsNot')}</b>:{' '}
+                <span className="sheet-note">
+                  {measureWords(one.evidence, plan)} <b>{measureValue(one.evidence, found.value, facts)}</b> (
+                  {limitWords(one.evidence, facts)})
+                </span>
+              </span>
             </li>
           );
         })}
@@ -36,10 +59,12 @@ function Predictions({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; aske
   return (
     <Part id="outcomes" heading="paper.key.predictions" note={say('paper.key.predictionsHow')}>
       <ol className="questions">
-        {asked.flatMap((one) => (one.kind === 'prediction' ? [one.settled] : [])).map((settled) => {
-          const prediction = lesson.predictions.find((other) => other.key === settled.key);
-          return prediction === undefined ? null : <Outcome key={settled.key} prediction={prediction} settled={settled} plan={plan} />;
-        })}
+        {asked
+          .flatMap((one) => (one.kind === 'prediction' ? [one.settled] : []))
+          .map((settled) => {
+            const prediction = lesson.predictions.find((other) => other.key === settled.key);
+            return prediction === undefined ? null : <Outcome key={settled.key} prediction={prediction} settled={settled} plan={plan} />;
+          })}
       </ol>
     </Part>
   );
@@ -50,20 +75,29 @@ function Demonstrations({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; a
   return (
     <Part id="shown" heading="paper.key.demonstrations">
       <ul className="shown">
-        {asked.flatMap((one) => (one.kind === 'demonstration' ? [one] : [])).map((one) => {
-          const shown = lesson.demonstrations.find((other) => other.key === one.key);
-          if (shown === undefined) return null;
-          const outcome = shown.choices.find((choice) => choice.key === one.outcome)?.text ?? say('paper.key.noOutcome');
-          return (
-            <li key={one.key}>
-              <p><b>{shown.title}.</b> {shown.question}</p>
-              {say('paper.key.demonstration', {
-                measure: measureWords(shown.measure, plan), leftName: shown.leftName, rightName: shown.rightName,
-                left: measureValue(shown.measure, one.left, facts), right: measureValue(shown.measure, one.right, facts), times: timesWords(one.times),
-              })} <b>{outcome}</b>
-            </li>
-          );
-        })}
+        {asked
+          .flatMap((one) => (one.kind === 'demonstration' ? [one] : []))
+          .map((one) => {
+            const shown = lesson.demonstrations.find((other) => other.key === one.key);
+            if (shown === undefined) return null;
+            const outcome = shown.choices.find((choice) => choice.key === one.outcome)?.text ?? say('paper.key.noOutcome');
+            return (
+              <li key={one.key}>
+                <p>
+                  <b>{shown.title}.</b> {shown.question}
+                </p>
+                {say('paper.key.demonstration', {
+                  measure: measureWords(shown.measure, plan),
+                  leftName: shown.leftName,
+                  rightName: shown.rightName,
+                  left: measureValue(shown.measure, one.left, facts),
+                  right: measureValue(shown.measure, one.right, facts),
+                  times: timesWords(one.times),
+                })}{' '}
+                <b>{outcome}</b>
+              </li>
+            );
+          })}
       </ul>
     </Part>
   );
@@ -72,10 +106,18 @@ function Demonstrations({ lesson, plan, asked }: { lesson: Lesson; plan: Plan; a
 function Goals({ asked }: { asked: readonly Asked[] }) {
   const facts = usePage(factsOf);
   // a goal that several marks ask is told once
-  const goals = asked.flatMap((one) => (one.kind === 'goal' ? [one] : [])).filter((one, index, all) => all.findIndex((other) => JSON.stringify(other.goal) === JSON.stringify(one.goal)) === index);
+  const goals = asked
+    .flatMap((one) => (one.kind === 'goal' ? [one] : []))
+    .filter((one, index, all) => all.findIndex((other) => JSON.stringify(other.goal) === JSON.stringify(one.goal)) === index);
   return (
     <Part id="goals" heading="paper.key.goals">
-      <ul className="sheet-goals">{goals.map((one, index) => <li key={index}>{one.goal.text} ({limitWords(one.goal, facts)}): <b>{measureValue(one.goal, one.value, facts)}</b></li>)}</ul>
+      <ul className="sheet-goals">
+        {goals.map((one, index) => (
+          <li key={index}>
+            {one.goal.text} ({limitWords(one.goal, facts)}): <b>{measureValue(one.goal, one.value, facts)}</b>
+          </li>
+        ))}
+      </ul>
     </Part>
   );
 }

@@ -1,4 +1,5 @@
-// The teacher's key: the reference order with reasons from the model's own season, what each mistake does, how predictions and demonstrations come out.
+// The teacher's key: the reference order with reasons from the model's own season, what each mistake does, how predictions and
+// demonstrations come out.
 import type { Lesson, Plan } from '../../state/common/contract';
 import { TINTS } from '../../state/common/tints';
 import type { LessonKey } from '../../state/paper/sheets';
@@ -32,7 +33,15 @@ function Why({ found, stageId, lesson }: { found: LessonKey; stageId: string; le
   const water_m3 = found.season.stages.reduce((sum, stage) => sum + stage.volume_m3, 0);
   const told = whyAt(found.season, facts, found.plan, stageId, found.plan.days * 24, tint);
   if (told.length === 0) return <>{say('paper.key.nothing')}</>;
-  return <>{told.map((why) => <span key={why.topic}>{whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}</>;
+  return (
+    <>
+      {told.map((why) => (
+        <span key={why.topic}>
+          {whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))}{' '}
+        </span>
+      ))}
+    </>
+  );
 }
 
 function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Lesson; version: number }) {
@@ -43,17 +52,47 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
   const holds = (id: string): boolean => season.stages.some((stage) => stage.id === id && stage.cells > 0);
   return (
     <table className="sheet-table order-table">
-      <thead><tr><th scope="col">{say('paper.key.place')}</th><th scope="col">{say('paper.key.stage')}</th><th scope="col">{say('paper.key.card')}</th><th scope="col">{say('paper.key.change')}</th><th scope="col">{say('paper.key.why')}</th></tr></thead>
+      <thead>
+        <tr>
+          <th scope="col">{say('paper.key.place')}</th>
+          <th scope="col">{say('paper.key.stage')}</th>
+          <th scope="col">{say('paper.key.card')}</th>
+          <th scope="col">{say('paper.key.change')}</th>
+          <th scope="col">{say('paper.key.why')}</th>
+        </tr>
+      </thead>
       <tbody>
         {all.map((stage, index) => {
           const changes = index < plan.loop.length && holds(stage.id) ? changesAt(season, plan, stage.id, lastDay, MOST_CHANGES) : [];
           return (
             <tr key={stage.id}>
               <td>{index < plan.loop.length ? <Ring>{index + 1}</Ring> : null}</td>
-              <th scope="row">{stageName(all, stage.id)}{index >= plan.loop.length && <span className="sheet-note"> {say('paper.key.side')}</span>}</th>
+              <th scope="row">
+                {stageName(all, stage.id)}
+                {index >= plan.loop.length && <span className="sheet-note"> {say('paper.key.side')}</span>}
+              </th>
               <td>{letters.get(stage.id) ?? '–'}</td>
-              <td>{holds(stage.id) && index < plan.loop.length ? changes.length === 0 ? say('paper.key.little') : changes.map((change) => <span key={change.tint} className="change">{changeWords(change)}</span>) : '–'}</td>
-              <td>{say(`stage.${stage.kind}.does`)} {plan.side.filter((side) => side.id === stage.id).map((side) => `${sideWords(side, plan.loop)} `)}{holds(stage.id) && <> <Why found={found} stageId={stage.id} lesson={lesson} /></>}</td>
+              <td>
+                {holds(stage.id) && index < plan.loop.length
+                  ? changes.length === 0
+                    ? say('paper.key.little')
+                    : changes.map((change) => (
+                        <span key={change.tint} className="change">
+                          {changeWords(change)}
+                        </span>
+                      ))
+                  : '–'}
+              </td>
+              <td>
+                {say(`stage.${stage.kind}.does`)}{' '}
+                {plan.side.filter((side) => side.id === stage.id).map((side) => `${sideWords(side, plan.loop)} `)}
+                {holds(stage.id) && (
+                  <>
+                    {' '}
+                    <Why found={found} stageId={stage.id} lesson={lesson} />
+                  </>
+                )}
+              </td>
             </tr>
           );
         })}
@@ -65,7 +104,11 @@ function OrderTable({ found, lesson, version }: { found: LessonKey; lesson: Less
 function LeftOver({ lesson, plan }: { lesson: Lesson; plan: Plan }) {
   const left = lesson.shelf.filter((part) => !plan.loop.some((stage) => stage.id === part.id));
   if (left.length === 0) return null;
-  return <p className="sheet-note">{say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)) })}</p>;
+  return (
+    <p className="sheet-note">
+      {say('paper.key.notUsed', { stages: left.map((part) => stageName([...lesson.plan.loop, ...lesson.shelf], part.id)) })}
+    </p>
+  );
 }
 
 export function KeySheet({ lesson, found, version }: { lesson: Lesson; found: LessonKey; version: number }) {
@@ -74,7 +117,16 @@ export function KeySheet({ lesson, found, version }: { lesson: Lesson; found: Le
   return (
     <>
       <SheetHead title={lesson.title} sub={say('paper.key.sub', { version: versionLetter(version) })}>
-        {reference !== undefined && <p className="sheet-result">{say('paper.key.result', { fish: whole(reference.fishHealth), harvest: whole(reference.harvest), n: reference.marks, all: lesson.scoring.marks.length })}</p>}
+        {reference !== undefined && (
+          <p className="sheet-result">
+            {say('paper.key.result', {
+              fish: whole(reference.fishHealth),
+              harvest: whole(reference.harvest),
+              n: reference.marks,
+              all: lesson.scoring.marks.length,
+            })}
+          </p>
+        )}
       </SheetHead>
       <LoopStrip stages={plan.loop} />
       <Part id="order" heading="paper.key.order" note={say('paper.key.orderHow', { day: plan.days - 1, days: plan.days })}>

@@ -12,8 +12,15 @@ function Consequence({ shown, plan }: { shown: Shown; plan: Plan }) {
   const value = measureValue(shown.consequence, shown.mistake, facts);
   const reference = measureValue(shown.consequence, shown.reference, facts);
   // against next to nothing, "so many times" says nothing
-  const words = Number.isFinite(shown.times) ? say('paper.key.shownTimes', { value, reference, times: timesWords(shown.times) }) : say('paper.key.shown', { value, reference });
-  return <li>{measureWords(shown.consequence, plan)}: <b>{words}</b>{!shown.holds && <> · {say('paper.key.weak')}</>}</li>;
+  const words = Number.isFinite(shown.times)
+    ? say('paper.key.shownTimes', { value, reference, times: timesWords(shown.times) })
+    : say('paper.key.shown', { value, reference });
+  return (
+    <li>
+      {measureWords(shown.consequence, plan)}: <b>{words}</b>
+      {!shown.holds && <> · {say('paper.key.weak')}</>}
+    </li>
+  );
 }
 
 export function MistakeList({ plan, played }: { plan: Plan; played: readonly Played[] }) {
@@ -21,15 +28,27 @@ export function MistakeList({ plan, played }: { plan: Plan; played: readonly Pla
   return (
     <Part id="mistakes" heading="paper.key.mistakes" note={say('paper.key.mistakesHow')}>
       <ol className="mistakes">
-        {played.filter((one) => one.role === 'mistake').map((one) => (
-          <li key={one.key}>
-            <p><b>{one.title}</b></p>
-            <ul>{one.shown.map((shown, index) => <Consequence key={index} shown={shown} plan={plan} />)}</ul>
-            <p className="sheet-note">{say('paper.key.scores', { fish: whole(one.fishHealth), harvest: whole(one.harvest), n: one.marks })}</p>
-          </li>
-        ))}
+        {played
+          .filter((one) => one.role === 'mistake')
+          .map((one) => (
+            <li key={one.key}>
+              <p>
+                <b>{one.title}</b>
+              </p>
+              <ul>
+                {one.shown.map((shown, index) => (
+                  <Consequence key={index} shown={shown} plan={plan} />
+                ))}
+              </ul>
+              <p className="sheet-note">
+                {say('paper.key.scores', { fish: whole(one.fishHealth), harvest: whole(one.harvest), n: one.marks })}
+              </p>
+            </li>
+          ))}
       </ol>
-      {idle !== undefined && <p className="sheet-note">{say('paper.key.idle', { fish: whole(idle.fishHealth), harvest: whole(idle.harvest), n: idle.marks })}</p>}
+      {idle !== undefined && (
+        <p className="sheet-note">{say('paper.key.idle', { fish: whole(idle.fishHealth), harvest: whole(idle.harvest), n: idle.marks })}</p>
+      )}
     </Part>
   );
 }

@@ -27,10 +27,14 @@ export function OnePage({ size, least, children }: { size: PaperSize; least: num
       const element = place.current;
       if (element === null) return;
       const shown = element.style.zoom;
-      const found = fitScale((tried) => {
-        element.style.zoom = String(tried);
-        return element.offsetHeight * tried;
-      }, PAGE_HEIGHT[size], least);
+      const found = fitScale(
+        (tried) => {
+          element.style.zoom = String(tried);
+          return element.offsetHeight * tried;
+        },
+        PAGE_HEIGHT[size],
+        least,
+      );
       element.style.zoom = shown;
       setScale(found);
     };
@@ -41,5 +45,9 @@ export function OnePage({ size, least, children }: { size: PaperSize; least: num
     if (place.current !== null) watch.observe(place.current, { childList: true, characterData: true, subtree: true });
     return () => watch.disconnect();
   }, [size, least]);
-  return <div ref={place} className="one-page" style={{ zoom: scale }}>{children}</div>;
+  return (
+    <div ref={place} className="one-page" style={{ zoom: scale }}>
+      {children}
+    </div>
+  );
 }

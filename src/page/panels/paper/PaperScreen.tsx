@@ -32,10 +32,20 @@ function Chosen() {
   }, [store, sheet, lesson]);
   if (lesson === null) return <p className="sheet-none">{say('paper.noLesson')}</p>;
   switch (sheet) {
-    case 'learner': return <LearnerSheet lesson={lesson} version={version} />;
-    case 'key': return key === null || key.lesson !== lesson ? <p className="sheet-none" role="status">{say('paper.working', { n: lesson.mistakes.length })}</p> : <KeySheet lesson={lesson} found={key} version={version} />;
-    case 'lesson': return <LessonPlanSheet lesson={lesson} />;
-    case 'season': return lives ? <SeasonSheet /> : <p className="sheet-none">{say('paper.noSeason')}</p>;
+    case 'learner':
+      return <LearnerSheet lesson={lesson} version={version} />;
+    case 'key':
+      return key === null || key.lesson !== lesson ? (
+        <p className="sheet-none" role="status">
+          {say('paper.working', { n: lesson.mistakes.length })}
+        </p>
+      ) : (
+        <KeySheet lesson={lesson} found={key} version={version} />
+      );
+    case 'lesson':
+      return <LessonPlanSheet lesson={lesson} />;
+    case 'season':
+      return lives ? <SeasonSheet /> : <p className="sheet-none">{say('paper.noSeason')}</p>;
   }
 }
 
@@ -61,18 +71,31 @@ function Choices() {
         {SHEETS.map((one) => (
           <label key={one} className="paper-sheet" data-chosen={one === sheet || undefined}>
             <input type="radio" name="sheet" checked={one === sheet} onChange={() => choose({ sheet: one })} />
-            <span><b>{say(`paper.sheet.${one}`)}</b><span className="note">{say(`paper.sheet.${one}For`, { minutes: CLASS_MINUTES })}</span></span>
+            <span>
+              <b>{say(`paper.sheet.${one}`)}</b>
+              <span className="note">{say(`paper.sheet.${one}For`, { minutes: CLASS_MINUTES })}</span>
+            </span>
           </label>
         ))}
       </fieldset>
       <fieldset className="paper-row">
         <legend>{say('paper.size')}</legend>
-        {PAPER_SIZES.map((one) => <label key={one} className="choices"><input type="radio" name="size" checked={one === size} onChange={() => choose({ size: one })} />{say(`paper.size.${one}`)}</label>)}
+        {PAPER_SIZES.map((one) => (
+          <label key={one} className="choices">
+            <input type="radio" name="size" checked={one === size} onChange={() => choose({ size: one })} />
+            {say(`paper.size.${one}`)}
+          </label>
+        ))}
       </fieldset>
       {(sheet === 'learner' || sheet === 'key') && (
         <fieldset className="paper-row">
           <legend>{say('paper.version')}</legend>
-          {Array.from({ length: VERSIONS }, (_, one) => <label key={one} className="choices"><input type="radio" name="version" checked={one === version} onChange={() => choose({ version: one })} />{versionLetter(one)}</label>)}
+          {Array.from({ length: VERSIONS }, (_, one) => (
+            <label key={one} className="choices">
+              <input type="radio" name="version" checked={one === version} onChange={() => choose({ version: one })} />
+              {versionLetter(one)}
+            </label>
+          ))}
           <p className="note">{say('paper.versionHelp')}</p>
         </fieldset>
       )}
@@ -105,16 +128,37 @@ export function PaperScreen() {
   }, [store]);
   return (
     <div className="paper">
-      <style>{pageRules(size, say('paper.foot', { title: lesson?.title ?? say('page.title'), sheet: say(`paper.sheet.${sheet}`), caution: say('caution.footer') }))}</style>
+      <style>
+        {pageRules(
+          size,
+          say('paper.foot', {
+            title: lesson?.title ?? say('page.title'),
+            sheet: say(`paper.sheet.${sheet}`),
+            caution: say('caution.footer'),
+          }),
+        )}
+      </style>
       <header className="paper-top">
-        <h1 ref={heading} tabIndex={-1}>{say('paper.title')}</h1>
-        <button type="button" className="btn plan" disabled={!ready} onClick={() => window.print()}>{say('paper.print')}</button>
-        <button type="button" className="btn" onClick={() => store.getState().setScreen('loop')}>{say('paper.close')}</button>
+        <h1 ref={heading} tabIndex={-1}>
+          {say('paper.title')}
+        </h1>
+        <button type="button" className="btn plan" disabled={!ready} onClick={() => window.print()}>
+          {say('paper.print')}
+        </button>
+        <button type="button" className="btn" onClick={() => store.getState().setScreen('loop')}>
+          {say('paper.close')}
+        </button>
       </header>
-      <section className="paper-side scroll" aria-label={say('paper.region')} tabIndex={0}><Choices /></section>
+      <section className="paper-side scroll" aria-label={say('paper.region')} tabIndex={0}>
+        <Choices />
+      </section>
       <main className="paper-preview scroll" aria-label={say('paper.preview')} tabIndex={0}>
         <div ref={room} className="paper-room">
-          <article className="sheet" data-sheet={sheet} data-size={size} style={{ zoom: fit }}><OnePage size={size} least={LEAST[sheet]}><Chosen /></OnePage></article>
+          <article className="sheet" data-sheet={sheet} data-size={size} style={{ zoom: fit }}>
+            <OnePage size={size} least={LEAST[sheet]}>
+              <Chosen />
+            </OnePage>
+          </article>
         </div>
       </main>
     </div>

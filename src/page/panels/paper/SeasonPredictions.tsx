@@ -6,17 +6,56 @@ import { useLived, usePage } from '../common/pageStore';
 import { measureValue, measureWords } from '../common/measureWords';
 import { Part } from './pieces';
 
-const textOf = (list: readonly { key: string; text: string }[], key: string | null): string => list.find((one) => one.key === key)?.text ?? '–';
+const textOf = (list: readonly { key: string; text: string }[], key: string | null): string =>
+  list.find((one) => one.key === key)?.text ?? '–';
 
-function Row({ prediction, plan, settled, said, reason, explained }: { prediction: Prediction; plan: Plan; settled: Settled | null; said: string; reason: string; explained: string }) {
+function Row({
+  prediction,
+  plan,
+  settled,
+  said,
+  reason,
+  explained,
+}: {
+  prediction: Prediction;
+  plan: Plan;
+  settled: Settled | null;
+  said: string;
+  reason: string;
+  explained: string;
+}) {
   const facts = usePage(factsOf);
-  const holding = settled === null ? [] : prediction.explanations.filter((one) => settled.explanations.some((other) => other.key === one.key && other.holds));
+  const holding =
+    settled === null
+      ? []
+      : prediction.explanations.filter((one) => settled.explanations.some((other) => other.key === one.key && other.holds));
   return (
     <tr>
       <th scope="row">{prediction.question}</th>
-      <td>{said}{reason !== '' && <span className="sheet-note">{say('paper.learner.because')}: {reason}</span>}</td>
-      <td>{settled === null ? '–' : <><b>{textOf(prediction.choices, settled.outcome)}</b><span className="sheet-note">{measureWords(prediction.measure, plan)}: {measureValue(prediction.measure, settled.value, facts)}</span></>}</td>
-      <td>{settled === null ? '–' : holding.length === 0 ? say('paper.season.bearsNone') : holding.map((one) => one.text).join(' ')}{explained !== '' && <span className="sheet-note">{say('paper.season.explained', { text: explained })}</span>}</td>
+      <td>
+        {said}
+        {reason !== '' && (
+          <span className="sheet-note">
+            {say('paper.learner.because')}: {reason}
+          </span>
+        )}
+      </td>
+      <td>
+        {settled === null ? (
+          '–'
+        ) : (
+          <>
+            <b>{textOf(prediction.choices, settled.outcome)}</b>
+            <span className="sheet-note">
+              {measureWords(prediction.measure, plan)}: {measureValue(prediction.measure, settled.value, facts)}
+            </span>
+          </>
+        )}
+      </td>
+      <td>
+        {settled === null ? '–' : holding.length === 0 ? say('paper.season.bearsNone') : holding.map((one) => one.text).join(' ')}
+        {explained !== '' && <span className="sheet-note">{say('paper.season.explained', { text: explained })}</span>}
+      </td>
     </tr>
   );
 }
@@ -28,13 +67,39 @@ export function SeasonPredictions({ lesson, plan, over }: { lesson: Lesson; plan
   return (
     <Part id="predictions" heading="paper.season.predictions">
       <table className="sheet-table predictions-table">
-        <thead><tr><th scope="col">{say('paper.season.question')}</th><th scope="col">{say('paper.season.said')}</th><th scope="col">{say('paper.season.was')}</th><th scope="col">{say('paper.season.bears')}</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">{say('paper.season.question')}</th>
+            <th scope="col">{say('paper.season.said')}</th>
+            <th scope="col">{say('paper.season.was')}</th>
+            <th scope="col">{say('paper.season.bears')}</th>
+          </tr>
+        </thead>
         <tbody>
           {lesson.predictions.map((prediction) => {
             const answer = answers.find((one) => one.key === prediction.key);
-            const settled = answer?.settled ?? (over ? judged?.predictions.find((one) => one.key === prediction.key) ?? null : null);
-            const reason = answer === undefined ? '' : answer.words !== '' ? answer.words : answer.reason === null ? '' : textOf(prediction.explanations, answer.reason);
-            return <Row key={prediction.key} prediction={prediction} plan={plan} settled={settled} said={answer === undefined || answer.choice === null ? say('paper.season.skipped') : textOf(prediction.choices, answer.choice)} reason={reason} explained={typeof answer?.explained === 'string' ? textOf(prediction.explanations, answer.explained) : ''} />;
+            const settled = answer?.settled ?? (over ? (judged?.predictions.find((one) => one.key === prediction.key) ?? null) : null);
+            const reason =
+              answer === undefined
+                ? ''
+                : answer.words !== ''
+                  ? answer.words
+                  : answer.reason === null
+                    ? ''
+                    : textOf(prediction.explanations, answer.reason);
+            return (
+              <Row
+                key={prediction.key}
+                prediction={prediction}
+                plan={plan}
+                settled={settled}
+                said={
+                  answer === undefined || answer.choice === null ? say('paper.season.skipped') : textOf(prediction.choices, answer.choice)
+                }
+                reason={reason}
+                explained={typeof answer?.explained === 'string' ? textOf(prediction.explanations, answer.explained) : ''}
+              />
+            );
           })}
         </tbody>
       </table>

@@ -22,7 +22,12 @@ export function sideWords(side: Side, stages: readonly { id: string; kind: Stage
 }
 
 function Blank({ words }: { words: string }) {
-  return <span className="write">{words}<i className="line" /></span>;
+  return (
+    <span className="write">
+      {words}
+      <i className="line" />
+    </span>
+  );
 }
 
 /** For the learner: each side branch with its questions, which box of the loop it belongs to. */

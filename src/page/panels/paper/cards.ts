@@ -1,8 +1,13 @@
-// The cards of the learner's sheet: the lesson's stages out of their order, each with its letter. Pure; the same for the same lesson and version.
+// The cards of the learner's sheet: the lesson's stages out of their order, each with its letter. Pure; the same for the same lesson and
+// version.
 import type { Lesson, StageSpec } from '../../state/common/contract';
 import { shuffled } from '../../state/paper/shuffle';
 
-export interface Card { letter: string; stage: StageSpec; stray: boolean }
+export interface Card {
+  letter: string;
+  stage: StageSpec;
+  stray: boolean;
+}
 export interface Cards {
   /** where the water starts; it is told */
   first: StageSpec | null;
@@ -21,7 +26,8 @@ export function cardsOf(lesson: Lesson, version: number): Cards {
   const strays = lesson.shelf.filter((part) => !lesson.reference.order.includes(part.id));
   const order = shuffled(others, strays, `${lesson.plan.seed} ${version}`, (stage) => stage.kind);
   return {
-    first: first ?? null, boxes: others.length,
+    first: first ?? null,
+    boxes: others.length,
     cards: order.map((stage, index) => ({ letter: versionLetter(index), stage, stray: strays.includes(stage) })),
   };
 }

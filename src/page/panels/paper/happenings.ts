@@ -5,7 +5,13 @@ import type { SeasonView } from '../../state/common/state';
 
 const UNWISHED: ReadonlySet<EventKind> = new Set(['fishDied', 'powerOff', 'sludgeFull', 'filterBlocked', 'spilled', 'pumpDry']);
 
-export interface Happening { kind: EventKind; stage: string; day: number; times: number; amount: number }
+export interface Happening {
+  kind: EventKind;
+  stage: string;
+  day: number;
+  times: number;
+  amount: number;
+}
 
 /** @param lived_h hours that were lived */
 export function happenings(season: SeasonView, lived_h: number): Happening[] {

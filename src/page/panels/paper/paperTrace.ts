@@ -40,10 +40,25 @@ export function axisOf(low: number, high: number, fromZero: boolean): { bottom: 
   return { bottom, top: bottom + step * Math.max(INTERVALS, Math.ceil((high - bottom) / step - 1e-9)), step };
 }
 
-const decimalsOf = (step: number): number => Math.max(0, Math.min(3, -Math.floor(Math.log10(step) + 1e-9) + (Number.isInteger(Number((step / 10 ** Math.floor(Math.log10(step) + 1e-9)).toFixed(6))) ? 0 : 1)));
+const decimalsOf = (step: number): number =>
+  Math.max(
+    0,
+    Math.min(
+      3,
+      -Math.floor(Math.log10(step) + 1e-9)
+        + (Number.isInteger(Number((step / 10 ** Math.floor(Math.log10(step) + 1e-9)).toFixed(6))) ? 0 : 1),
+    ),
+  );
 
 /** @param last_h hours that the axis of days spans */
-export function paperTraceOf(view: SeasonView, comfort: readonly ComfortBand[], variable: string, stageId: string, lived_h: number, last_h: number): PaperTrace | null {
+export function paperTraceOf(
+  view: SeasonView,
+  comfort: readonly ComfortBand[],
+  variable: string,
+  stageId: string,
+  lived_h: number,
+  last_h: number,
+): PaperTrace | null {
   const kind = view.stages.find((stage) => stage.id === stageId && stage.cells > 0)?.kind;
   if (kind === undefined || lived_h <= 0) return null;
   const hourStep = Math.max(1, Math.ceil(last_h / MOST_POINTS));
@@ -61,9 +76,18 @@ export function paperTraceOf(view: SeasonView, comfort: readonly ComfortBand[], 
   const days = last_h / 24;
   return {
     path: values.map((value, index) => `${index === 0 ? 'M' : 'L'}${x(hours[index]).toFixed(1)} ${y(value).toFixed(1)}`).join(''),
-    low, high, last: values[values.length - 1],
-    ticks: Array.from({ length: Math.round((top - bottom) / step) + 1 }, (_, n) => ({ value: bottom + n * step, y: y(bottom + n * step), decimals: decimalsOf(step) })),
-    limits: [band?.watchBelow, band?.watchAbove].flatMap((limit) => (limit === undefined ? [] : [toShown(variable, limit)])).filter((limit) => limit > bottom && limit < top).map(y),
+    low,
+    high,
+    last: values[values.length - 1],
+    ticks: Array.from({ length: Math.round((top - bottom) / step) + 1 }, (_, n) => ({
+      value: bottom + n * step,
+      y: y(bottom + n * step),
+      decimals: decimalsOf(step),
+    })),
+    limits: [band?.watchBelow, band?.watchAbove]
+      .flatMap((limit) => (limit === undefined ? [] : [toShown(variable, limit)]))
+      .filter((limit) => limit > bottom && limit < top)
+      .map(y),
     days: [0, Math.round(days / 2), days].map((day) => ({ day, x: x(24 * day) })),
   };
 }

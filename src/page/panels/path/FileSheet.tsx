@@ -18,14 +18,30 @@ const breakable = (path: string): string => path.replace(/([.[])/g, '\u200b$1');
 function Problems({ problems }: { problems: FileCheck['problems'] }) {
   return (
     <div role="alert">
-      <p className="file-verdict"><MarkShape mark="act" named={false} />{say('file.bad')}</p>
+      <p className="file-verdict">
+        <MarkShape mark="act" named={false} />
+        {say('file.bad')}
+      </p>
       <p>{say('file.badHelp')}</p>
       <table className="file-problems">
-        <thead><tr><th scope="col">{say('file.where')}</th><th scope="col">{say('file.got')}</th><th scope="col">{say('file.expected')}</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">{say('file.where')}</th>
+            <th scope="col">{say('file.got')}</th>
+            <th scope="col">{say('file.expected')}</th>
+          </tr>
+        </thead>
         <tbody>
           {problems.map((problem, index) => (
             <tr key={index}>
-              <th scope="row">{problem.path !== '' && problem.line !== undefined && <span className="line">{say('file.line', { line: problem.line })}</span>}<span className={problem.path === '' || problem.line === undefined ? undefined : 'note'}>{breakable(whereWords(problem))}</span></th>
+              <th scope="row">
+                {problem.path !== '' && problem.line !== undefined && (
+                  <span className="line">{say('file.line', { line: problem.line })}</span>
+                )}
+                <span className={problem.path === '' || problem.line === undefined ? undefined : 'note'}>
+                  {breakable(whereWords(problem))}
+                </span>
+              </th>
               <td>{foundWords(problem.got)}</td>
               <td>{expectedWords(problem.expected)}</td>
             </tr>
@@ -45,7 +61,16 @@ function Details({ one, lesson }: { one: Played; lesson: Lesson }) {
   if (lines.length === 0) return null;
   return (
     <tr className="detail">
-      <td colSpan={5}><ul className="file-details">{lines.map(({ passes, words }, index) => <li key={index}><MarkShape mark={passes ? 'fine' : 'act'} /><span>{words}</span></li>)}</ul></td>
+      <td colSpan={5}>
+        <ul className="file-details">
+          {lines.map(({ passes, words }, index) => (
+            <li key={index}>
+              <MarkShape mark={passes ? 'fine' : 'act'} />
+              <span>{words}</span>
+            </li>
+          ))}
+        </ul>
+      </td>
     </tr>
   );
 }
@@ -54,20 +79,41 @@ function Seasons({ played, lesson }: { played: Played[]; lesson: Lesson }) {
   const failing = played.filter((one) => !one.passes).length;
   return (
     <>
-      <p className="file-verdict"><MarkShape mark={failing === 0 ? 'fine' : 'act'} named={false} />{failing === 0 ? say('file.passes') : say('file.fails', { n: failing, of: played.length })}</p>
+      <p className="file-verdict">
+        <MarkShape mark={failing === 0 ? 'fine' : 'act'} named={false} />
+        {failing === 0 ? say('file.passes') : say('file.fails', { n: failing, of: played.length })}
+      </p>
       <table>
         <thead>
-          <tr><th scope="col">{say('file.build')}</th><th scope="col" className="num">{say('file.fish')}</th><th scope="col" className="num">{say('file.harvest')}</th><th scope="col" className="num">{say('file.marks')}</th><th scope="col">{say('file.result')}</th></tr>
+          <tr>
+            <th scope="col">{say('file.build')}</th>
+            <th scope="col" className="num">
+              {say('file.fish')}
+            </th>
+            <th scope="col" className="num">
+              {say('file.harvest')}
+            </th>
+            <th scope="col" className="num">
+              {say('file.marks')}
+            </th>
+            <th scope="col">{say('file.result')}</th>
+          </tr>
         </thead>
         <tbody>
           {played.map((one) => (
             <Fragment key={one.key}>
               <tr>
-                <th scope="row">{titleOf(one)}{one.role === 'mistake' && <span className="note">{one.key}</span>}</th>
+                <th scope="row">
+                  {titleOf(one)}
+                  {one.role === 'mistake' && <span className="note">{one.key}</span>}
+                </th>
                 <td className="num">{whole(one.fishHealth)}</td>
                 <td className="num">{whole(one.harvest)}</td>
                 <td className="num">{one.marks}</td>
-                <td><MarkShape mark={one.passes ? 'fine' : 'act'} named={false} /> {say(one.passes ? 'file.pass' : 'file.fail')}{!one.passes && <span className="note">{mustOf(one)}</span>}</td>
+                <td>
+                  <MarkShape mark={one.passes ? 'fine' : 'act'} named={false} /> {say(one.passes ? 'file.pass' : 'file.fail')}
+                  {!one.passes && <span className="note">{mustOf(one)}</span>}
+                </td>
               </tr>
               <Details one={one} lesson={lesson} />
             </Fragment>
@@ -84,12 +130,24 @@ function Sound({ file, lesson }: { file: FileCheck; lesson: Lesson }) {
     <>
       <p>{say('file.good')}</p>
       <div className="row">
-        <button type="button" className="btn plan" aria-disabled={file.playing} onClick={() => {
-          if (!file.playing) void store.getState().playFile();
-        }}>{say(file.played === null ? 'file.play' : 'file.playAgain')}</button>
+        <button
+          type="button"
+          className="btn plan"
+          aria-disabled={file.playing}
+          onClick={() => {
+            if (!file.playing) void store.getState().playFile();
+          }}
+        >
+          {say(file.played === null ? 'file.play' : 'file.playAgain')}
+        </button>
         <span role="status">{file.playing && say('file.playing', { n: lesson.mistakes.length + 2 })}</span>
       </div>
-      {file.failed !== null && <p role="alert" className="file-verdict"><MarkShape mark="act" />{file.failed}</p>}
+      {file.failed !== null && (
+        <p role="alert" className="file-verdict">
+          <MarkShape mark="act" />
+          {file.failed}
+        </p>
+      )}
       {file.played !== null && <Seasons played={file.played} lesson={lesson} />}
     </>
   );
@@ -107,14 +165,22 @@ export function FileSheet({ file }: { file: FileCheck }) {
   }, []);
   const close = (): void => store.getState().showFile(false);
   return (
-    <section className="card file-sheet" aria-labelledby="file-title" onKeyDown={(event) => {
-      if (event.key !== 'Escape') return;
-      event.preventDefault();
-      close();
-    }}>
+    <section
+      className="card file-sheet"
+      aria-labelledby="file-title"
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.preventDefault();
+        close();
+      }}
+    >
       <div className="file-head">
-        <h2 ref={heading} id="file-title" tabIndex={-1}>{say('file.title', { name: file.name })}</h2>
-        <button type="button" className="btn square" aria-label={say('page.close')} title={say('page.close')} onClick={close}><SignShape sign="out" /></button>
+        <h2 ref={heading} id="file-title" tabIndex={-1}>
+          {say('file.title', { name: file.name })}
+        </h2>
+        <button type="button" className="btn square" aria-label={say('page.close')} title={say('page.close')} onClick={close}>
+          <SignShape sign="out" />
+        </button>
       </div>
       <div className="file-body scroll" tabIndex={0} role="group" aria-labelledby="file-title">
         {file.lesson === null ? <Problems problems={file.problems} /> : <Sound file={file} lesson={file.lesson} />}

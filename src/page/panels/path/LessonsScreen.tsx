@@ -19,7 +19,8 @@ const ALL = 3;
 
 /** The whole address, since one of # alone is taken for a link within what is on the page. */
 const hrefOf = (card: LessonCard): string => `${location.href.replace(/#.*$/, '')}${addressOf(card)}`;
-const timeLeft = (minutes: number): string => (minutes < 90 ? say('path.left', { minutes }) : say('path.hoursLeft', { hours: Math.round(minutes / 60) }));
+const timeLeft = (minutes: number): string =>
+  minutes < 90 ? say('path.left', { minutes }) : say('path.hoursLeft', { hours: Math.round(minutes / 60) });
 
 function Foot({ card, path }: { card: LessonCard; path: PathState }) {
   const marks = marksOf(path.progress, card.id);
@@ -28,11 +29,23 @@ function Foot({ card, path }: { card: LessonCard; path: PathState }) {
     <span className="lesson-foot">
       {!card.free && played !== null && (
         <>
-          <span className="lesson-stamps" aria-hidden="true">{Array.from({ length: ALL }, (_, index) => <Stamp key={index} earned={index < marks} />)}</span>
+          <span className="lesson-stamps" aria-hidden="true">
+            {Array.from({ length: ALL }, (_, index) => (
+              <Stamp key={index} earned={index < marks} />
+            ))}
+          </span>
           <span className="hidden">{say('path.marks', { n: marks, all: ALL })},</span>
         </>
       )}
-      <span className="note">{isOpen(path, card) ? say('path.open') : card.free ? say('path.bench') : played === null ? say('path.fresh') : say('path.played', { day: dateText(played) })}</span>
+      <span className="note">
+        {isOpen(path, card)
+          ? say('path.open')
+          : card.free
+            ? say('path.bench')
+            : played === null
+              ? say('path.fresh')
+              : say('path.played', { day: dateText(played) })}
+      </span>
       {card.minutes > 0 && <b>{say('path.minutes', { minutes: card.minutes })}</b>}
     </span>
   );
@@ -52,14 +65,23 @@ function Card({ card, path, next }: { card: LessonCard; path: PathState; next: b
   const done = marksOf(path.progress, card.id) > 0;
   const open = isOpen(path, card);
   return (
-    <a className="lesson-card" href={hrefOf(card)} data-done={done || undefined} data-next={next || undefined} data-open={open || undefined} aria-current={open ? 'true' : undefined}
+    <a
+      className="lesson-card"
+      href={hrefOf(card)}
+      data-done={done || undefined}
+      data-next={next || undefined}
+      data-open={open || undefined}
+      aria-current={open ? 'true' : undefined}
       onClick={(event) => {
         // the address stays as it is, so nothing else would bring the loop back
         if (open) store.getState().setScreen('loop');
         else askFirst(event, leave);
-      }}>
+      }}
+    >
       <span className="lesson-head">
-        <span className="lesson-number" aria-hidden="true">{Number(card.number)}</span>
+        <span className="lesson-number" aria-hidden="true">
+          {Number(card.number)}
+        </span>
         <span className="hidden">{say('path.card', { number: Number(card.number) })}</span>
         <b className="lesson-title">{card.title}</b>
       </span>
@@ -82,7 +104,12 @@ function Path({ path, columns, next }: { path: PathState; columns: number; next:
         const from = index === 0 ? 'source' : step === 0 ? 'above' : row % 2 === 0 ? 'left' : 'right';
         const flows = index > 0 && marksOf(path.progress, all[index - 1].id) > 0;
         return (
-          <li key={card.file} data-from={from} data-flows={flows || undefined} style={{ gridRow: row + 1, gridColumn: row % 2 === 0 ? step + 1 : columns - step }}>
+          <li
+            key={card.file}
+            data-from={from}
+            data-flows={flows || undefined}
+            style={{ gridRow: row + 1, gridColumn: row % 2 === 0 ? step + 1 : columns - step }}
+          >
             <Card card={card} path={path} next={card === next} />
           </li>
         );
@@ -96,7 +123,13 @@ function Next({ path, next }: { path: PathState; next: LessonCard }) {
   const leave = useLeave();
   const number = Number(next.number);
   const open = isOpen(path, next);
-  const words = next.free ? say('path.benchGo') : open ? say('path.nextOn', { number }) : Object.hasOwn(path.progress, next.id) ? say('path.nextAgain', { number }) : say('path.nextGo', { number });
+  const words = next.free
+    ? say('path.benchGo')
+    : open
+      ? say('path.nextOn', { number })
+      : Object.hasOwn(path.progress, next.id)
+        ? say('path.nextAgain', { number })
+        : say('path.nextGo', { number });
   return (
     <section className="card lesson-next" aria-labelledby="lesson-next">
       <div>
@@ -104,10 +137,16 @@ function Next({ path, next }: { path: PathState; next: LessonCard }) {
         {next.aim !== '' && <p>{next.aim}</p>}
         <p className="note">{say('path.advice')}</p>
       </div>
-      <a className="btn plan" href={hrefOf(next)} onClick={(event) => {
-        if (open) store.getState().setScreen('loop');
-        else askFirst(event, leave);
-      }}>{words}</a>
+      <a
+        className="btn plan"
+        href={hrefOf(next)}
+        onClick={(event) => {
+          if (open) store.getState().setScreen('loop');
+          else askFirst(event, leave);
+        }}
+      >
+        {words}
+      </a>
     </section>
   );
 }
@@ -123,7 +162,11 @@ function Own() {
       </div>
       <div className="row">
         <OpenFile />
-        {file !== null && !file.shown && <button type="button" className="btn" onClick={() => store.getState().showFile(true)}>{say('file.button')}</button>}
+        {file !== null && !file.shown && (
+          <button type="button" className="btn" onClick={() => store.getState().showFile(true)}>
+            {say('file.button')}
+          </button>
+        )}
       </div>
     </section>
   );
@@ -140,7 +183,13 @@ export function LessonsScreen() {
   }, []);
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && !event.defaultPrevented && document.querySelector('dialog[open]') === null && lessonOf(store.getState()) !== null) store.getState().setScreen('loop');
+      if (
+        event.key === 'Escape'
+        && !event.defaultPrevented
+        && document.querySelector('dialog[open]') === null
+        && lessonOf(store.getState()) !== null
+      )
+        store.getState().setScreen('loop');
     };
     window.addEventListener('keydown', pressed);
     return () => window.removeEventListener('keydown', pressed);
@@ -150,21 +199,33 @@ export function LessonsScreen() {
   return (
     <div className="lessons">
       <header className="lessons-top">
-        <h1 ref={heading} tabIndex={-1}>{say('path.title')}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {say('path.title')}
+        </h1>
         {of > 0 && (
           <div className="lessons-far">
             <span>{say('path.done', { done, of })}</span>
-            <span className="bar" aria-hidden="true"><i style={{ width: `${(100 * done) / of}%` }} /></span>
+            <span className="bar" aria-hidden="true">
+              <i style={{ width: `${(100 * done) / of}%` }} />
+            </span>
             {minutesLeft > 0 && <span className="note">{timeLeft(minutesLeft)}</span>}
           </div>
         )}
-        <button type="button" className="btn" onClick={() => store.getState().setScreen('loop')}>{say('path.back')}</button>
+        <button type="button" className="btn" onClick={() => store.getState().setScreen('loop')}>
+          {say('path.back')}
+        </button>
       </header>
       <main className="lessons-body scroll" tabIndex={0} aria-label={say('path.title')}>
         {next !== null && <Next path={path} next={next} />}
-        {path.cards.length === 0 ? <p>{say('path.noLessons')}</p> : <Path path={path} columns={wide ? 5 : middle ? 4 : narrow ? 3 : 2} next={next} />}
+        {path.cards.length === 0 ? (
+          <p>{say('path.noLessons')}</p>
+        ) : (
+          <Path path={path} columns={wide ? 5 : middle ? 4 : narrow ? 3 : 2} next={next} />
+        )}
         <Own />
-        <p className="note">{say('path.kept')} {say('caution.footer')}</p>
+        <p className="note">
+          {say('path.kept')} {say('caution.footer')}
+        </p>
       </main>
     </div>
   );

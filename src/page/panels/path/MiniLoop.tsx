@@ -15,10 +15,22 @@ const INK = { fill: 'none', stroke: 'var(--ink)', strokeWidth: 2.4, strokeLineca
 
 /** A run of pipe: ink, then water. */
 function Pipe({ d }: { d: string }) {
-  return <><path d={d} {...INK} strokeWidth={7} /><path d={d} {...INK} stroke="var(--water-3)" strokeWidth={3} strokeLinecap="butt" /></>;
+  return (
+    <>
+      <path d={d} {...INK} strokeWidth={7} />
+      <path d={d} {...INK} stroke="var(--water-3)" strokeWidth={3} strokeLinecap="butt" />
+    </>
+  );
 }
 
-interface Stood { miniature: Miniature; placed: boolean; x: number; width: number; top: number; foot: number }
+interface Stood {
+  miniature: Miniature;
+  placed: boolean;
+  x: number;
+  width: number;
+  top: number;
+  foot: number;
+}
 
 /** Stands the stages side by side. @returns what they take in all, and their places from 0 on */
 function standing(loop: LessonCard['loop']): { stood: Stood[]; total: number } {
@@ -41,7 +53,8 @@ function framesOf(stood: readonly Stood[]): { from: number; to: number; top: num
   stood.forEach((part, index) => {
     const before = frames.at(-1);
     if (!part.placed) return;
-    if (before !== undefined && stood[index - 1].placed) Object.assign(before, { to: part.x + part.width, top: Math.min(before.top, part.top) });
+    if (before !== undefined && stood[index - 1].placed)
+      Object.assign(before, { to: part.x + part.width, top: Math.min(before.top, part.top) });
     else frames.push({ from: part.x, to: part.x + part.width, top: part.top });
   });
   return frames;
@@ -60,11 +73,35 @@ export function MiniLoop({ loop }: { loop: LessonCard['loop'] }) {
       <g transform={`translate(${left} 0)`}>
         <Pipe d={`M${last.x + last.width - DRAIN} ${foot}V${HEIGHT - 4}H${first.x - 10}V11H${first.x + 12}V18`} />
         <path d={`M${2 - left} ${GROUND}H${width - 2 - left}`} {...INK} strokeWidth={2.6} />
-        {stood.slice(1).map((part, index) => <Pipe key={index} d={`M${stood[index].x + stood[index].width} ${Math.min(GROUND - 12, Math.max(stood[index].top, part.top) + 10)}H${part.x}`} />)}
-        {stood.map(({ miniature, x }, index) => <image key={index} href={miniature.picture} x={x - EDGE} y={GROUND + miniature.top} width={miniature.width} height={miniature.height} />)}
+        {stood.slice(1).map((part, index) => (
+          <Pipe
+            key={index}
+            d={`M${stood[index].x + stood[index].width} ${Math.min(GROUND - 12, Math.max(stood[index].top, part.top) + 10)}H${part.x}`}
+          />
+        ))}
+        {stood.map(({ miniature, x }, index) => (
+          <image
+            key={index}
+            href={miniature.picture}
+            x={x - EDGE}
+            y={GROUND + miniature.top}
+            width={miniature.width}
+            height={miniature.height}
+          />
+        ))}
         {framesOf(stood).map(({ from, to, top }) => (
-          <rect key={from} x={from - 5} y={Math.max(2, top - 8)} width={to - from + 10} height={HEIGHT - 2 - Math.max(2, top - 8) - (to > last.x ? 0 : 14)} rx={6} {...INK}
-            stroke="var(--pencil-blue)" strokeWidth={2.6} strokeDasharray="7 5" />
+          <rect
+            key={from}
+            x={from - 5}
+            y={Math.max(2, top - 8)}
+            width={to - from + 10}
+            height={HEIGHT - 2 - Math.max(2, top - 8) - (to > last.x ? 0 : 14)}
+            rx={6}
+            {...INK}
+            stroke="var(--pencil-blue)"
+            strokeWidth={2.6}
+            strokeDasharray="7 5"
+          />
         ))}
       </g>
     </svg>

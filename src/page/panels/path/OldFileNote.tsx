@@ -13,10 +13,16 @@ export function OldFileNote() {
       {old.renamed.length > 0 && (
         <>
           <p>{say('old.renamed')}</p>
-          <ul>{old.renamed.map(({ was, is }) => <li key={was}>{say('old.name', { was, is })}</li>)}</ul>
+          <ul>
+            {old.renamed.map(({ was, is }) => (
+              <li key={was}>{say('old.name', { was, is })}</li>
+            ))}
+          </ul>
         </>
       )}
-      <button type="button" className="btn" onClick={() => store.getState().dismissOld()}>{say('old.close')}</button>
+      <button type="button" className="btn" onClick={() => store.getState().dismissOld()}>
+        {say('old.close')}
+      </button>
     </div>
   );
 }

@@ -23,12 +23,21 @@ export function OpenFile() {
   const field = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" className="btn" onClick={() => field.current?.click()}>{say('path.openFile')}</button>
-      <input ref={field} type="file" accept=".json,application/json" hidden data-lesson-file onChange={(event) => {
-        const file = event.target.files?.[0];
-        event.target.value = '';
-        if (file !== undefined) open(file);
-      }} />
+      <button type="button" className="btn" onClick={() => field.current?.click()}>
+        {say('path.openFile')}
+      </button>
+      <input
+        ref={field}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        data-lesson-file
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (file !== undefined) open(file);
+        }}
+      />
     </>
   );
 }
@@ -68,5 +77,9 @@ export function FileDrop() {
       window.removeEventListener('drop', dropped);
     };
   }, []);
-  return hovering ? <div className="file-drop" aria-hidden="true"><p>{say('path.drop')}</p></div> : null;
+  return hovering ? (
+    <div className="file-drop" aria-hidden="true">
+      <p>{say('path.drop')}</p>
+    </div>
+  ) : null;
 }

@@ -12,7 +12,10 @@ const KEY = 'asksBefore';
 const STILL_HERE_ms = 700;
 
 /** A step that asks: the address before which it lies, and its number among those laid. */
-interface Step { hash: string; number: number }
+interface Step {
+  hash: string;
+  number: number;
+}
 
 /** The present step of history as one that asks; null where it is one like any other. */
 function askingStep(state: unknown): Step | null {

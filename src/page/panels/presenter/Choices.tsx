@@ -17,17 +17,57 @@ function Row({ index, part, most }: { index: number; part: Part; most: number })
   if (choice === undefined) return null;
   const key = index + 1;
   const happened = part === 'settled' && outcome === choice.key;
-  const words = <><span className="letter square">{happened ? <MarkShape mark="fine" named={false} /> : key}</span><span className="choice-words">{choice.text}{happened && <em className="hidden"> {say('presenter.happened')}</em>}</span></>;
-  const bar = part === 'counting' && <span className="vote-bar" aria-hidden="true"><i style={{ width: `${most > 0 ? (100 * votes) / most : 0}%` }} /></span>;
+  const words = (
+    <>
+      <span className="letter square">{happened ? <MarkShape mark="fine" named={false} /> : key}</span>
+      <span className="choice-words">
+        {choice.text}
+        {happened && <em className="hidden"> {say('presenter.happened')}</em>}
+      </span>
+    </>
+  );
+  const bar = part === 'counting' && (
+    <span className="vote-bar" aria-hidden="true">
+      <i style={{ width: `${most > 0 ? (100 * votes) / most : 0}%` }} />
+    </span>
+  );
   return (
     <li className="choice" data-happened={happened || undefined}>
-      {part === 'counting'
-        ? <button type="button" className="choice-tap" aria-label={say('presenter.voteFor', { key, choice: choice.text })} onClick={() => store.getState().vote(index, 1)}>{words}{bar}</button>
-        : <div className="choice-tap">{words}{bar}</div>}
+      {part === 'counting' ? (
+        <button
+          type="button"
+          className="choice-tap"
+          aria-label={say('presenter.voteFor', { key, choice: choice.text })}
+          onClick={() => store.getState().vote(index, 1)}
+        >
+          {words}
+          {bar}
+        </button>
+      ) : (
+        <div className="choice-tap">
+          {words}
+          {bar}
+        </div>
+      )}
       {part === 'counting' && (
         <>
-          <input type="number" min={0} max={MOST_VOTES} value={votes} aria-label={say('presenter.voteCount', { key, choice: choice.text })} onChange={(event) => store.getState().setVotes(index, event.target.valueAsNumber)} />
-          <button type="button" className="btn square" aria-label={say('presenter.voteLess', { key })} disabled={votes === 0} onClick={() => store.getState().vote(index, -1)}><SignShape sign="less" /></button>
+          <input
+            type="number"
+            min={0}
+            max={MOST_VOTES}
+            value={votes}
+            aria-label={say('presenter.voteCount', { key, choice: choice.text })}
+            onChange={(event) => store.getState().setVotes(index, event.target.valueAsNumber)}
+          />
+          <button
+            type="button"
+            className="btn square"
+            aria-label={say('presenter.voteLess', { key })}
+            disabled={votes === 0}
+            onClick={() => store.getState().vote(index, -1)}
+          >
+            <SignShape sign="less" />
+          </button>
         </>
       )}
       {part === 'settled' && <b className="count">{votes}</b>}
@@ -43,8 +83,16 @@ export function Choices({ part }: { part: Part }) {
     if (part === 'counting') list.current?.focus();
   }, [part]);
   return (
-    <ol ref={list} className="choices-list plain" data-many={choices.length > 4 ? 6 : choices.length > 3 ? 4 : undefined} tabIndex={-1} aria-label={say(part === 'counting' ? 'presenter.votes' : 'presenter.predict')}>
-      {choices.map((choice, index) => <Row key={choice.key} index={index} part={part} most={Math.max(0, ...votes)} />)}
+    <ol
+      ref={list}
+      className="choices-list plain"
+      data-many={choices.length > 4 ? 6 : choices.length > 3 ? 4 : undefined}
+      tabIndex={-1}
+      aria-label={say(part === 'counting' ? 'presenter.votes' : 'presenter.predict')}
+    >
+      {choices.map((choice, index) => (
+        <Row key={choice.key} index={index} part={part} most={Math.max(0, ...votes)} />
+      ))}
     </ol>
   );
 }

@@ -16,7 +16,10 @@ function Branches() {
   const ready = branches.length > 1;
   const [left, setLeft] = useState(0);
   const [right, setRight] = useState(present === 0 ? Math.max(0, branches.length - 1) : present);
-  const sides = [{ name: say('presenter.left'), id: left, set: setLeft }, { name: say('presenter.right'), id: right, set: setRight }];
+  const sides = [
+    { name: say('presenter.left'), id: left, set: setLeft },
+    { name: say('presenter.right'), id: right, set: setRight },
+  ];
   return (
     <section className="chooser-branches" aria-label={say('presenter.branches')}>
       <h2>{say('presenter.branches')}</h2>
@@ -24,9 +27,20 @@ function Branches() {
       {ready && (
         <div className="row">
           {sides.map(({ name, id, set }) => (
-            <label key={name}>{name} <select value={id} onChange={(event) => set(Number(event.target.value))}>{branches.map((branch) => <option key={branch.id} value={branch.id}>{say('branch.name', { branch: branchLetter(branch.id) })}</option>)}</select></label>
+            <label key={name}>
+              {name}{' '}
+              <select value={id} onChange={(event) => set(Number(event.target.value))}>
+                {branches.map((branch) => (
+                  <option key={branch.id} value={branch.id}>
+                    {say('branch.name', { branch: branchLetter(branch.id) })}
+                  </option>
+                ))}
+              </select>
+            </label>
           ))}
-          <button type="button" className="btn" disabled={left === right} onClick={() => void store.getState().showBranches(left, right)}>{say('presenter.showBranches')}</button>
+          <button type="button" className="btn" disabled={left === right} onClick={() => void store.getState().showBranches(left, right)}>
+            {say('presenter.showBranches')}
+          </button>
         </div>
       )}
     </section>
@@ -44,16 +58,28 @@ export function Chooser({ leave }: { leave: () => void }) {
     <div className="chooser scroll" tabIndex={0} role="region" aria-label={say('presenter.choose')}>
       <header className="chooser-head">
         <h1>{say('presenter.choose')}</h1>
-        <button type="button" className="btn" title={say('presenter.leaveKey')} onClick={leave}>{say('presenter.leave')}</button>
+        <button type="button" className="btn" title={say('presenter.leaveKey')} onClick={leave}>
+          {say('presenter.leave')}
+        </button>
       </header>
       <p className="chooser-hint">{say('presenter.chooseHint')}</p>
-      {failure !== null && <p className="chooser-failure" role="alert">{failure}</p>}
+      {failure !== null && (
+        <p className="chooser-failure" role="alert">
+          {failure}
+        </p>
+      )}
       {busy && <p role="status">{say('presenter.busy')}</p>}
       {(lessons ?? []).map((lesson) => (
         <section key={lesson.id} aria-label={lesson.title}>
           <h2>{lesson.title}</h2>
           <ul className="chooser-list plain">
-            {lesson.demonstrations.map(({ key, title }) => <li key={key}><button type="button" className="btn" disabled={busy} onClick={() => void store.getState().show(lesson.id, key)}>{title}</button></li>)}
+            {lesson.demonstrations.map(({ key, title }) => (
+              <li key={key}>
+                <button type="button" className="btn" disabled={busy} onClick={() => void store.getState().show(lesson.id, key)}>
+                  {title}
+                </button>
+              </li>
+            ))}
           </ul>
         </section>
       ))}

@@ -23,9 +23,15 @@ export function Scale() {
   const show = (value: number): string => figure(value, Number.isInteger(value) ? 0 : scale.decimals);
   return (
     <div className="pair-scale">
-      <button type="button" title={say('presenter.turnTint')} onClick={() => store.getState().turnTint(1)}>{unit === '' ? say(`tint.${demonstration.tint}`) : say('presenter.tint', { what: say(`tint.${demonstration.tint}`), unit })}</button>
+      <button type="button" title={say('presenter.turnTint')} onClick={() => store.getState().turnTint(1)}>
+        {unit === '' ? say(`tint.${demonstration.tint}`) : say('presenter.tint', { what: say(`tint.${demonstration.tint}`), unit })}
+      </button>
       <span className="pair-end">{show(scale.low)}</span>
-      <div className="ramp" role="img" aria-label={say('tint.scale', { low: show(scale.low), high: show(scale.high), unit }).trim()}>{BANDS.map((n) => <i key={n} style={{ background: `var(--water-${n})` }} />)}</div>
+      <div className="ramp" role="img" aria-label={say('tint.scale', { low: show(scale.low), high: show(scale.high), unit }).trim()}>
+        {BANDS.map((n) => (
+          <i key={n} style={{ background: `var(--water-${n})` }} />
+        ))}
+      </div>
       <span className="pair-end">{show(scale.high)}</span>
     </div>
   );
@@ -41,8 +47,16 @@ function Figures({ side }: { side: 0 | 1 }) {
         const { name, place, alike, unit, values } = figureTold(one, shown, now_h);
         return (
           <div key={index}>
-            <dd><b data-figure={index} data-side={side}>{values[side]}</b>{unit !== '' && <span>{unit}</span>}</dd>
-            <dt>{alike && <span className="hidden">{name} </span>}{alike ? place : place === '' ? name : say('presenter.at', { what: name, stage: place })}</dt>
+            <dd>
+              <b data-figure={index} data-side={side}>
+                {values[side]}
+              </b>
+              {unit !== '' && <span>{unit}</span>}
+            </dd>
+            <dt>
+              {alike && <span className="hidden">{name} </span>}
+              {alike ? place : place === '' ? name : say('presenter.at', { what: name, stage: place })}
+            </dt>
           </div>
         );
       })}
@@ -64,8 +78,15 @@ export function PairStage({ draw }: { draw: DrawPair }) {
       <p className="pair-day">{dayTold(shown, now_h)}</p>
       {([0, 1] as const).map((side) => (
         <section key={side} className="pair-side" aria-label={say('presenter.loop', { letter: LETTERS[side], name: names[side] })}>
-          <h2 data-long={names[side].length > 22 || undefined}><span className="letter">{LETTERS[side]}</span> {names[side]}</h2>
-          <div className="pair-picture" role="img" aria-label={say('presenter.picture', { letter: LETTERS[side], name: names[side], day })} ref={side === 0 ? left : right} />
+          <h2 data-long={names[side].length > 22 || undefined}>
+            <span className="letter">{LETTERS[side]}</span> {names[side]}
+          </h2>
+          <div
+            className="pair-picture"
+            role="img"
+            aria-label={say('presenter.picture', { letter: LETTERS[side], name: names[side], day })}
+            ref={side === 0 ? left : right}
+          />
           <Figures side={side} />
         </section>
       ))}

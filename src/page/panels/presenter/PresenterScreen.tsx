@@ -23,20 +23,34 @@ function Room({ draw }: { draw: DrawPair }) {
   useEffect(() => place.current?.focus(), [which]);
   return (
     <main className="presenter" tabIndex={-1} ref={place} aria-label={say('presenter.region')}>
-      {shown === null ? <Chooser leave={leave} /> : (
+      {shown === null ? (
+        <Chooser leave={leave} />
+      ) : (
         <>
           <h1 className="hidden">{shown.demonstration.title}</h1>
           <PairStage draw={draw} />
-          {failure === null ? <Telling /> : <p className="telling chooser-failure" role="alert">{failure}</p>}
+          {failure === null ? (
+            <Telling />
+          ) : (
+            <p className="telling chooser-failure" role="alert">
+              {failure}
+            </p>
+          )}
           <StepBar leave={leave} />
         </>
       )}
-      <div className="hidden" role="status" aria-live="polite">{said}</div>
+      <div className="hidden" role="status" aria-live="polite">
+        {said}
+      </div>
     </main>
   );
 }
 
 /** @param draw draws both loops into two elements of the page */
 export function PresenterScreen({ presenter, draw }: { presenter: Presenter; draw: DrawPair }) {
-  return <PresenterProvider presenter={presenter}><Room draw={draw} /></PresenterProvider>;
+  return (
+    <PresenterProvider presenter={presenter}>
+      <Room draw={draw} />
+    </PresenterProvider>
+  );
 }

@@ -15,7 +15,9 @@ function TurningPoint({ index }: { index: number }) {
   const day = dayTold(shown, now_h);
   return (
     <>
-      <p className="telling-day" data-long={day.length > 7 || undefined}>{day}</p>
+      <p className="telling-day" data-long={day.length > 7 || undefined}>
+        {day}
+      </p>
       <p className="telling-words">{shown.demonstration.turningPoints[index]?.say}</p>
     </>
   );
@@ -23,7 +25,9 @@ function TurningPoint({ index }: { index: number }) {
 
 /** Right against left: times as much, or per cent of it where it is less. */
 function ratioWords(times: number): string {
-  return times < 1 ? say('presenter.share', { n: figure(100 * times, times < 0.0995 ? 1 : 0) }) : say('presenter.times', { n: figure(times, times < 9.95 ? 1 : 0) });
+  return times < 1
+    ? say('presenter.share', { n: figure(100 * times, times < 0.0995 ? 1 : 0) })
+    : say('presenter.times', { n: figure(times, times < 9.95 ? 1 : 0) });
 }
 
 function Outcome() {
@@ -40,11 +44,18 @@ function Outcome() {
     <>
       <div className="outcome">
         <p className="outcome-values">
-          {values.map((value, side) => <span key={side}><span className="letter">{LETTERS[side]}</span> <b data-outcome={side}>{value}</b></span>)}
+          {values.map((value, side) => (
+            <span key={side}>
+              <span className="letter">{LETTERS[side]}</span> <b data-outcome={side}>{value}</b>
+            </span>
+          ))}
           <span className="unit">{unit}</span>
         </p>
         <p className="outcome-words">{measureWords(measure, shown.plans[0])}</p>
-        <p className="outcome-times"><b>{ratioWords(outcome.times)}</b>{all > 0 && <span> · {say('presenter.guessed', { n: right, all })}</span>}</p>
+        <p className="outcome-times">
+          <b>{ratioWords(outcome.times)}</b>
+          {all > 0 && <span> · {say('presenter.guessed', { n: right, all })}</span>}
+        </p>
       </div>
       <Choices part="settled" />
     </>
@@ -60,7 +71,9 @@ export function Telling() {
     <div className="telling" data-step={step.kind}>
       {(step.kind === 'question' || step.kind === 'votes') && (
         <>
-          <h3 className="question-words" data-long={shown.demonstration.question.length > 70 || undefined}>{shown.demonstration.question}</h3>
+          <h3 className="question-words" data-long={shown.demonstration.question.length > 70 || undefined}>
+            {shown.demonstration.question}
+          </h3>
           <Choices part={step.kind === 'votes' ? 'counting' : 'asked'} />
         </>
       )}

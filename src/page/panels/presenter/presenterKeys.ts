@@ -37,7 +37,8 @@ export function usePresenterKeys(leave: () => void): void {
       const counting = state.shown?.steps[state.step].kind === 'votes';
       let deed: (() => void) | null = null;
       if (event.key === 'Escape') deed = leave;
-      else if (event.key === ' ' && state.shown !== null && !inside(PRESSED_BY_SPACE)) deed = () => state.play(!state.playing && state.toward === null);
+      else if (event.key === ' ' && state.shown !== null && !inside(PRESSED_BY_SPACE))
+        deed = () => state.play(!state.playing && state.toward === null);
       else if (counting && choiceOf(event) >= 0 && !inside(TYPING)) deed = () => state.vote(choiceOf(event), event.shiftKey ? -1 : 1);
       else if (event.key.startsWith('Page') || !inside(TYPING)) deed = deedOf(event.key, state);
       if (deed === null) return;

@@ -10,8 +10,18 @@ const ClockContext = createContext<SlowClock>({ subscribe: () => () => undefined
 const EVERY_MS = 150;
 
 export function PresenterProvider({ presenter, children }: { presenter: Presenter; children: ReactNode }) {
-  const [clock] = useState(() => slowClock(presenter.store, ({ now_h }) => now_h, ({ toward, playing }) => (toward === null && !playing ? 0 : EVERY_MS)));
-  return <PresenterContext.Provider value={presenter}><ClockContext.Provider value={clock}>{children}</ClockContext.Provider></PresenterContext.Provider>;
+  const [clock] = useState(() =>
+    slowClock(
+      presenter.store,
+      ({ now_h }) => now_h,
+      ({ toward, playing }) => (toward === null && !playing ? 0 : EVERY_MS),
+    ),
+  );
+  return (
+    <PresenterContext.Provider value={presenter}>
+      <ClockContext.Provider value={clock}>{children}</ClockContext.Provider>
+    </PresenterContext.Provider>
+  );
 }
 
 export function usePresenter(): Presenter {

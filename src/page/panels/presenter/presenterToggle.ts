@@ -8,7 +8,10 @@ export function togglePresenter({ screen, setScreen }: PageStore): void {
   setScreen(screen === 'presenter' ? 'loop' : 'presenter');
 }
 
-/** F2 opens presenter mode from anywhere on the page and leaves it again, unless something waits for an answer; the season at hand pauses meanwhile. */
+/**
+ * F2 opens presenter mode from anywhere on the page and leaves it again, unless something waits for an answer; the season at hand pauses
+ * meanwhile.
+ */
 export function usePresenterToggle(): void {
   const page = usePageStore();
   useEffect(() => {

@@ -7,7 +7,7 @@ import { factsOf } from '../../state/common/selectors';
 import { useLived, usePage } from '../common/pageStore';
 import { measureValue } from '../common/measureWords';
 
-function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
+function PredictionRow({ prediction, answer }: { prediction: Prediction; answer: Answer }) {
   const facts = usePage(factsOf);
   const { settled, explained } = answer;
   const text = (key: string | null): string => prediction.choices.find((choice) => choice.key === key)?.text ?? '';
@@ -17,10 +17,22 @@ function Told({ prediction, answer }: { prediction: Prediction; answer: Answer }
     <li>
       <p>{prediction.question}</p>
       <p>
-        {say('result.expected', { choice: text(answer.choice) })} · {settled === null ? say('result.unsettled') : settled.outcome === null ? say('result.cameNone') : say('result.came', { outcome: text(settled.outcome), value: measureValue(prediction.measure, settled.value, facts) })}
-        {settled !== null && settled.outcome !== null && <> · <b>{say(settled.outcome === answer.choice ? 'result.asExpected' : 'result.otherwise')}</b></>}
+        {say('result.expected', { choice: text(answer.choice) })} ·{' '}
+        {settled === null
+          ? say('result.unsettled')
+          : settled.outcome === null
+            ? say('result.cameNone')
+            : say('result.came', { outcome: text(settled.outcome), value: measureValue(prediction.measure, settled.value, facts) })}
+        {settled !== null && settled.outcome !== null && (
+          <>
+            {' '}
+            · <b>{say(settled.outcome === answer.choice ? 'result.asExpected' : 'result.otherwise')}</b>
+          </>
+        )}
       </p>
-      {explanation !== undefined && settled !== null && <p>{say(holds ? 'result.explainedRight' : 'result.explainedWrong', { text: explanation.text })}</p>}
+      {explanation !== undefined && settled !== null && (
+        <p>{say(holds ? 'result.explainedRight' : 'result.explainedWrong', { text: explanation.text })}</p>
+      )}
     </li>
   );
 }
@@ -37,7 +49,7 @@ export function ResultPredictions({ lesson }: { lesson: Lesson }) {
       <ul className="plain result-predictions">
         {made.map((answer) => {
           const prediction = lesson.predictions.find(({ key }) => key === answer.key);
-          return prediction === undefined ? null : <Told key={answer.key} prediction={prediction} answer={answer} />;
+          return prediction === undefined ? null : <PredictionRow key={answer.key} prediction={prediction} answer={answer} />;
         })}
       </ul>
       {skipped > 0 && <p className="note">{say('result.skipped', { n: skipped })}</p>}

@@ -47,20 +47,49 @@ export function AskCard({ prediction }: { prediction: Prediction }) {
         <Earlier prediction={prediction} />
         <fieldset className="options short">
           <legend>{say('ask.choice')}</legend>
-          {prediction.choices.map(({ key, text }) => <label key={key}><input type="radio" name={`${name}-choice`} checked={choice === key} onChange={() => setChoice(key)} /><span>{text}</span></label>)}
+          {prediction.choices.map(({ key, text }) => (
+            <label key={key}>
+              <input type="radio" name={`${name}-choice`} checked={choice === key} onChange={() => setChoice(key)} />
+              <span>{text}</span>
+            </label>
+          ))}
         </fieldset>
         <fieldset className="options">
           <legend>{say('ask.reason')}</legend>
-          {prediction.explanations.map(({ key, text }) => <label key={key}><input type="radio" name={`${name}-reason`} checked={reason === key} onChange={() => setReason(key)} /><span>{text}</span></label>)}
-          <label><input type="radio" name={`${name}-reason`} checked={reason === OWN} onChange={() => setReason(OWN)} /><span>{say('ask.own')}</span></label>
-          {reason === OWN && <textarea aria-label={say('ask.ownField')} rows={2} maxLength={OWN_WORDS_MAX} value={words} onChange={(event) => setWords(event.target.value)} />}
+          {prediction.explanations.map(({ key, text }) => (
+            <label key={key}>
+              <input type="radio" name={`${name}-reason`} checked={reason === key} onChange={() => setReason(key)} />
+              <span>{text}</span>
+            </label>
+          ))}
+          <label>
+            <input type="radio" name={`${name}-reason`} checked={reason === OWN} onChange={() => setReason(OWN)} />
+            <span>{say('ask.own')}</span>
+          </label>
+          {reason === OWN && (
+            <textarea
+              aria-label={say('ask.ownField')}
+              rows={2}
+              maxLength={OWN_WORDS_MAX}
+              value={words}
+              onChange={(event) => setWords(event.target.value)}
+            />
+          )}
         </fieldset>
       </div>
-      <p className="question-lacks" role="alert">{lacking && !ready ? say('ask.lacks') : ''}</p>
+      <p className="question-lacks" role="alert">
+        {lacking && !ready ? say('ask.lacks') : ''}
+      </p>
       <div className="row question-buttons">
-        <button type="button" className="btn plan" aria-disabled={!ready || undefined} onClick={commit}>{say('ask.commit')}</button>
-        <button type="button" className="btn" onClick={() => store.getState().skipQuestion()}>{say('ask.skip')}</button>
-        <button type="button" className="btn plain-btn" onClick={() => store.getState().askNoMore()}>{say('ask.noMore')}</button>
+        <button type="button" className="btn plan" aria-disabled={!ready || undefined} onClick={commit}>
+          {say('ask.commit')}
+        </button>
+        <button type="button" className="btn" onClick={() => store.getState().skipQuestion()}>
+          {say('ask.skip')}
+        </button>
+        <button type="button" className="btn plain-btn" onClick={() => store.getState().askNoMore()}>
+          {say('ask.noMore')}
+        </button>
       </div>
     </>
   );

@@ -20,7 +20,12 @@ function Row({ branch, present, ghost, onDone }: { branch: Branch; present: bool
   const name = say('branch.name', { branch: branchLetter(branch.id) });
   return (
     <tr data-present={present || undefined}>
-      <th scope="row"><i className="branch-line" data-ghost={ghost || undefined} data-present={present || undefined} aria-hidden="true" />{name}{present && <span className="note">{say('branch.present')}</span>}{ghost && <span className="note">{say('branch.ghost')}</span>}</th>
+      <th scope="row">
+        <i className="branch-line" data-ghost={ghost || undefined} data-present={present || undefined} aria-hidden="true" />
+        {name}
+        {present && <span className="note">{say('branch.present')}</span>}
+        {ghost && <span className="note">{say('branch.ghost')}</span>}
+      </th>
       <td>{beganWords(branch)}</td>
       <td>{say('season.day', { day: momentOf(branch.lived_h).day })}</td>
       <td>{whole(branch.scores?.fishHealth ?? NaN)}</td>
@@ -28,11 +33,25 @@ function Row({ branch, present, ghost, onDone }: { branch: Branch; present: bool
       <td>
         {!present && (
           <div className="row">
-            <button type="button" className="btn" aria-label={say(ghost ? 'branch.hide' : 'branch.compare', { branch: name })} onClick={() => void compareWith(ghost ? null : branch.id)}>{say(ghost ? 'branch.hideShort' : 'branch.compareShort')}</button>
-            <button type="button" className="btn plan" aria-label={say('branch.go', { branch: name })} onClick={() => {
-              onDone();
-              void switchTo(branch.id);
-            }}>{say('branch.goShort')}</button>
+            <button
+              type="button"
+              className="btn"
+              aria-label={say(ghost ? 'branch.hide' : 'branch.compare', { branch: name })}
+              onClick={() => void compareWith(ghost ? null : branch.id)}
+            >
+              {say(ghost ? 'branch.hideShort' : 'branch.compareShort')}
+            </button>
+            <button
+              type="button"
+              className="btn plan"
+              aria-label={say('branch.go', { branch: name })}
+              onClick={() => {
+                onDone();
+                void switchTo(branch.id);
+              }}
+            >
+              {say('branch.goShort')}
+            </button>
           </div>
         )}
       </td>
@@ -49,7 +68,9 @@ function BranchDialog({ onClose }: { onClose: () => void }) {
   const season = useLived((lived) => lived.season);
   const present = useLived((lived) => lived.present);
   const ghost = useLived(comparedBranch);
-  const branches = known.map((branch) => (branch.id === present ? { ...branch, lived_h: 24 * day, scores: scoresAt(season, 24 * day) } : branch));
+  const branches = known.map((branch) =>
+    branch.id === present ? { ...branch, lived_h: 24 * day, scores: scoresAt(season, 24 * day) } : branch,
+  );
   return (
     <dialog ref={dialog} className="card ask branches" aria-labelledby="branches-title" onClose={onClose}>
       <h2 id="branches-title">{say('branch.title')}</h2>
@@ -62,12 +83,26 @@ function BranchDialog({ onClose }: { onClose: () => void }) {
             <th scope="col">{say('branch.livedHead')}</th>
             <th scope="col">{say('brief.fishHealth')}</th>
             <th scope="col">{say('brief.harvest')}</th>
-            <th scope="col"><span className="hidden">{say('branch.choose')}</span></th>
+            <th scope="col">
+              <span className="hidden">{say('branch.choose')}</span>
+            </th>
           </tr>
         </thead>
-        <tbody>{branches.map((branch) => <Row key={branch.id} branch={branch} present={branch.id === present} ghost={branch.id === ghost?.id} onDone={() => dialog.current?.close()} />)}</tbody>
+        <tbody>
+          {branches.map((branch) => (
+            <Row
+              key={branch.id}
+              branch={branch}
+              present={branch.id === present}
+              ghost={branch.id === ghost?.id}
+              onDone={() => dialog.current?.close()}
+            />
+          ))}
+        </tbody>
       </table>
-      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>
+        {say('page.close')}
+      </button>
     </dialog>
   );
 }
@@ -81,9 +116,20 @@ export function Branches() {
   if (!several) return null;
   return (
     <>
-      <button type="button" className="btn log" aria-label={say('branch.button', { branch: branchLetter(present) })} onClick={() => setOpen(true)}>
-        <i className="branch-line" data-present aria-hidden="true" />{branchLetter(present)}
-        {ghost !== null && <><i className="branch-line" data-ghost aria-hidden="true" />{branchLetter(ghost.id)}</>}
+      <button
+        type="button"
+        className="btn log"
+        aria-label={say('branch.button', { branch: branchLetter(present) })}
+        onClick={() => setOpen(true)}
+      >
+        <i className="branch-line" data-present aria-hidden="true" />
+        {branchLetter(present)}
+        {ghost !== null && (
+          <>
+            <i className="branch-line" data-ghost aria-hidden="true" />
+            {branchLetter(ghost.id)}
+          </>
+        )}
       </button>
       {open && <BranchDialog onClose={() => setOpen(false)} />}
     </>

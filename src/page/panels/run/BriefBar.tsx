@@ -21,8 +21,14 @@ function LessonButtons() {
   const file = usePage((page) => page.path.file);
   return (
     <>
-      <button type="button" id={LESSONS_BUTTON} className="btn" onClick={() => store.getState().setScreen('lessons')}>{say('path.button')}</button>
-      {file !== null && <button type="button" className="btn" aria-pressed={file.shown} onClick={() => store.getState().showFile(!file.shown)}>{say('file.button')}</button>}
+      <button type="button" id={LESSONS_BUTTON} className="btn" onClick={() => store.getState().setScreen('lessons')}>
+        {say('path.button')}
+      </button>
+      {file !== null && (
+        <button type="button" className="btn" aria-pressed={file.shown} onClick={() => store.getState().showFile(!file.shown)}>
+          {say('file.button')}
+        </button>
+      )}
     </>
   );
 }
@@ -35,14 +41,38 @@ function Meters() {
   const scores = scoresAt(season, now_h);
   const tank = fishTankOf(plan);
   const { marks, plantsWeight } = lesson.scoring;
-  const fishDetail = tank === null ? say('brief.notYet') : say('brief.fishAlive', {
-    n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')), welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
-  });
-  const harvestDetail = scores === null ? say('brief.notYet') : say(plantsWeight === 0 ? 'brief.gainOnly' : plantsWeight === 1 ? 'brief.plantsOnly' : 'brief.plantsGain', { plants: withUnit('kilograms', scores.plants_kg), gain: withUnit('kilograms', scores.gain_kg) });
+  const fishDetail =
+    tank === null
+      ? say('brief.notYet')
+      : say('brief.fishAlive', {
+          n: valueOf('number', readingAt(season, tank, 'number', now_h, 'inside')),
+          welfare: withUnit('welfare', readingAt(season, tank, 'welfare', now_h, 'inside')),
+        });
+  const harvestDetail =
+    scores === null
+      ? say('brief.notYet')
+      : say(plantsWeight === 0 ? 'brief.gainOnly' : plantsWeight === 1 ? 'brief.plantsOnly' : 'brief.plantsGain', {
+          plants: withUnit('kilograms', scores.plants_kg),
+          gain: withUnit('kilograms', scores.gain_kg),
+        });
   return (
     <div className="meters">
-      <ScoreMeter kind="fish" name={say('brief.fishHealth')} picture={FISH_PICTURE} value={scores?.fishHealth ?? null} marks={marks.map((one) => one.fishHealth)} detail={fishDetail} />
-      <ScoreMeter kind={plantsWeight === 0 ? 'gain' : 'harvest'} name={say('brief.harvest')} picture={plantsWeight === 0 ? FISH_PICTURE : LETTUCE_PICTURE} value={scores?.harvest ?? null} marks={marks.map((one) => one.harvest)} detail={harvestDetail} />
+      <ScoreMeter
+        kind="fish"
+        name={say('brief.fishHealth')}
+        picture={FISH_PICTURE}
+        value={scores?.fishHealth ?? null}
+        marks={marks.map((one) => one.fishHealth)}
+        detail={fishDetail}
+      />
+      <ScoreMeter
+        kind={plantsWeight === 0 ? 'gain' : 'harvest'}
+        name={say('brief.harvest')}
+        picture={plantsWeight === 0 ? FISH_PICTURE : LETTUCE_PICTURE}
+        value={scores?.harvest ?? null}
+        marks={marks.map((one) => one.harvest)}
+        detail={harvestDetail}
+      />
     </div>
   );
 }
@@ -51,12 +81,22 @@ function Goals() {
   const lesson = useBuild((build) => build.lesson);
   const plan = useBuild((build) => build.plan);
   if (lesson.free) return null;
-  if (hasGoals(lesson)) return <div className="goals more"><p className="label">{say('brief.goalsTitle', { n: plan.days })}</p><GoalsButton /></div>;
+  if (hasGoals(lesson))
+    return (
+      <div className="goals more">
+        <p className="label">{say('brief.goalsTitle', { n: plan.days })}</p>
+        <GoalsButton />
+      </div>
+    );
   return (
     <dl className="goals">
       <dt>{say('brief.goalsTitle', { n: plan.days })}</dt>
-      <dd>{say('brief.fishHealth')} {lesson.scoring.marks.map((one) => figure(one.fishHealth, 0)).join(' · ')}</dd>
-      <dd>{say('brief.harvest')} {lesson.scoring.marks.map((one) => figure(one.harvest, 0)).join(' · ')}</dd>
+      <dd>
+        {say('brief.fishHealth')} {lesson.scoring.marks.map((one) => figure(one.fishHealth, 0)).join(' · ')}
+      </dd>
+      <dd>
+        {say('brief.harvest')} {lesson.scoring.marks.map((one) => figure(one.harvest, 0)).join(' · ')}
+      </dd>
     </dl>
   );
 }
@@ -75,7 +115,13 @@ export function BriefBar() {
           <h1>{mode === 'build' && lesson !== null ? say('brief.build', { title }) : title}</h1>
           {lived && <GoalsButton />}
         </div>
-        {lesson !== null && mode === 'build' && <p className="brief-lines">{lesson.brief.map((line, index) => <span key={index}>{line} </span>)}</p>}
+        {lesson !== null && mode === 'build' && (
+          <p className="brief-lines">
+            {lesson.brief.map((line, index) => (
+              <span key={index}>{line} </span>
+            ))}
+          </p>
+        )}
         {lived && <Troubles />}
       </div>
       {mode === 'build' && <Goals />}
@@ -84,8 +130,16 @@ export function BriefBar() {
         <LessonButtons />
         <Help />
         <More />
-        {lived && <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>{say('brief.back')}</button>}
-        {cardAway && <button type="button" className="btn plan" onClick={() => store.getState().showResult(true)}>{say('brief.result')}</button>}
+        {lived && (
+          <button type="button" className="btn" onClick={() => store.getState().backToBuild()}>
+            {say('brief.back')}
+          </button>
+        )}
+        {cardAway && (
+          <button type="button" className="btn plan" onClick={() => store.getState().showResult(true)}>
+            {say('brief.result')}
+          </button>
+        )}
       </div>
     </header>
   );

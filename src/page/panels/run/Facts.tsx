@@ -14,10 +14,21 @@ const FILM = ['alkalinity_meq_L', 'caught_g'];
 const BED = ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L'];
 const FACTS: Readonly<Record<string, readonly string[]>> = {
   fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
-  radialFlowSettler: SETTLER, conicalClarifier: SETTLER, swirlSeparator: SETTLER,
-  fineFilter: FILTER, drumFilter: FILTER, beadFilter: FILTER, sandFilter: FILTER, cartridgeFilter: FILTER,
-  degassingTank: FILM, movingBedBiofilter: FILM, tricklingFilter: FILM,
-  raftBed: BED, nftChannel: BED, mediaBed: BED, tower: BED,
+  radialFlowSettler: SETTLER,
+  conicalClarifier: SETTLER,
+  swirlSeparator: SETTLER,
+  fineFilter: FILTER,
+  drumFilter: FILTER,
+  beadFilter: FILTER,
+  sandFilter: FILTER,
+  cartridgeFilter: FILTER,
+  degassingTank: FILM,
+  movingBedBiofilter: FILM,
+  tricklingFilter: FILM,
+  raftBed: BED,
+  nftChannel: BED,
+  mediaBed: BED,
+  tower: BED,
   sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d'],
   mineralisationTank: ['sludge_g', 'PO4_mgP_L', 'gas_L_d'],
   uvUnit: ['freeBacteria'],
@@ -26,9 +37,16 @@ const FACTS: Readonly<Record<string, readonly string[]>> = {
 /** The species in a tank or the crop on a bed, in words; empty elsewhere. */
 function livesHere(plan: Plan, stageId: string, now_h: number): string {
   const put = plan.actions.flatMap((action) => (action.do === 'stock' && lastDone_h(action, now_h) >= 0 ? [action] : []));
-  const species = [...new Set([...plan.fish, ...put].filter((group) => group.tank === stageId).map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')))];
+  const species = [
+    ...new Set(
+      [...plan.fish, ...put]
+        .filter((group) => group.tank === stageId)
+        .map((group) => sayOr(`species.${group.species}`, 'stage.unknown.name')),
+    ),
+  ];
   const crop = plan.loop.find((stage) => stage.id === stageId)?.crop;
-  if (crop !== undefined) return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
+  if (crop !== undefined)
+    return say('crop.planted', { crop: sayOr(`crop.${crop.kind}`, 'stage.unknown.name'), density: withUnit('plants_m2', crop.plants_m2) });
   return listText(species);
 }
 
@@ -43,7 +61,12 @@ export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId
       <dl className="facts" aria-label={say('inspect.facts')}>
         {facts.map((variable) => {
           const key = `variable.${variable}`;
-          return <div key={variable}><dt>{isWord(key) ? say(key) : variable}</dt><dd>{withUnit(variable, readingAt(view, stageId, variable, now_h, 'inside'))}</dd></div>;
+          return (
+            <div key={variable}>
+              <dt>{isWord(key) ? say(key) : variable}</dt>
+              <dd>{withUnit(variable, readingAt(view, stageId, variable, now_h, 'inside'))}</dd>
+            </div>
+          );
         })}
       </dl>
     </>

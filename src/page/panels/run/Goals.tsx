@@ -17,8 +17,11 @@ export function GoalsButton() {
   if (lesson.free || !hasGoals(lesson)) return null;
   const scores = season === null || state === null ? null : scoresAt(season, 24 * state.day);
   // the mark to reach next, or the last
-  const next = state === null ? undefined : state.marks.find((mark) => !mark.earned) ?? state.marks.at(-1);
-  const asked = next === undefined ? [] : [next.fishHealth, next.harvest, ...next.goals.map((goal) => goal.met), ...(next.moves === null ? [] : [next.moves.met])];
+  const next = state === null ? undefined : (state.marks.find((mark) => !mark.earned) ?? state.marks.at(-1));
+  const asked =
+    next === undefined
+      ? []
+      : [next.fishHealth, next.harvest, ...next.goals.map((goal) => goal.met), ...(next.moves === null ? [] : [next.moves.met])];
   return (
     <>
       <button type="button" className="btn goals-button" onClick={() => dialog.current?.showModal()}>
@@ -31,7 +34,9 @@ export function GoalsButton() {
         <p>{say('goals.whole')}</p>
         {state !== null && <p>{say('goals.until', { day: state.day })}</p>}
         <MarkAsks lesson={lesson} marks={state?.marks ?? null} scores={scores} whole={false} />
-        <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+        <button type="button" className="btn" onClick={() => dialog.current?.close()}>
+          {say('page.close')}
+        </button>
       </dialog>
     </>
   );

@@ -1,4 +1,5 @@
-// The next thing to do, on a blue-pencil card in the corner of the picture; the lesson's own hints unfold from it. It can be put away for good.
+// The next thing to do, on a blue-pencil card in the corner of the picture; the lesson's own hints unfold from it. It can be put away for
+// good.
 import { useId, useState } from 'react';
 import { hintToBuild, hintToLive, looksFirst, type Hint } from '../../state/common/hints';
 import { buildOf, comfortOf, livedOf, planOf, seasonOf } from '../../state/common/selectors';
@@ -39,19 +40,49 @@ export function HintCard() {
   return (
     <>
       <aside className={folded ? 'hint folded' : 'hint'} aria-label={say('hint.title')}>
-        {!folded && (hint === null ? <p>{say('hint.ladder')}</p> : <p><b className="hint-next">{say('hint.next')}</b>{say(`hint.${hint}`)}</p>)}
-        {!folded && hints.length > 0 && <button type="button" className="btn ladder-open" aria-expanded={open} aria-controls={ladder} onClick={() => setOpen(!open)}>{say('ladder.open')}</button>}
+        {!folded
+          && (hint === null ? (
+            <p>{say('hint.ladder')}</p>
+          ) : (
+            <p>
+              <b className="hint-next">{say('hint.next')}</b>
+              {say(`hint.${hint}`)}
+            </p>
+          ))}
+        {!folded && hints.length > 0 && (
+          <button type="button" className="btn ladder-open" aria-expanded={open} aria-controls={ladder} onClick={() => setOpen(!open)}>
+            {say('ladder.open')}
+          </button>
+        )}
         {folds ? (
-          <button type="button" className={folded ? 'btn' : 'btn square'} aria-expanded={!folded} {...(folded ? {} : { 'aria-label': say('hint.fold'), title: say('hint.fold') })} onClick={() => setUnfolded(folded)}>
+          <button
+            type="button"
+            className={folded ? 'btn' : 'btn square'}
+            aria-expanded={!folded}
+            {...(folded ? {} : { 'aria-label': say('hint.fold'), title: say('hint.fold') })}
+            onClick={() => setUnfolded(folded)}
+          >
             {folded ? say('hint.unfold') : <SignShape sign="out" />}
           </button>
-        ) : <button type="button" className="btn square" aria-label={say('hint.away')} title={say('hint.away')} onClick={() => store.getState().setHints(false)}><SignShape sign="out" /></button>}
+        ) : (
+          <button
+            type="button"
+            className="btn square"
+            aria-label={say('hint.away')}
+            title={say('hint.away')}
+            onClick={() => store.getState().setHints(false)}
+          >
+            <SignShape sign="out" />
+          </button>
+        )}
       </aside>
       {hints.length > 0 && (
         <section id={ladder} className="card hint-ladder" aria-label={say('ladder.title')} hidden={!open} key={lesson.id}>
           <h2>{say('ladder.title')}</h2>
           <LadderList hints={hints} />
-          <button type="button" className="btn" onClick={() => setOpen(false)}>{say('ladder.close')}</button>
+          <button type="button" className="btn" onClick={() => setOpen(false)}>
+            {say('ladder.close')}
+          </button>
         </section>
       )}
     </>

@@ -25,12 +25,24 @@ function StageChooser({ shown }: { shown: string | null }) {
   const go = (by: number): void => store.getState().select(stages[(Math.max(0, at) + by + stages.length) % stages.length].id);
   return (
     <div className="stage-chooser">
-      <button type="button" className="btn square" aria-label={say('inspect.previous')} onClick={() => go(-1)}><SignShape sign="previous" /></button>
-      <select aria-label={say('inspect.choose')} value={shown ?? ''} onChange={(event) => store.getState().select(event.target.value === '' ? null : event.target.value)}>
+      <button type="button" className="btn square" aria-label={say('inspect.previous')} onClick={() => go(-1)}>
+        <SignShape sign="previous" />
+      </button>
+      <select
+        aria-label={say('inspect.choose')}
+        value={shown ?? ''}
+        onChange={(event) => store.getState().select(event.target.value === '' ? null : event.target.value)}
+      >
         {shown === null && <option value="">–</option>}
-        {stages.map((stage) => <option key={stage.id} value={stage.id}>{stageName(stages, stage.id)}</option>)}
+        {stages.map((stage) => (
+          <option key={stage.id} value={stage.id}>
+            {stageName(stages, stage.id)}
+          </option>
+        ))}
       </select>
-      <button type="button" className="btn square" aria-label={say('inspect.next')} onClick={() => go(1)}><SignShape sign="next" /></button>
+      <button type="button" className="btn square" aria-label={say('inspect.next')} onClick={() => go(1)}>
+        <SignShape sign="next" />
+      </button>
     </div>
   );
 }
@@ -41,7 +53,13 @@ function Size({ view, stageId, volume_m3 }: { view: SeasonView; stageId: string;
   if (volume_m3 === undefined) return null;
   const flow_m3_d = readingAt(view, stageId, 'flow_m3_d', now_h, 'out');
   const volume = volumeOf(volume_m3);
-  return <p className="note">{flow_m3_d > 0 ? say('inspect.size', { volume, minutes: figure((volume_m3 / flow_m3_d) * 1440, 0) }) : say('inspect.still', { volume })}</p>;
+  return (
+    <p className="note">
+      {flow_m3_d > 0
+        ? say('inspect.size', { volume, minutes: figure((volume_m3 / flow_m3_d) * 1440, 0) })
+        : say('inspect.still', { volume })}
+    </p>
+  );
 }
 
 export function Inspector() {
@@ -55,7 +73,9 @@ export function Inspector() {
   return (
     <section className="inspector" aria-label={say('inspect.region')}>
       <StageChooser shown={kind === null ? null : selected} />
-      {selected === null || kind === null ? <p className="note">{say('inspect.none')}</p> : (
+      {selected === null || kind === null ? (
+        <p className="note">{say('inspect.none')}</p>
+      ) : (
         <>
           <div className="where">
             <LookButton />

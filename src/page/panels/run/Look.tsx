@@ -11,7 +11,12 @@ export function LookButton() {
   const close = usePage(looksClose);
   const some = usePage((page) => page.view.selected !== null);
   if (!some) return null;
-  return <button type="button" className="btn look" aria-pressed={close} onClick={() => store.getState().lookCloser(!close)}><SignShape sign="closer" />{say('look.closer')}</button>;
+  return (
+    <button type="button" className="btn look" aria-pressed={close} onClick={() => store.getState().lookCloser(!close)}>
+      <SignShape sign="closer" />
+      {say('look.closer')}
+    </button>
+  );
 }
 
 /** Over the picture, while it shows one stage. */
@@ -19,5 +24,10 @@ export function WholeLoop() {
   const store = usePageStore();
   const close = usePage(looksClose);
   if (!close) return null;
-  return <button type="button" className="btn whole-loop" onClick={() => store.getState().lookCloser(false)}><SignShape sign="whole" />{say('look.whole')}</button>;
+  return (
+    <button type="button" className="btn whole-loop" onClick={() => store.getState().lookCloser(false)}>
+      <SignShape sign="whole" />
+      {say('look.whole')}
+    </button>
+  );
 }

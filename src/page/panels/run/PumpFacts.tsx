@@ -25,7 +25,12 @@ export function PumpFacts({ view, plan, design }: { view: SeasonView; plan: Plan
         <p>{say(`pump.${pump.state}`, { tank })}</p>
       </section>
       <dl className="facts" aria-label={say('inspect.facts')}>
-        {facts.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}
+        {facts.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
       </dl>
     </>
   );

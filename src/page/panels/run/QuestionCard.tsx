@@ -26,7 +26,11 @@ export function QuestionCard() {
   const side = at >= 0 && at < plan.loop.length / 2 ? 'right' : 'left';
   return (
     <section ref={card} className="card question" tabIndex={-1} aria-label={say('ask.region')} data-part={question.part} data-side={side}>
-      {question.part === 'ask' ? <AskCard key={prediction.key} prediction={prediction} /> : answer !== undefined && <ExplainCard key={prediction.key} prediction={prediction} answer={answer} />}
+      {question.part === 'ask' ? (
+        <AskCard key={prediction.key} prediction={prediction} />
+      ) : (
+        answer !== undefined && <ExplainCard key={prediction.key} prediction={prediction} answer={answer} />
+      )}
     </section>
   );
 }

@@ -2,7 +2,14 @@
 import { say } from '../../../words/say';
 import { whole } from '../../../words/units';
 
-interface Props { name: string; picture: string; value: number | null; marks: readonly number[]; detail: string; kind: 'fish' | 'harvest' | 'gain' }
+interface Props {
+  name: string;
+  picture: string;
+  value: number | null;
+  marks: readonly number[];
+  detail: string;
+  kind: 'fish' | 'harvest' | 'gain';
+}
 
 export function ScoreMeter({ name, picture, value, marks, detail, kind }: Props) {
   const shown = value === null ? '–' : whole(value);
@@ -13,9 +20,19 @@ export function ScoreMeter({ name, picture, value, marks, detail, kind }: Props)
         <span className="label">{name}</span>
         <b className="meter-value">{shown}</b>
       </div>
-      <div className="bar" role="meter" aria-label={name} aria-valuemin={0} aria-valuemax={100} aria-valuenow={Math.round(value ?? 0)} aria-valuetext={value === null ? say('brief.notYet') : say('brief.outOf', { value: shown })}>
+      <div
+        className="bar"
+        role="meter"
+        aria-label={name}
+        aria-valuemin={0}
+        aria-valuemax={100}
+        aria-valuenow={Math.round(value ?? 0)}
+        aria-valuetext={value === null ? say('brief.notYet') : say('brief.outOf', { value: shown })}
+      >
         <i style={{ width: `${Math.min(100, Math.max(0, value ?? 0))}%` }} />
-        {marks.map((mark, index) => <u key={index} style={{ left: `${Math.min(100, mark)}%` }} />)}
+        {marks.map((mark, index) => (
+          <u key={index} style={{ left: `${Math.min(100, mark)}%` }} />
+        ))}
       </div>
       <p className="note">{detail}</p>
     </div>

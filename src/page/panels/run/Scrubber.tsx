@@ -33,16 +33,49 @@ export function Scrubber() {
   return (
     <div className="scrubber">
       <div className="rail" ref={rail}>
-        {marks.map((mark) => mark.label !== null && (
-          <span key={`${mark.hour} ${mark.kind}`} className="rail-label" data-shape={mark.shape} style={{ left: `clamp(${(mark.label.length * 8.2) / 2}px, ${share(mark.hour)}, calc(100% - ${(mark.label.length * 8.2) / 2}px))` }}>{mark.label}</span>
+        {marks.map(
+          (mark) =>
+            mark.label !== null && (
+              <span
+                key={`${mark.hour} ${mark.kind}`}
+                className="rail-label"
+                data-shape={mark.shape}
+                style={{
+                  left: `clamp(${(mark.label.length * 8.2) / 2}px, ${share(mark.hour)}, calc(100% - ${(mark.label.length * 8.2) / 2}px))`,
+                }}
+              >
+                {mark.label}
+              </span>
+            ),
+        )}
+        <div className="rail-bar">
+          <i style={{ width: share(lived) }} />
+        </div>
+        {branch !== undefined && (
+          <i
+            className="rail-split"
+            title={say('season.split', { branch: branchLetter(branch.id) })}
+            style={{ left: share(branch.split_h) }}
+          />
+        )}
+        {weeks.map((week) => (
+          <span key={week} className="rail-week" style={{ left: share(week * 24) }}>
+            {week}
+          </span>
         ))}
-        <div className="rail-bar"><i style={{ width: share(lived) }} /></div>
-        {branch !== undefined && <i className="rail-split" title={say('season.split', { branch: branchLetter(branch.id) })} style={{ left: share(branch.split_h) }} />}
-        {weeks.map((week) => <span key={week} className="rail-week" style={{ left: share(week * 24) }}>{week}</span>)}
-        {marks.map((mark) => <i key={`${mark.hour} ${mark.kind}`} className="rail-mark" data-shape={mark.shape} style={{ left: share(mark.hour) }} />)}
-        <input type="range" aria-label={say('season.scrub')} min={0} max={last} step={1} value={Math.floor(now_h)}
+        {marks.map((mark) => (
+          <i key={`${mark.hour} ${mark.kind}`} className="rail-mark" data-shape={mark.shape} style={{ left: share(mark.hour) }} />
+        ))}
+        <input
+          type="range"
+          aria-label={say('season.scrub')}
+          min={0}
+          max={last}
+          step={1}
+          value={Math.floor(now_h)}
           aria-valuetext={say('season.momentLived', { day: shownDay, hour: clock, lived: day })}
-          onChange={(event) => store.getState().scrub(Number(event.target.value))} />
+          onChange={(event) => store.getState().scrub(Number(event.target.value))}
+        />
         <i className="rail-now" style={{ left: share(Math.min(last, now_h)) }} />
       </div>
     </div>

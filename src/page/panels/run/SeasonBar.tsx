@@ -22,8 +22,13 @@ function Clock() {
   const { day, clock } = momentOf(now_h);
   return (
     <div className="clock">
-      <p className="day"><b>{say('season.day', { day })}</b> <span className="note">{say('season.of', { days })}</span></p>
-      <p className="note">{say('season.clock', { hour: clock })}{busy ? ` · ${say('season.busy')}` : ''}</p>
+      <p className="day">
+        <b>{say('season.day', { day })}</b> <span className="note">{say('season.of', { days })}</span>
+      </p>
+      <p className="note">
+        {say('season.clock', { hour: clock })}
+        {busy ? ` · ${say('season.busy')}` : ''}
+      </p>
     </div>
   );
 }
@@ -39,12 +44,26 @@ function Transport() {
   const running = speed !== 'paused';
   return (
     <div className="transport">
-      <button ref={toggle} type="button" className="btn go square" aria-label={say(running ? 'season.pause' : 'season.run')} title={say(running ? 'season.pause' : 'season.run')} data-toggle-run onClick={() => setSpeed(running ? 'paused' : pace)}>
+      <button
+        ref={toggle}
+        type="button"
+        className="btn go square"
+        aria-label={say(running ? 'season.pause' : 'season.run')}
+        title={say(running ? 'season.pause' : 'season.run')}
+        data-toggle-run
+        onClick={() => setSpeed(running ? 'paused' : pace)}
+      >
         <SignShape sign={running ? 'pause' : 'run'} />
       </button>
-      <button type="button" className="btn square" aria-label={say('season.step')} title={say('season.step')} onClick={() => stepDay()}><SignShape sign="step" /></button>
+      <button type="button" className="btn square" aria-label={say('season.step')} title={say('season.step')} onClick={() => stepDay()}>
+        <SignShape sign="step" />
+      </button>
       <div className="speeds" role="group" aria-label={say('season.speed')}>
-        {SPEEDS.map((one) => <button type="button" key={one} className="btn" aria-pressed={speed === one} onClick={() => setSpeed(one)}>{say(`season.${one}`)}</button>)}
+        {SPEEDS.map((one) => (
+          <button type="button" key={one} className="btn" aria-pressed={speed === one} onClick={() => setSpeed(one)}>
+            {say(`season.${one}`)}
+          </button>
+        ))}
       </div>
     </div>
   );
@@ -62,17 +81,27 @@ function LogDialog({ onClose }: { onClose: () => void }) {
   return (
     <dialog ref={dialog} className="card ask" aria-labelledby="log-title" onClose={onClose}>
       <h2 id="log-title">{say('event.log')}</h2>
-      {events.length === 0 ? <p>{say('event.noneYet')}</p> : (
+      {events.length === 0 ? (
+        <p>{say('event.noneYet')}</p>
+      ) : (
         <ol className="plain log-lines" tabIndex={0} aria-labelledby="log-title">
           {events.map((event, index) => {
             const { day, clock } = momentOf(event.hour);
             const what = say(`event.${event.kind}`);
             const at = stages.some((stage) => stage.id === event.stage);
-            return <li key={index}>{at ? say('event.lineAt', { day, hour: clock, what, stage: stageName(stages, event.stage) }) : say('event.line', { day, hour: clock, what })}</li>;
+            return (
+              <li key={index}>
+                {at
+                  ? say('event.lineAt', { day, hour: clock, what, stage: stageName(stages, event.stage) })
+                  : say('event.line', { day, hour: clock, what })}
+              </li>
+            );
           })}
         </ol>
       )}
-      <button type="button" className="btn" onClick={() => dialog.current?.close()}>{say('page.close')}</button>
+      <button type="button" className="btn" onClick={() => dialog.current?.close()}>
+        {say('page.close')}
+      </button>
     </dialog>
   );
 }
@@ -81,7 +110,9 @@ function Log() {
   const [open, setOpen] = useState(false);
   return (
     <>
-      <button type="button" className="btn log" onClick={() => setOpen(true)}>{say('event.logShort')}</button>
+      <button type="button" className="btn log" onClick={() => setOpen(true)}>
+        {say('event.logShort')}
+      </button>
       {open && <LogDialog onClose={() => setOpen(false)} />}
     </>
   );
@@ -91,12 +122,20 @@ export function SeasonBar() {
   return (
     <section className="bottom season-bar" aria-label={say('season.region')}>
       <div className="season-hand">
-        <div className="season-top"><Clock /><div className="season-books"><Log /><Branches /></div></div>
+        <div className="season-top">
+          <Clock />
+          <div className="season-books">
+            <Log />
+            <Branches />
+          </div>
+        </div>
         <Transport />
       </div>
       <div className="season-days">
         <Scrubber />
-        <Later frames={3}><Traces /></Later>
+        <Later frames={3}>
+          <Traces />
+        </Later>
       </div>
     </section>
   );

@@ -14,15 +14,32 @@ function Scale() {
   const unit = unitOf(tint.unitKey);
   const middle = (tint.low + tint.high) / 2;
   const show = (value: number): string => figure(value, Number.isInteger(value) ? 0 : 1);
-  const band = comfort.find((one) => one.applies === 'fish' && (tint.variables.includes(one.variable) || (tint.judged.length === 1 && tint.judged[0] === one.variable)));
+  const band = comfort.find(
+    (one) =>
+      one.applies === 'fish' && (tint.variables.includes(one.variable) || (tint.judged.length === 1 && tint.judged[0] === one.variable)),
+  );
   const part = (value: number): number => Math.min(1, Math.max(0, (value - tint.low) / (tint.high - tint.low)));
   const from = part(band?.watchBelow ?? tint.low);
   const to = part(band?.watchAbove ?? tint.high);
   return (
     <div className="tint-scale" role="img" aria-label={say('tint.scale', { low: show(tint.low), high: show(tint.high), unit }).trim()}>
-      <div className="ramp">{BANDS.map((n) => <i key={n} style={{ background: `var(--water-${n})` }} />)}</div>
-      {band !== undefined && to > from && <div className="ease" style={{ left: `${100 * from}%`, width: `${100 * (to - from)}%` }}><span>{say('tint.atEase')}</span></div>}
-      <div className="ends"><span>{show(tint.low)}</span><span>{show(middle)}</span><span>{say('tint.more', { value: show(tint.high) })} {unit}</span></div>
+      <div className="ramp">
+        {BANDS.map((n) => (
+          <i key={n} style={{ background: `var(--water-${n})` }} />
+        ))}
+      </div>
+      {band !== undefined && to > from && (
+        <div className="ease" style={{ left: `${100 * from}%`, width: `${100 * (to - from)}%` }}>
+          <span>{say('tint.atEase')}</span>
+        </div>
+      )}
+      <div className="ends">
+        <span>{show(tint.low)}</span>
+        <span>{show(middle)}</span>
+        <span>
+          {say('tint.more', { value: show(tint.high) })} {unit}
+        </span>
+      </div>
     </div>
   );
 }

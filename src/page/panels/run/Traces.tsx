@@ -21,7 +21,12 @@ function shownTints(chosen: TintId, room: number): TintId[] {
   return TINT_ORDER.filter((tint) => kept.includes(tint));
 }
 
-interface Shown { tint: TintId; stageId: string; stage: string; chosen: boolean }
+interface Shown {
+  tint: TintId;
+  stageId: string;
+  stage: string;
+  chosen: boolean;
+}
 
 /** One quantity: its line is drawn anew only when another point of it has been lived; the number and the dot follow the moment. */
 function OneTrace({ tint, stageId, stage, chosen }: Shown) {
@@ -37,22 +42,34 @@ function OneTrace({ tint, stageId, stage, chosen }: Shown) {
     () => traceOf(season, comfort, tint, stageId, lived, last_h, other === null ? null : { season: other, lived_h: otherLived }),
     [season, comfort, tint, stageId, lived, last_h, other, otherLived],
   );
-  const line = useMemo(() => trace !== null && (
-    <svg viewBox="0 0 1000 100" preserveAspectRatio="none" aria-hidden="true">{trace.ghostPath !== '' && <path className="ghost" d={trace.ghostPath} vectorEffect="non-scaling-stroke" />}<path d={trace.path} fill="none" stroke="var(--ink)" strokeWidth="2" vectorEffect="non-scaling-stroke" strokeLinejoin="round" /></svg>
-  ), [trace]);
+  const line = useMemo(
+    () =>
+      trace !== null && (
+        <svg viewBox="0 0 1000 100" preserveAspectRatio="none" aria-hidden="true">
+          {trace.ghostPath !== '' && <path className="ghost" d={trace.ghostPath} vectorEffect="non-scaling-stroke" />}
+          <path d={trace.path} fill="none" stroke="var(--ink)" strokeWidth="2" vectorEffect="non-scaling-stroke" strokeLinejoin="round" />
+        </svg>
+      ),
+    [trace],
+  );
   if (trace === null) return null;
   const value = tintReading(season, tint, stageId, now_h);
   const show = (one: number): string => measured(one, TINTS[tint].decimals);
   const values = { what: say(`tint.${tint}`), stage, value: show(value), low: show(trace.low), high: show(trace.high) };
-  const told = ghost !== null && other !== null && now_h <= ghost.lived_h
-    ? say('season.traceGhost', { ...values, branch: branchLetter(ghost.id), other: show(tintReading(other, tint, stageId, now_h)) })
-    : say('season.trace', values);
+  const told =
+    ghost !== null && other !== null && now_h <= ghost.lived_h
+      ? say('season.traceGhost', { ...values, branch: branchLetter(ghost.id), other: show(tintReading(other, tint, stageId, now_h)) })
+      : say('season.trace', values);
   return (
-    <div className="trace" data-chosen={chosen || undefined} role="img"
-      aria-label={told}>
-      <div className="trace-head" aria-hidden="true"><span>{say(`tint.${tint}`)}</span><b>{show(value)}</b></div>
+    <div className="trace" data-chosen={chosen || undefined} role="img" aria-label={told}>
+      <div className="trace-head" aria-hidden="true">
+        <span>{say(`tint.${tint}`)}</span>
+        <b>{show(value)}</b>
+      </div>
       <div className="trace-box">
-        {trace.ease !== null && <i className="trace-ease" style={{ top: `${100 * trace.ease.top}%`, height: `${100 * (trace.ease.bottom - trace.ease.top)}%` }} />}
+        {trace.ease !== null && (
+          <i className="trace-ease" style={{ top: `${100 * trace.ease.top}%`, height: `${100 * (trace.ease.bottom - trace.ease.top)}%` }} />
+        )}
         {line}
         <i className="trace-now" style={{ left: `${(100 * now_h) / last_h}%`, top: `${100 * heightIn(trace, value)}%` }} />
       </div>
@@ -75,7 +92,9 @@ export function Traces() {
   const stage = stageName([...plan.loop, ...plan.side], stageId);
   return (
     <div className="traces" role="group" aria-label={say('season.traces', { stage })}>
-      {shownTints(chosen, wide ? 8 : middling ? 6 : 4).map((tint) => <OneTrace key={tint} tint={tint} stageId={stageId} stage={stage} chosen={tint === chosen} />)}
+      {shownTints(chosen, wide ? 8 : middling ? 6 : 4).map((tint) => (
+        <OneTrace key={tint} tint={tint} stageId={stageId} stage={stage} chosen={tint === chosen} />
+      ))}
     </div>
   );
 }

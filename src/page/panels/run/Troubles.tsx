@@ -26,9 +26,19 @@ export function Troubles() {
   };
   return (
     <div className="troubles" role="group" aria-label={say('trouble.title')}>
-      {troubles.length === 0 && <p className="trouble-none"><MarkShape mark="fine" named={false} /> {say('trouble.none')}</p>}
+      {troubles.length === 0 && (
+        <p className="trouble-none">
+          <MarkShape mark="fine" named={false} /> {say('trouble.none')}
+        </p>
+      )}
       {troubles.slice(0, room).map((trouble) => (
-        <button type="button" className="trouble" data-mark={trouble.mark} key={trouble.kind === 'band' ? `${trouble.stage} ${trouble.variable}` : `${trouble.stage} ${trouble.event}`} onClick={() => show(trouble)}>
+        <button
+          type="button"
+          className="trouble"
+          data-mark={trouble.mark}
+          key={trouble.kind === 'band' ? `${trouble.stage} ${trouble.variable}` : `${trouble.stage} ${trouble.event}`}
+          onClick={() => show(trouble)}
+        >
           <MarkShape mark={trouble.mark} />
           <span>{troubleWords(plan, trouble)}</span>
         </button>

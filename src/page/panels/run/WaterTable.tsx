@@ -15,7 +15,11 @@ const decimalsOf = (tint: TintId): number => Math.min(2, TINTS[tint].decimals + 
 
 function Arrow({ change }: { change: 'rises' | 'falls' | 'same' }) {
   const shape = change === 'rises' ? 'M0 -7L-6 1H-2V7H2V1H6Z' : change === 'falls' ? 'M0 7L-6 -1H-2V-7H2V-1H6Z' : 'M-6 -1.5H6V1.5H-6Z';
-  return <svg className="arrow" viewBox="-9 -9 18 18" role="img" aria-label={say(`inspect.${change}`)}><path d={shape} fill="currentColor" /></svg>;
+  return (
+    <svg className="arrow" viewBox="-9 -9 18 18" role="img" aria-label={say(`inspect.${change}`)}>
+      <path d={shape} fill="currentColor" />
+    </svg>
+  );
 }
 
 function Row({ tint, stageId, chosen }: { tint: TintId; stageId: string; chosen: boolean }) {
@@ -39,15 +43,23 @@ function Row({ tint, stageId, chosen }: { tint: TintId; stageId: string; chosen:
   }
   const decimals = decimalsOf(tint);
   const step = 10 ** -decimals;
-  const change = Math.abs(water.out - water.in) < step / 2 || !Number.isFinite(water.out - water.in) ? 'same' : water.out > water.in ? 'rises' : 'falls';
+  const change =
+    Math.abs(water.out - water.in) < step / 2 || !Number.isFinite(water.out - water.in) ? 'same' : water.out > water.in ? 'rises' : 'falls';
   const unit = unitOf(TINTS[tint].unitKey);
   return (
     <tr data-chosen={chosen || undefined}>
-      <th scope="row">{say(`tint.${tint}`)} <span className="unit">{unit}</span></th>
+      <th scope="row">
+        {say(`tint.${tint}`)} <span className="unit">{unit}</span>
+      </th>
       <td>{measured(water.in, decimals)}</td>
-      <td>{mark !== null && mark !== 'fine' && <MarkShape mark={mark} />}{measured(water.inside, decimals)}</td>
+      <td>
+        {mark !== null && mark !== 'fine' && <MarkShape mark={mark} />}
+        {measured(water.inside, decimals)}
+      </td>
       <td>{measured(water.out, decimals)}</td>
-      <td><Arrow change={change} /></td>
+      <td>
+        <Arrow change={change} />
+      </td>
     </tr>
   );
 }
@@ -64,10 +76,16 @@ export function WaterTable({ stageId }: { stageId: string }) {
           <th scope="col">{say('inspect.in')}</th>
           <th scope="col">{say('inspect.inside')}</th>
           <th scope="col">{say('inspect.out')}</th>
-          <th scope="col"><span className="hidden">{say('inspect.change')}</span></th>
+          <th scope="col">
+            <span className="hidden">{say('inspect.change')}</span>
+          </th>
         </tr>
       </thead>
-      <tbody>{TINT_ORDER.map((one) => <Row key={one} tint={one} stageId={stageId} chosen={one === tint} />)}</tbody>
+      <tbody>
+        {TINT_ORDER.map((one) => (
+          <Row key={one} tint={one} stageId={stageId} chosen={one === tint} />
+        ))}
+      </tbody>
     </table>
   );
 }

@@ -24,7 +24,11 @@ export function WhyHere({ stageId }: { stageId: string }) {
       {told.length > 0 && (
         <p>
           {say('why.day', { day })}{' '}
-          {told.map((why) => <span key={why.topic}>{whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))} </span>)}
+          {told.map((why) => (
+            <span key={why.topic}>
+              {whySentence(why, tint, water_m3).map((piece, index) => (index % 2 === 1 ? <b key={index}>{piece}</b> : piece))}{' '}
+            </span>
+          ))}
         </p>
       )}
     </section>

@@ -21,12 +21,24 @@ function question(page: PageState): Question | null {
   const { day, clock } = momentOf(actingHour(lived));
   return {
     title: say('past.title'),
-    body: say('past.body', { moment: say('season.moment', { day, hour: clock }), branch: branchLetter(lived.branches.length), before: branchLetter(lived.present) }),
-    answers: [{ words: say('past.yes'), does: true }, { words: say('past.no'), does: false }],
+    body: say('past.body', {
+      moment: say('season.moment', { day, hour: clock }),
+      branch: branchLetter(lived.branches.length),
+      before: branchLetter(lived.present),
+    }),
+    answers: [
+      { words: say('past.yes'), does: true },
+      { words: say('past.no'), does: false },
+    ],
   };
 }
 
 export function PastGuard({ children }: { children: ReactNode }) {
   const { guard, dialog } = useAskFirst(question);
-  return <GuardContext.Provider value={guard}>{children}{dialog}</GuardContext.Provider>;
+  return (
+    <GuardContext.Provider value={guard}>
+      {children}
+      {dialog}
+    </GuardContext.Provider>
+  );
 }

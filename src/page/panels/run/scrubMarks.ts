@@ -2,7 +2,12 @@
 import type { EventKind, SeasonEvent } from '../../state/common/contract';
 import { say } from '../../../words/say';
 
-export interface ScrubMark { hour: number; kind: EventKind; shape: 'trouble' | 'hand' | 'event'; label: string | null }
+export interface ScrubMark {
+  hour: number;
+  kind: EventKind;
+  shape: 'trouble' | 'hand' | 'event';
+  label: string | null;
+}
 
 const TROUBLES: ReadonlySet<EventKind> = new Set(['fishDied', 'pumpOff', 'powerOff', 'sludgeFull', 'filterBlocked', 'spilled', 'pumpDry']);
 /** Done over and over by routine: shown only when a person's own hand did it. */
@@ -33,7 +38,8 @@ export function scrubMarks(events: readonly SeasonEvent[], width_px: number, las
     const half = (words.length * LETTER_PX) / 2;
     const middle = Math.min(width_px - half, Math.max(half, (mark.hour / last_h) * width_px));
     if (taken.some((one) => middle - half < one.to + 8 && middle + half > one.from - 8)) continue;
-    if (taken.length > 0 && marks.some((other) => other !== mark && other.label === words && Math.abs(other.hour - mark.hour) < last_h / 6)) continue;
+    if (taken.length > 0 && marks.some((other) => other !== mark && other.label === words && Math.abs(other.hour - mark.hour) < last_h / 6))
+      continue;
     taken.push({ from: middle - half, to: middle + half });
     mark.label = words;
   }

@@ -37,7 +37,10 @@ export function heightIn(trace: Pick<Trace, 'top' | 'bottom'>, value: number): n
   return Math.min(1, Math.max(0, (trace.top - value) / (trace.top - trace.bottom)));
 }
 
-interface Course { hours: number[]; values: number[] }
+interface Course {
+  hours: number[];
+  values: number[];
+}
 
 /** Samples of the lived hours, no closer than can be told apart. */
 function courseOf(view: SeasonView, tint: TintId, stageId: string, lived_h: number, last_h: number): Course {
@@ -49,7 +52,15 @@ function courseOf(view: SeasonView, tint: TintId, stageId: string, lived_h: numb
 }
 
 /** @param ghost another branch, as far as it was lived; both lines share one scale */
-export function traceOf(view: SeasonView, comfort: readonly ComfortBand[], tint: TintId, stageId: string, lived_h: number, last_h: number, ghost: { season: SeasonView; lived_h: number } | null = null): Trace | null {
+export function traceOf(
+  view: SeasonView,
+  comfort: readonly ComfortBand[],
+  tint: TintId,
+  stageId: string,
+  lived_h: number,
+  last_h: number,
+  ghost: { season: SeasonView; lived_h: number } | null = null,
+): Trace | null {
   const kind = view.stages.find((stage) => stage.id === stageId && stage.cells > 0)?.kind;
   if (kind === undefined) return null;
   const course = courseOf(view, tint, stageId, lived_h, last_h);
@@ -58,17 +69,26 @@ export function traceOf(view: SeasonView, comfort: readonly ComfortBand[], tint:
   const high = Math.max(...course.values);
   const least = Math.min(low, ...(other?.values ?? []));
   const most = Math.max(high, ...(other?.values ?? []));
-  const band = comfort.find((one) => bandApplies(one, kind) && (one.variable === TINTS[tint].variables[0] || one.variable === 'solids' && tint === 'solids'));
+  const band = comfort.find(
+    (one) => bandApplies(one, kind) && (one.variable === TINTS[tint].variables[0] || (one.variable === 'solids' && tint === 'solids')),
+  );
   const floor = tint === 'pH' || tint === 'oxygen' ? Math.min(least, band?.watchBelow ?? least) : 0;
   const ceiling = Math.max(most, band?.watchAbove ?? 0, tint === 'oxygen' ? TINTS.oxygen.high : 0, tint === 'pH' ? least + 0.5 : 0);
   const pad = Math.max(0.08 * (ceiling - floor), 1e-3);
   const bottom = tint === 'pH' || tint === 'oxygen' ? floor - pad : 0;
   const top = ceiling + pad;
   const y = (value: number): number => heightIn({ top, bottom }, value);
-  const pathOf = ({ hours, values }: Course): string => values.map((value, index) => `${index === 0 ? 'M' : 'L'}${((1000 * hours[index]) / last_h).toFixed(1)} ${(100 * y(value)).toFixed(1)}`).join('');
+  const pathOf = ({ hours, values }: Course): string =>
+    values
+      .map((value, index) => `${index === 0 ? 'M' : 'L'}${((1000 * hours[index]) / last_h).toFixed(1)} ${(100 * y(value)).toFixed(1)}`)
+      .join('');
   return {
-    path: pathOf(course), ghostPath: other === null ? '' : pathOf(other), low, high,
+    path: pathOf(course),
+    ghostPath: other === null ? '' : pathOf(other),
+    low,
+    high,
     ease: band === undefined ? null : { top: y(band.watchAbove ?? top), bottom: y(band.watchBelow ?? bottom) },
-    top, bottom,
+    top,
+    bottom,
   };
 }

@@ -32,7 +32,12 @@ export function coneBed(box: StageBox): Bed {
   const cx = middle(box);
   const height = box.floor - shoulder(box);
   return {
-    id: box.id, x: box.x, w: box.w, floor: box.floor, height, variable: 'sludgeFill',
+    id: box.id,
+    x: box.x,
+    w: box.w,
+    floor: box.floor,
+    height,
+    variable: 'sludgeFill',
     topOf: (fill) => box.floor - height * Math.cbrt(fill),
     outline: (top) => {
       const half = halfWidth(box, top);

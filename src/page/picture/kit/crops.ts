@@ -16,6 +16,16 @@ export interface CropDrawing {
 }
 
 /** Where a plant stands and its roots begin; lean in radians, 0 upright. */
-export interface Place { x: number; y: number; rootX: number; rootY: number; lean: number }
+export interface Place {
+  x: number;
+  y: number;
+  rootX: number;
+  rootY: number;
+  lean: number;
+}
 /** Size of plants against their art, room under them for roots, and how wide roots spread in it. */
-export interface Fit { scale: number; depth: number; wide: number }
+export interface Fit {
+  scale: number;
+  depth: number;
+  wide: number;
+}

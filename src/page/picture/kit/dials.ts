@@ -1,6 +1,7 @@
-// What moving parts read off the season. Each part asks once, when it is made; before every frame all that was asked for is read in one pass
-// into plain arrays, and parts look there by the number they were given. Nothing is looked up by name, and nothing made anew, in a frame.
-// Parts that move only when a reading has moved visibly compare its whole steps: fractions are boxed wherever a function is not compiled.
+// What moving parts read off the season. Each part asks once, when it is made; before every frame all that was asked for is read in one
+// pass into plain arrays, and parts look there by the number they were given. Nothing is looked up by name, and nothing made anew, in a
+// frame. Parts that move only when a reading has moved visibly compare its whole steps: fractions are boxed wherever a function is not
+// compiled.
 import type { Tint } from '../../state/common/tints';
 import type { SeasonView } from '../../state/common/state';
 import { PALE_BAND } from './palette';
@@ -9,10 +10,21 @@ import { PALE_BAND } from './palette';
 export const WHOLE = -1;
 export const LAST = -2;
 
-interface Wish { stage: string; variable: string; otherwise: number; cell: number }
-interface Water { stage: string; cell: number }
+interface Wish {
+  stage: string;
+  variable: string;
+  otherwise: number;
+  cell: number;
+}
+interface Water {
+  stage: string;
+  cell: number;
+}
 /** Where the cells of a wish lie in a row of output. */
-interface Place { first: number; count: number }
+interface Place {
+  first: number;
+  count: number;
+}
 
 /** Instead of a figure: none is told; one that is not nothing, but less than half of the last decimal. */
 export const NO_FIGURE = -(2 ** 30);
@@ -28,7 +40,10 @@ export class Dials {
   /** what the tint shows, NaN where no season tells, and the band 0–8 that colours it, by the numbers that `water` gave */
   shown = new Float64Array(32);
   bands = new Uint8Array(32);
-  /** what the tint shows, in units of its last decimal; NO_FIGURE where no season tells, TRACE for more than nothing that would be rounded to it */
+  /**
+   * what the tint shows, in units of its last decimal; NO_FIGURE where no season tells, TRACE for more than nothing that would be rounded
+   * to it
+   */
   figures = new Int32Array(32);
   /** readings in whole steps, by the numbers that `step` gave */
   steps = new Int32Array(64);
@@ -168,7 +183,9 @@ export class Dials {
       const value = (from + (to - from) * part) / count;
       this.shown[i] = value;
       this.figures[i] = Number.isFinite(value) ? (value > 0 && value * whole < 0.5 ? TRACE : Math.round(value * whole)) : NO_FIGURE;
-      this.bands[i] = Number.isFinite(value) ? Math.round(Math.max(0, Math.min(1, (value - tint.low) / (tint.high - tint.low))) * BANDS) : PALE_BAND;
+      this.bands[i] = Number.isFinite(value)
+        ? Math.round(Math.max(0, Math.min(1, (value - tint.low) / (tint.high - tint.low))) * BANDS)
+        : PALE_BAND;
     }
   }
 
@@ -185,7 +202,7 @@ export class Dials {
     this.stale = false;
     const { wishes, waters } = this;
     const places = wishes.map(({ stage, cell }) => placeOf(view, stage, cell));
-    const columnOf = (variable: string, i: number): number => (places[i].count > 0 ? view?.column[variable] ?? -1 : -1);
+    const columnOf = (variable: string, i: number): number => (places[i].count > 0 ? (view?.column[variable] ?? -1) : -1);
     this.column = Int32Array.from(wishes, ({ variable }, i) => columnOf(variable === SOLIDS.both ? SOLIDS.coarse : variable, i));
     this.also = Int32Array.from(wishes, ({ variable }, i) => (variable === SOLIDS.both ? columnOf(SOLIDS.fine, i) : -1));
     this.first = Int32Array.from(places, ({ first }) => first);
@@ -220,7 +237,7 @@ function placeOf(view: SeasonView | null, id: string, cell: number): Place {
 
 /** The output that holds sample k: the start, or the day it belongs to. */
 function samplesOf(view: SeasonView, k: number): Float32Array {
-  return k <= 0 ? view.initial : view.days[Math.floor((k - 1) / 24)]?.hourly ?? NONE;
+  return k <= 0 ? view.initial : (view.days[Math.floor((k - 1) / 24)]?.hourly ?? NONE);
 }
 
 function grown<T extends Float64Array | Uint8Array | Int32Array>(old: T, larger: T): T {

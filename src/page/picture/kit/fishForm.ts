@@ -1,4 +1,5 @@
-// A fish along a straight spine: nose at x = 52, root of the tail at −36. The tail beat bends it; illness pales it. Each species gives its form.
+// A fish along a straight spine: nose at x = 52, root of the tail at −36. The tail beat bends it; illness pales it. Each species gives its
+// form.
 import { INK, mix } from './palette';
 import type { Pen } from './pen';
 import { smooth, type Point } from './curves';
@@ -9,17 +10,25 @@ export const FISH_FRAME = { x: -72, y: -46, w: 140, h: 88 } as const;
 /** A cream edge all round, and a light flank: they keep a fish apart from water of any tone, in grey print and from far away too. */
 const HALO = '#FFF8E8';
 const HALO_WIDTH = 8;
-const FLANK: readonly Point[] = [[26, 0], [0, -5], [-34, 0]];
+const FLANK: readonly Point[] = [
+  [26, 0],
+  [0, -5],
+  [-34, 0],
+];
 const FLANK_WIDTH = 9;
 
 /** How a species is built: outlines of its parts at rest, its colours, and the marks on its side. */
 export interface FishForm {
-  body: Point[]; belly: Point[]; tail: Point[]; sideFin: Point[];
+  body: Point[];
+  belly: Point[];
+  tail: Point[];
+  sideFin: Point[];
   /** fins behind the body */
   fins: Point[][];
   colours: { flesh: string; belly: string; dark: string; ink: string };
   eye: { x: number; y: number; r: number };
-  mouth: string; gill: string;
+  mouth: string;
+  gill: string;
   /** drawn over flesh and belly, under the outline; `move` bends points with the beat */
   marks(pen: Pen, move: (point: Point) => Point, fade: number): void;
   /** drawn over all, such as barbels; `move` bends points with the beat */

@@ -3,6 +3,7 @@ import type { GameObjects, Textures } from 'phaser';
 import { scatter } from './curves';
 import type { Dials } from './dials';
 import type { Kit } from './kit';
+import type { Surfaced } from './surfaced';
 import type { Live, Moment } from './moment';
 import { BUBBLES } from './bits';
 
@@ -13,10 +14,11 @@ const PER_L_MIN = 1;
 /** Rise of a bubble, world units per second. */
 const RISE = 74;
 
-export interface Column { x: number; spread: number; bottom: number }
-/** A water whose surface moves. */
-export interface Surfaced { level: number }
-
+export interface Column {
+  x: number;
+  spread: number;
+  bottom: number;
+}
 /** Air from stones: as many bubbles as the air set, larger towards the surface. */
 export class AirBubbles implements Live {
   private readonly images: GameObjects.Image[] = [];
@@ -28,7 +30,12 @@ export class AirBubbles implements Live {
   private readonly air: number;
   private shown = 0;
 
-  constructor(kit: Kit, id: string, private readonly columns: readonly Column[], private readonly water: Surfaced) {
+  constructor(
+    kit: Kit,
+    id: string,
+    private readonly columns: readonly Column[],
+    private readonly water: Surfaced,
+  ) {
     this.dials = kit.dials;
     this.air = kit.dials.want(id, 'air_L_min', 0);
     for (const name of BUBBLES) this.frames.push(kit.sheets.bits.frame(name));
@@ -74,7 +81,14 @@ export class SludgeGas implements Live {
   private shown = 0;
 
   /** @param top y of the sludge's surface now */
-  constructor(kit: Kit, id: string, private readonly x: number, private readonly spread: number, private readonly bed: { top: number }, private readonly water: Surfaced) {
+  constructor(
+    kit: Kit,
+    id: string,
+    private readonly x: number,
+    private readonly spread: number,
+    private readonly bed: { top: number },
+    private readonly water: Surfaced,
+  ) {
     this.dials = kit.dials;
     this.gas = kit.dials.want(id, 'gas_L_d', 0);
     const random = scatter(Math.round(x) * 3 + 1);
@@ -93,7 +107,8 @@ export class SludgeGas implements Live {
     for (let i = 0; i < count; i += 1) {
       const p = (this.offset[i] + moment.gasTime * 0.3) % 1;
       this.images[i].y = this.bed.top - height * p;
-      this.images[i].x = this.x + (this.offset[(i + 3) % MOST_GAS] * 2 - 1) * this.spread * (0.3 + 0.7 * p) + Math.sin(moment.gasTime * 2 + i * 2) * 3;
+      this.images[i].x =
+        this.x + (this.offset[(i + 3) % MOST_GAS] * 2 - 1) * this.spread * (0.3 + 0.7 * p) + Math.sin(moment.gasTime * 2 + i * 2) * 3;
     }
   }
 }

@@ -2,7 +2,9 @@
 import type { SeasonView } from '../../state/common/state';
 
 /** The hour shown. */
-export interface Now { now_h: number }
+export interface Now {
+  now_h: number;
+}
 
 const HOURS = 24;
 

@@ -8,7 +8,7 @@ import type { Kit } from './kit';
 import { type StageBox } from './boxes';
 import type { Live, Moment } from './moment';
 import { FLOW_STEP_m3_d } from './flow';
-import { Ready } from './ready';
+import { StepTable } from './stepTable';
 
 /** Thickness of a hull's shell. */
 export const SHELL = 7;
@@ -41,7 +41,8 @@ export function hullShell(pen: Pen, box: StageBox, fill: string = INK.steel, dom
 export function hullSupport(pen: Pen, box: StageBox): void {
   const plinth = Math.min(-4, box.floor + SHELL + 12);
   block(pen, box.x - 14, plinth, box.w + 28, -plinth);
-  for (const x of [box.x + 2, box.x + box.w - 14]) pen.rect(x, box.floor - 16, 12, plinth - box.floor + 16, { fill: INK.steelDark, ink: INK.ink });
+  for (const x of [box.x + 2, box.x + box.w - 14])
+    pen.rect(x, box.floor - 16, 12, plinth - box.floor + 16, { fill: INK.steelDark, ink: INK.ink });
 }
 
 /** A hand valve with a red lever, centred. */
@@ -67,7 +68,7 @@ const CLOG_STEP = 0.002;
 const BLOCKED = Math.round(1 / CLOG_STEP);
 /** A clean filter's needle stands a quarter of the way up while water runs, in steps. */
 const RUNNING = Math.round(BLOCKED / 3);
-const TURNS = new Ready(0, RUNNING + BLOCKED, (step) => -1.5 + (3 * step) / (RUNNING + BLOCKED));
+const TURNS = new StepTable(0, RUNNING + BLOCKED, (step) => -1.5 + (3 * step) / (RUNNING + BLOCKED));
 
 /** Needle of a gauge: it swings right as the filter blocks and falls back left where nothing flows. */
 export class Gauge implements Live {
@@ -85,7 +86,9 @@ export class Gauge implements Live {
     this.dials = kit.dials;
     this.clog = kit.dials.inSteps(id, 'clog', 0, CLOG_STEP);
     this.flow = kit.dials.inSteps(id, 'flow_m3_d', 0, FLOW_STEP_m3_d);
-    kit.studio.show(kit.studio.bake({ x: x - GAUGE - 3, y: y - GAUGE - 3, w: 2 * GAUGE + 6, h: 2 * GAUGE + 14 }, (pen) => gaugeFace(pen, x, y, GAUGE)));
+    kit.studio.show(
+      kit.studio.bake({ x: x - GAUGE - 3, y: y - GAUGE - 3, w: 2 * GAUGE + 6, h: 2 * GAUGE + 14 }, (pen) => gaugeFace(pen, x, y, GAUGE)),
+    );
     this.needle = kit.sheets.bits.image('needle', x, y).setRotation(-1.5);
   }
 

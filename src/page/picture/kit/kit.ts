@@ -2,7 +2,7 @@
 import type { PumpBox, SideBox, StageBox } from './boxes';
 import type { Fit, Place } from './crops';
 import type { Dials } from './dials';
-import type { Surfaced } from './gas';
+import type { Surfaced } from './surfaced';
 import type { Load } from './loads';
 import type { Live, Moment } from './moment';
 import type { StageSpec } from './terms';
@@ -11,7 +11,8 @@ import type { Pen } from './pen';
 
 /** The tools a drawing needs to put its moving parts on the picture, in the order in which they lie over each other. */
 export interface Kit {
-  studio: Studio; dials: Dials;
+  studio: Studio;
+  dials: Dials;
   /** small pictures of what all stages share: gas, specks, dashes, drops */
   sheets: { bits: Sheet };
   /** ids of the stages that get air at some time */
@@ -38,7 +39,10 @@ export interface StageDrawing {
   inHand: readonly [number, number, number];
   /** what carries it where it stands over the ground */
   on: 'block' | 'legs' | 'table';
-  /** how water comes in: over the rim or through the wall on the left, into a well in the middle, through a fitting of a closed hull, onto a spray bar */
+  /**
+   * how water comes in: over the rim or through the wall on the left, into a well in the middle, through a fitting of a closed hull, onto a
+   * spray bar
+   */
   inlet: 'side' | 'well' | 'fitting' | 'bar';
   /** what lives in it: its water is judged for them. Leaves of plants rise over its rim, or lean out at its sides */
   lives?: 'fish' | 'plants' | 'leaningPlants';

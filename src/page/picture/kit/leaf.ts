@@ -4,10 +4,29 @@ import type { Pen } from './pen';
 import { scatter, smooth, type Point } from './curves';
 
 /** A leaf: its direction from upright, degrees, its length and half width, and how it frills and curls. */
-export interface Leaf { x?: number; y?: number; /** colour and width of its rib; cream and 2 if left out */ rib?: string; ribWidth?: number; /** share of its length at which it is widest is moved towards the base for a pointed leaf */ pointed?: boolean; angle: number; length: number; width: number; fill: string; ink: string; seed: number; frill: number; curl: number }
+export interface Leaf {
+  x?: number;
+  y?: number;
+  /** colour and width of its rib; cream and 2 if left out */
+  rib?: string;
+  ribWidth?: number;
+  /** share of its length at which it is widest is moved towards the base for a pointed leaf */
+  pointed?: boolean;
+  angle: number;
+  length: number;
+  width: number;
+  fill: string;
+  ink: string;
+  seed: number;
+  frill: number;
+  curl: number;
+}
 
 /** Draws a leaf from its stalk outward. */
-export function leaf(pen: Pen, { angle, length, width, fill, ink, seed, frill, curl, x = 0, y = 0, rib = INK.root, ribWidth = 2, pointed = false }: Leaf): void {
+export function leaf(
+  pen: Pen,
+  { angle, length, width, fill, ink, seed, frill, curl, x = 0, y = 0, rib = INK.root, ribWidth = 2, pointed = false }: Leaf,
+): void {
   const random = scatter(seed);
   const steps = 13;
   const lean = (angle * Math.PI) / 180;
@@ -36,7 +55,12 @@ export function leaf(pen: Pen, { angle, length, width, fill, ink, seed, frill, c
     const p = spine(s);
     const q = across(s);
     const u = spine(Math.min(1, s + 0.16));
-    for (const side of [-1, 1]) pen.line(p[0], p[1], u[0] + side * q[0] * width * 0.55, u[1] + side * q[1] * width * 0.55, { ink: rib, width: Math.max(0.8, ribWidth * 0.5), alpha: 0.55 });
+    for (const side of [-1, 1])
+      pen.line(p[0], p[1], u[0] + side * q[0] * width * 0.55, u[1] + side * q[1] * width * 0.55, {
+        ink: rib,
+        width: Math.max(0.8, ribWidth * 0.5),
+        alpha: 0.55,
+      });
   }
   pen.path(smooth([0, 0.3, 0.6, 0.92].map(spine)), { ink: rib, width: ribWidth, alpha: 0.85 });
 }

@@ -1,4 +1,5 @@
-// The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in the dials.
+// The moment the picture shows: one object, rewritten each frame, that every moving part goes by. What it reads off the season stands in
+// the dials.
 import type { SeasonView } from '../../state/common/state';
 import type { Tint } from '../../state/common/tints';
 import type { ComfortBand, Plan } from './terms';
@@ -61,4 +62,6 @@ export class Moment {
 }
 
 /** A part of the picture that follows the moment. */
-export interface Live { update(moment: Moment): void }
+export interface Live {
+  update(moment: Moment): void;
+}

@@ -53,7 +53,8 @@ export function block(pen: Pen, x: number, y: number, w: number, h: number): voi
   let bricks = '';
   for (let row = 0; row * 11 < h; row += 1) {
     bricks += `M${x} ${y + row * 11}H${x + w}`;
-    for (let b = x + (row % 2 ? 20 : 0); b < x + w; b += 40) if (b > x) bricks += `M${b} ${y + row * 11}V${Math.min(y + h, y + row * 11 + 11)}`;
+    for (let b = x + (row % 2 ? 20 : 0); b < x + w; b += 40)
+      if (b > x) bricks += `M${b} ${y + row * 11}V${Math.min(y + h, y + row * 11 + 11)}`;
   }
   pen.path(bricks, { ink: INK.blockDark, width: 1.4 });
   pen.rect(x + w - 12, y, 12, h, { fill: '#5B4A2A', alpha: 0.16 });
@@ -62,8 +63,9 @@ export function block(pen: Pen, x: number, y: number, w: number, h: number): voi
 
 /** Wooden table: a top and three legs, down to the ground at y = 0. */
 export function table(pen: Pen, x: number, y: number, w: number, legs: number): void {
-  for (let i = 0; i < legs; i += 1) pen.rect(x + 14 + ((w - 40) * i) / (legs - 1), y + 8, 12, -y - 8, { fill: INK.wood, ink: INK.ink, width: 2.2 });
-  if (-y > 60) pen.rect(x + 20, y + (-y) * 0.62, w - 40, 6, { fill: INK.wood, ink: INK.ink, width: 1.6 });
+  for (let i = 0; i < legs; i += 1)
+    pen.rect(x + 14 + ((w - 40) * i) / (legs - 1), y + 8, 12, -y - 8, { fill: INK.wood, ink: INK.ink, width: 2.2 });
+  if (-y > 60) pen.rect(x + 20, y + -y * 0.62, w - 40, 6, { fill: INK.wood, ink: INK.ink, width: 1.6 });
   pen.rect(x, y, w, 9, { fill: INK.wood, ink: INK.ink, width: 2.2 });
 }
 
@@ -75,11 +77,17 @@ export function stone(pen: Pen, x: number, y: number, w: number): void {
 
 /** One carrier of film media, centred. */
 export function carrier(pen: Pen, x: number, y: number, scale: number, turn: number): void {
-  pen.at(x, y, () => {
-    pen.circle(0, 0, 7, { fill: INK.media, ink: INK.mediaDark, width: 2 });
-    pen.path('M-7 0H7M0 -7V7', { ink: INK.mediaDark, width: 1.6 });
-    pen.circle(0, 0, 2.6, { fill: mix(INK.media, INK.biofilm, 0.55), ink: INK.mediaDark, width: 1.4 });
-  }, turn, scale);
+  pen.at(
+    x,
+    y,
+    () => {
+      pen.circle(0, 0, 7, { fill: INK.media, ink: INK.mediaDark, width: 2 });
+      pen.path('M-7 0H7M0 -7V7', { ink: INK.mediaDark, width: 1.6 });
+      pen.circle(0, 0, 2.6, { fill: mix(INK.media, INK.biofilm, 0.55), ink: INK.mediaDark, width: 1.4 });
+    },
+    turn,
+    scale,
+  );
 }
 
 /** Carriers scattered in a space without touching. */
@@ -113,7 +121,10 @@ export function speck(pen: Pen, x: number, y: number, size: number, turn: number
   pen.oval(x, y, size * 1.5, size, turn, { fill, ink: INK.cream, width: 0.7 });
 }
 
-/** Submersible pump, centred: a ribbed motor over a volute with its neck upward, on a slotted inlet; a light on the motor shows that it runs. */
+/**
+ * Submersible pump, centred: a ribbed motor over a volute with its neck upward, on a slotted inlet; a light on the motor shows that it
+ * runs.
+ */
 export function pump(pen: Pen, on: boolean): void {
   pen.path('M-29 8H9V18H-29Z', { fill: INK.white, ink: INK.ink });
   pen.path('M-24 10.5v5M-18.5 10.5v5M-13 10.5v5M-7.5 10.5v5M-2 10.5v5M3.5 10.5v5', { ink: INK.ink, width: 2.2 });
@@ -125,7 +136,10 @@ export function pump(pen: Pen, on: boolean): void {
   pen.path('M-16.5 -30.5h7v4h-7Z', { fill: on ? '#8FE3B0' : '#6B5A55', ink: INK.ink, width: 1.2 });
 }
 
-/** Air pump on its board, open to the eye: a coil moves a diaphragm in bellows, and three hoses leave its valve head; the air line begins at its left. */
+/**
+ * Air pump on its board, open to the eye: a coil moves a diaphragm in bellows, and three hoses leave its valve head; the air line begins at
+ * its left.
+ */
 export function airPump(pen: Pen): void {
   hose(pen, 'M-37 -9C-46 -9 -45 0 -54 0M-37 8C-46 8 -45 0 -54 0M-37 -0.5H-54');
   pen.path('M-44 15H40V21H-44Z', { fill: INK.steel, ink: INK.ink });
@@ -142,10 +156,16 @@ export function airPump(pen: Pen): void {
 
 /** Arrowhead along the flow, centred. */
 export function arrowHead(pen: Pen, x: number, y: number, turn: number, scale: number): void {
-  pen.at(x, y, () => {
-    pen.path('M-9 -8L9 0L-9 8L-4.5 0Z', { ink: INK.white, width: 4.4 });
-    pen.path('M-9 -8L9 0L-9 8L-4.5 0Z', { fill: INK.ink });
-  }, turn, scale);
+  pen.at(
+    x,
+    y,
+    () => {
+      pen.path('M-9 -8L9 0L-9 8L-4.5 0Z', { ink: INK.white, width: 4.4 });
+      pen.path('M-9 -8L9 0L-9 8L-4.5 0Z', { fill: INK.ink });
+    },
+    turn,
+    scale,
+  );
 }
 
 /** Sign of a water level: a triangle that stands on the surface, and two strokes under it. */

@@ -6,8 +6,22 @@ export const LEAST_TEXT_px = 15;
 export const FONT = "'Atkinson Hyperlegible Next Variable', 'Atkinson Hyperlegible Next', system-ui, sans-serif";
 
 /** How a shape is inked. Widths and dashes in world units. */
-export interface Stroke { fill?: string; ink?: string; width?: number; alpha?: number; dash?: number[]; cap?: CanvasLineCap }
-export interface Lettering { size: number; weight: number; colour?: string; align?: CanvasTextAlign; halo?: number; haloColour?: string }
+export interface Stroke {
+  fill?: string;
+  ink?: string;
+  width?: number;
+  alpha?: number;
+  dash?: number[];
+  cap?: CanvasLineCap;
+}
+export interface Lettering {
+  size: number;
+  weight: number;
+  colour?: string;
+  align?: CanvasTextAlign;
+  halo?: number;
+  haloColour?: string;
+}
 
 /** Line weights in world units. */
 export const WEIGHT = { ground: 4, outline: 2.6, part: 2, detail: 1.4, hair: 0.9, select: 4.5 } as const;

@@ -6,7 +6,11 @@ import { flatBed, Sludge, Specks } from './solids';
 import { StraightWater } from './water';
 
 export const plainVessel: StageDrawing = {
-  place: 'loop', widths: [110, 140], inHand: [120, 120, 24], on: 'block', inlet: 'side',
+  place: 'loop',
+  widths: [110, 140],
+  inHand: [120, 120, 24],
+  on: 'block',
+  inlet: 'side',
   support(pen, box) {
     block(pen, box.x - 14, box.floor + WALL, box.w + 28, -box.floor - WALL);
   },

@@ -10,7 +10,14 @@ const PAD = 12;
 const MARK = 30;
 
 /** What a card points at and how high over it the card floats, world units; the picture's width keeps it on the page. */
-export interface CardPlace { x: number; y: number; rise: number; width: number; /** how far its middle lies to the right of the place */ shift?: number }
+export interface CardPlace {
+  x: number;
+  y: number;
+  rise: number;
+  width: number;
+  /** how far its middle lies to the right of the place */
+  shift?: number;
+}
 
 function draw(pen: Pen, words: string, place: CardPlace, left: number, top: number, w: number, h: number, size: number): void {
   const tail = Math.max(left + 22, Math.min(left + w - 22, place.x));
@@ -24,7 +31,11 @@ function draw(pen: Pen, words: string, place: CardPlace, left: number, top: numb
 export class RedCard {
   private image: GameObjects.Image | null = null;
 
-  constructor(private readonly studio: Studio, private readonly words: WordKey, private readonly place: CardPlace) {}
+  constructor(
+    private readonly studio: Studio,
+    private readonly words: WordKey,
+    private readonly place: CardPlace,
+  ) {}
 
   show(on: boolean): void {
     if (this.image !== null) {
@@ -46,6 +57,18 @@ export class RedCard {
     const h = size + 2 * PAD;
     const left = Math.max(8, Math.min(place.width - w - 8, place.x + (place.shift ?? 0) - w / 2));
     const top = place.y - place.rise - h;
-    return this.studio.show(this.studio.bake({ x: Math.min(left, place.x) - 6, y: top - 6, w: Math.max(left + w, place.x) - Math.min(left, place.x) + 16, h: place.y - top + 12 }, (pen) => draw(pen, words, place, left, top, w, h, size))).setDepth(5);
+    return this.studio
+      .show(
+        this.studio.bake(
+          {
+            x: Math.min(left, place.x) - 6,
+            y: top - 6,
+            w: Math.max(left + w, place.x) - Math.min(left, place.x) + 16,
+            h: place.y - top + 12,
+          },
+          (pen) => draw(pen, words, place, left, top, w, h, size),
+        ),
+      )
+      .setDepth(5);
   }
 }

@@ -8,10 +8,10 @@ import { NO_FIGURE, type Dials } from './dials';
 import type { Kit } from './kit';
 import { BLOCKAGE, type Load } from './loads';
 import type { Live, Moment } from './moment';
-import { Ready } from './ready';
+import { StepTable } from './stepTable';
 import { SPECKS } from './bits';
 import { Stepped } from './stepped';
-import type { Surfaced } from './gas';
+import type { Surfaced } from './surfaced';
 
 const MOST = 60;
 /** One speck stands for so many mg/L in each 10 000 square units. */
@@ -20,7 +20,15 @@ const PER_SPECK_mg_L = 0.5;
 const TURN = 1.1;
 
 /** Where specks are adrift; those that turn go round an upright axis in the middle of the space. */
-export interface Adrift { id: string; x: number; w: number; floor: number; drift: number; sink: number; turns?: boolean }
+export interface Adrift {
+  id: string;
+  x: number;
+  w: number;
+  floor: number;
+  drift: number;
+  sink: number;
+  turns?: boolean;
+}
 
 /** Specks in the water, as many as its solids; they drift with the flow and sink where the water is slow. */
 export class Specks implements Live {
@@ -33,7 +41,11 @@ export class Specks implements Live {
   private readonly flow: number;
   private shown = 0;
 
-  constructor(kit: Kit, private readonly space: Adrift, private readonly water: Surfaced) {
+  constructor(
+    kit: Kit,
+    private readonly space: Adrift,
+    private readonly water: Surfaced,
+  ) {
     this.dials = kit.dials;
     this.coarse = kit.dials.want(space.id, 'solidsCoarse_mg_L', 0);
     this.fine = kit.dials.want(space.id, 'solidsFine_mg_L', 0);
@@ -60,14 +72,29 @@ export class Specks implements Live {
       const u = (this.across[i] + (moment.gasTime * space.drift * flowing * (0.6 + this.down[i] * 0.8)) / space.w) % 1;
       const sunk = (this.down[i] + (moment.gasTime * space.sink * (0.5 + this.across[i])) / Math.max(20, height)) % 1;
       const v = sunk < 0 ? sunk + 1 : sunk;
-      if (space.turns) this.images[i].x = space.x + space.w / 2 + Math.cos(6.283 * this.across[i] + moment.gasTime * flowing * TURN * (1.4 - 0.6 * this.down[i])) * (0.2 + 0.8 * this.down[i]) * (space.w / 2 - 5);
+      if (space.turns)
+        this.images[i].x =
+          space.x
+          + space.w / 2
+          + Math.cos(6.283 * this.across[i] + moment.gasTime * flowing * TURN * (1.4 - 0.6 * this.down[i]))
+            * (0.2 + 0.8 * this.down[i])
+            * (space.w / 2 - 5);
       else this.images[i].x = space.x + 5 + u * (space.w - 10);
       this.images[i].y = this.water.level + 7 + v * height + Math.sin(moment.gasTime * 0.8 + i) * 2;
     }
   }
 }
 
-export interface Bed { id: string; x: number; w: number; floor: number; height: number; outline: (top: number) => string; topOf: (fill: number) => number; variable: 'sludgeFill' }
+export interface Bed {
+  id: string;
+  x: number;
+  w: number;
+  floor: number;
+  height: number;
+  outline: (top: number) => string;
+  topOf: (fill: number) => number;
+  variable: 'sludgeFill';
+}
 
 /** Less sludge than this, as a share of what fits, is not drawn; it is read in steps of as much. */
 const LEAST_FILL = 0.002;
@@ -84,7 +111,7 @@ export class Sludge implements Live {
   private filled = NO_FIGURE;
   /** layers of each step of the fill, and where the surface lies over so many */
   private readonly layersOf: Int16Array;
-  private readonly tops: Ready;
+  private readonly tops: StepTable;
   /** layers that lie there, and those that are shown */
   private goal = 0;
   private layers = 0;
@@ -93,9 +120,13 @@ export class Sludge implements Live {
     this.top = bed.floor;
     this.dials = kit.dials;
     this.fill = kit.dials.inSteps(bed.id, bed.variable, 0, LEAST_FILL);
-    this.layersOf = Int16Array.from({ length: Math.round(1 / LEAST_FILL) + 1 }, (_, fill) => (fill <= 1 ? 0 : Math.round((bed.floor - bed.topOf(fill * LEAST_FILL)) / LAYER)));
-    this.tops = new Ready(0, Math.max(...this.layersOf), (layers) => bed.floor - layers * LAYER);
-    this.picture = new Stepped(kit.studio, { x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 }, (pen, step) => sludge(pen, bed, bed.floor - step * LAYER));
+    this.layersOf = Int16Array.from({ length: Math.round(1 / LEAST_FILL) + 1 }, (_, fill) =>
+      fill <= 1 ? 0 : Math.round((bed.floor - bed.topOf(fill * LEAST_FILL)) / LAYER),
+    );
+    this.tops = new StepTable(0, Math.max(...this.layersOf), (layers) => bed.floor - layers * LAYER);
+    this.picture = new Stepped(kit.studio, { x: bed.x - 2, y: bed.floor - bed.height - 8, w: bed.w + 4, h: bed.height + 10 }, (pen, step) =>
+      sludge(pen, bed, bed.floor - step * LAYER),
+    );
   }
 
   update(moment: Moment): void {
@@ -123,7 +154,9 @@ function sludge(pen: Pen, bed: Bed, top: number): void {
   pen.path(d, { fill: INK.sludge });
   pen.within(d, () => {
     for (let i = 0; i < (bed.w * bed.height) / 34; i += 1) {
-      pen.circle(bed.x + random() * bed.w, bed.floor - random() * bed.height, 0.8 + random() * 1.5, { fill: random() > 0.45 ? INK.sludgeLight : INK.sludgeDark });
+      pen.circle(bed.x + random() * bed.w, bed.floor - random() * bed.height, 0.8 + random() * 1.5, {
+        fill: random() > 0.45 ? INK.sludgeLight : INK.sludgeDark,
+      });
     }
   });
   pen.path(d, { ink: INK.sludgeDark, width: 1.6 });
@@ -132,7 +165,12 @@ function sludge(pen: Pen, bed: Bed, top: number): void {
 /** Sludge on a flat floor, with a wavy top. */
 export function flatBed(id: string, x: number, w: number, floor: number, height: number): Bed {
   return {
-    id, x, w, floor, height, variable: 'sludgeFill',
+    id,
+    x,
+    w,
+    floor,
+    height,
+    variable: 'sludgeFill',
     topOf: (fill) => floor - 2 - fill * (height - 6),
     outline: (top) => `M${x} ${top}Q${x + w * 0.25} ${top - 6} ${x + w * 0.5} ${top + 1}T${x + w} ${top - 1}V${floor}H${x}Z`,
   };
@@ -146,7 +184,16 @@ export class MatDirt implements Live {
   private readonly dials: Dials;
   private readonly dirt: number;
 
-  constructor(kit: Kit, id: string, private readonly x: number, private readonly y: number, private readonly w: number, private readonly h: number, private readonly through = false, load: Load = BLOCKAGE) {
+  constructor(
+    kit: Kit,
+    id: string,
+    private readonly x: number,
+    private readonly y: number,
+    private readonly w: number,
+    private readonly h: number,
+    private readonly through = false,
+    load: Load = BLOCKAGE,
+  ) {
     this.dials = kit.dials;
     this.dirt = kit.dials.inSteps(id, load.variable, 0, load.full / STEPS);
     this.picture = new Stepped(kit.studio, { x, y: y - 5, w, h: h + 6 }, (pen, step) => this.paint(pen, step / STEPS));

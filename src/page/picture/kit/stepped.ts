@@ -9,7 +9,11 @@ export class Stepped {
   private shown: number | null = null;
 
   /** Takes its place in the picture now, over all that was put there before. */
-  constructor(private readonly studio: Studio, private readonly space: Rect, private readonly draw: (pen: Pen, step: number) => void) {
+  constructor(
+    private readonly studio: Studio,
+    private readonly space: Rect,
+    private readonly draw: (pen: Pen, step: number) => void,
+  ) {
     this.image = studio.show(studio.bake(space, () => undefined));
   }
 

@@ -6,10 +6,25 @@ import { PlainImage } from './plainImage';
 /** What moves or is hidden on the picture; its setters of fractions are called only on a change that can be seen. */
 export type Image = GameObjects.Image;
 /** A drawing baked for one place: its top left corner in world units and its scale. */
-export interface Plate { key: string; x: number; y: number; scale: number; width_px: number; height_px: number }
-export interface Rect { x: number; y: number; w: number; h: number }
+export interface Plate {
+  key: string;
+  x: number;
+  y: number;
+  scale: number;
+  width_px: number;
+  height_px: number;
+}
+export interface Rect {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
 /** One picture of a sheet; x and y are the corner of its frame relative to its own origin. */
-export interface SheetEntry extends Rect { name: string; draw: (pen: Pen) => void }
+export interface SheetEntry extends Rect {
+  name: string;
+  draw: (pen: Pen) => void;
+}
 
 const SHEET_WIDTH = 2048;
 const PAD = 2;
@@ -31,8 +46,9 @@ const meet = (a: Rect, b: Rect): boolean => a.x < b.x + b.w && b.x < a.x + a.w &
 let serial = 0;
 
 /**
- * Sets all that may be set of an image later, always in the same order. Until it is set, an image does not have it, and a browser keeps images that
- * have different things, or had them in another order, in different shapes; where it meets many, setting a place makes a number anew each time.
+ * Sets all that may be set of an image later, always in the same order. Until it is set, an image does not have it, and a browser keeps
+ * images that have different things, or had them in another order, in different shapes; where it meets many, setting a place makes a number
+ * anew each time.
  */
 function shaped(image: GameObjects.Image, scale: number, turn: number, alpha: number): GameObjects.Image {
   return image.setScale(scale).setRotation(turn).setAlpha(alpha).setVisible(true);
@@ -40,7 +56,9 @@ function shaped(image: GameObjects.Image, scale: number, turn: number, alpha: nu
 
 /** Gives one image fractions before any is shown: numbers that were whole so far would have a shape of their own. */
 export function evenShapes(scene: Scene, white: string): void {
-  shaped(new GameObjects.Image(scene, 0.5, 0.5, white).setTint(0xffffff), 0.5, 0.5, 0.5).setOrigin(0.3, 0.3).destroy();
+  shaped(new GameObjects.Image(scene, 0.5, 0.5, white).setTint(0xffffff), 0.5, 0.5, 0.5)
+    .setOrigin(0.3, 0.3)
+    .destroy();
 }
 
 export class Studio {
@@ -54,14 +72,21 @@ export class Studio {
    * @param cssScale page pixels of one world unit
    * @param seen all that will be in view: what lies elsewhere is not drawn; null: everything
    */
-  constructor(readonly scene: Scene, private readonly white: string, readonly scale: number, readonly cssScale: number, private readonly seen: Rect | null = null) {
+  constructor(
+    readonly scene: Scene,
+    private readonly white: string,
+    readonly scale: number,
+    readonly cssScale: number,
+    private readonly seen: Rect | null = null,
+  ) {
     this.layer = scene.add.layer().setVisible(false);
   }
 
   /** Bakes a drawing made in world units; its corner is moved to a whole pixel so that lines stay sharp. */
   bake(space: Rect, draw: (pen: Pen) => void): Plate {
     const k = this.scale;
-    if (this.seen !== null && !meet(space, this.seen)) return { key: this.keep(canvasOf(1, 1).canvas), x: space.x, y: space.y, scale: 1 / k, width_px: 1, height_px: 1 };
+    if (this.seen !== null && !meet(space, this.seen))
+      return { key: this.keep(canvasOf(1, 1).canvas), x: space.x, y: space.y, scale: 1 / k, width_px: 1, height_px: 1 };
     const left = Math.floor(space.x * k);
     const top = Math.floor(space.y * k);
     const width = Math.floor((space.x + space.w) * k) - left;
@@ -77,7 +102,10 @@ export class Studio {
     const { seen } = this;
     if (seen === null || !meet(space, seen)) return this.bake(space, draw);
     const [x, y] = [Math.max(space.x, seen.x - 1), Math.max(space.y, seen.y - 1)];
-    return this.bake({ x, y, w: Math.min(space.x + space.w, seen.x + seen.w + 1) - x, h: Math.min(space.y + space.h, seen.y + seen.h + 1) - y }, draw);
+    return this.bake(
+      { x, y, w: Math.min(space.x + space.w, seen.x + seen.w + 1) - x, h: Math.min(space.y + space.h, seen.y + seen.h + 1) - y },
+      draw,
+    );
   }
 
   /** Bakes many small pictures onto one sheet, at once. */
@@ -148,7 +176,10 @@ export class Studio {
 
   /** An image over everything put there before. */
   image(x: number, y: number, key: string | Textures.Texture, frame?: string): GameObjects.Image {
-    const image = this.scene.renderer.type === CANVAS ? new PlainImage(this.scene, x, y, key, frame) : new GameObjects.Image(this.scene, x, y, key, frame).setTint(0xffffff);
+    const image =
+      this.scene.renderer.type === CANVAS
+        ? new PlainImage(this.scene, x, y, key, frame)
+        : new GameObjects.Image(this.scene, x, y, key, frame).setTint(0xffffff);
     shaped(image, 1, 0, 1);
     this.layer.add(image);
     return image;
@@ -172,7 +203,11 @@ export class Studio {
 
 /** Small pictures that share one texture, so that hundreds of images cost one draw. */
 export class Sheet {
-  constructor(private readonly studio: Studio, private readonly texture: Textures.Texture, private readonly scale: number) {}
+  constructor(
+    private readonly studio: Studio,
+    private readonly texture: Textures.Texture,
+    private readonly scale: number,
+  ) {}
 
   /** The same pictures, to be put on another studio's picture. */
   onto(studio: Studio): Sheet {

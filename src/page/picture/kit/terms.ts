@@ -10,4 +10,6 @@ export type DesignStage = DesignCheck['stages'][number];
 export type StageCells = SeasonView['stages'][number];
 
 /** All the picture asks of the store: its state with its actions, at any time. */
-export interface PageSource { getState(): PageStore }
+export interface PageSource {
+  getState(): PageStore;
+}

@@ -4,14 +4,23 @@ import { scatter } from './curves';
 import type { Dials } from './dials';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
-import { BandColour } from './water';
+import { BandColour } from './bandColour';
 
 /** Drops shown at a flow of this many m³/d and above, as a share of all. */
 const FULL_FLOW_m3_d = 20;
 const LEAST = 6;
 
 /** Where drops fall: between two heights, at these x, each within a spread. */
-export interface Fall { id: string; xs: readonly number[]; spread: number; top: number; bottom: number; /** fall, units per second */ speed: number; drops: number }
+export interface Fall {
+  id: string;
+  xs: readonly number[];
+  spread: number;
+  top: number;
+  bottom: number;
+  /** fall, units per second */
+  speed: number;
+  drops: number;
+}
 
 export class Trickle implements Live {
   private readonly images: GameObjects.Image[] = [];
@@ -24,7 +33,10 @@ export class Trickle implements Live {
   private readonly flow: number;
   private readonly band: number;
 
-  constructor(kit: Kit, private readonly fall: Fall) {
+  constructor(
+    kit: Kit,
+    private readonly fall: Fall,
+  ) {
     this.dials = kit.dials;
     this.flow = kit.dials.want(fall.id, 'flow_m3_d', 0);
     this.band = kit.dials.water(fall.id, 0);

@@ -1,42 +1,15 @@
 // Water in tanks: a body in the colour of the tint, light falling through it, a surface line and a level sign.
 import type { GameObjects } from 'phaser';
-import { INK, rgb, WATER_BANDS, PALE_BAND } from './palette';
+import { BandColour } from './bandColour';
+import { INK, rgb } from './palette';
 import { levelSign } from './parts';
 import type { Pen } from './pen';
 import { scatter } from './curves';
 import type { Dials } from './dials';
-import type { Surfaced } from './gas';
+import type { Surfaced } from './surfaced';
 import type { Kit } from './kit';
 import type { Live, Moment } from './moment';
-import { FAR, Ready } from './ready';
-
-/** Steps of red, green and blue that a colour on its way takes for each of theirs, as a power of two. */
-const FINER = 4;
-
-/** Colour that slides towards a band of the scale. */
-export class BandColour {
-  /** the colour now, 0xRRGGBB */
-  tint: number = WATER_BANDS[PALE_BAND];
-  private goal: number = WATER_BANDS[PALE_BAND];
-  private readonly parts = new Int32Array(3);
-
-  /** Moves on towards a band. @returns whether the colour has changed */
-  towards(band: number, moment: Pick<Moment, 'part'>): boolean {
-    const goal = WATER_BANDS[band];
-    if (goal === this.tint) return false;
-    const { parts } = this;
-    if (this.goal === this.tint) for (let i = 0; i < 3; i += 1) parts[i] = ((this.tint >> (8 * i)) & 255) << FINER;
-    this.goal = goal;
-    let tint = 0;
-    for (let i = 0; i < 3; i += 1) {
-      parts[i] += moment.part((((goal >> (8 * i)) & 255) << FINER) - parts[i]);
-      tint |= (parts[i] >> FINER) << (8 * i);
-    }
-    const changed = tint !== this.tint;
-    this.tint = tint;
-    return changed;
-  }
-}
+import { FAR, StepTable } from './stepTable';
 
 /** Levels are read and moved in steps of this, world units. */
 export const LEVEL_STEP = 0.5;
@@ -46,7 +19,23 @@ export function levelSteps(kit: { dials: Dials; unitsPerM: number }, stage: stri
   return kit.dials.inSteps(stage, 'level_m', -rest / kit.unitsPerM, LEVEL_STEP / kit.unitsPerM);
 }
 
-export interface Pool { id: string; x: number; w: number; /** top of the dry space over the water, if it is filled plainly */ rim?: number; level: number; floor: number; seed: number; sign?: number; /** its level is not among those of the design */ still?: boolean; /** it fills a closed hull: no surface, no change of level */ full?: boolean; /** it never stands higher than at rest: what comes after a blocked mat */ behind?: boolean }
+export interface Pool {
+  id: string;
+  x: number;
+  w: number;
+  /** top of the dry space over the water, if it is filled plainly */
+  rim?: number;
+  level: number;
+  floor: number;
+  seed: number;
+  sign?: number;
+  /** its level is not among those of the design */
+  still?: boolean;
+  /** it fills a closed hull: no surface, no change of level */
+  full?: boolean;
+  /** it never stands higher than at rest: what comes after a blocked mat */
+  behind?: boolean;
+}
 
 /** Light in water: pale at the surface, dark at the floor, a shaft of sun for every 110 units, short bright strokes near the top. */
 export function light(pen: Pen, x: number, y: number, w: number, h: number, seed: number): void {
@@ -71,7 +60,11 @@ export function light(pen: Pen, x: number, y: number, w: number, h: number, seed
       const cx = x + random() * w;
       const cy = y + 9 + random() * Math.min(h * 0.5, 70);
       const length = 14 + random() * 30;
-      pen.path(`M${cx} ${cy}q${length / 4} ${-3 - random() * 3} ${length / 2} 0t${length / 2} 0`, { ink: '#fff', width: 1 + random() * 1.2, alpha: 0.25 + random() * 0.35 });
+      pen.path(`M${cx} ${cy}q${length / 4} ${-3 - random() * 3} ${length / 2} 0t${length / 2} 0`, {
+        ink: '#fff',
+        width: 1 + random() * 1.2,
+        alpha: 0.25 + random() * 0.35,
+      });
     }
   });
 }
@@ -81,18 +74,22 @@ class Surface {
   private readonly white: GameObjects.Image;
   private readonly ink: GameObjects.Image;
   private readonly sign: GameObjects.Image | null;
-  private readonly whiteAt: Ready;
-  private readonly inkAt: Ready;
-  private readonly signAt: Ready | null;
+  private readonly whiteAt: StepTable;
+  private readonly inkAt: StepTable;
+  private readonly signAt: StepTable | null;
 
   constructor(kit: Kit, pool: Pool, rise: Rise) {
-    const add = (colour: string, thick: number): GameObjects.Image => kit.studio.patch(pool.x, pool.level).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
+    const add = (colour: string, thick: number): GameObjects.Image =>
+      kit.studio.patch(pool.x, pool.level).setTint(rgb(colour)).setDisplaySize(pool.w, thick);
     this.white = add('#ffffff', 3);
     this.ink = add(INK.ink, 1.6);
     this.whiteAt = rise.ready((level) => level + 0.6);
     this.inkAt = rise.ready((level) => level - 0.8);
     const x = pool.x + (pool.sign ?? 0);
-    const sign = pool.sign === undefined ? null : kit.studio.show(kit.studio.bake({ x: x - 10, y: pool.level - 15, w: 20, h: 26 }, (pen) => levelSign(pen, x, pool.level - 1)));
+    const sign =
+      pool.sign === undefined
+        ? null
+        : kit.studio.show(kit.studio.bake({ x: x - 10, y: pool.level - 15, w: 20, h: 26 }, (pen) => levelSign(pen, x, pool.level - 1)));
     const over = sign === null ? 0 : sign.y - pool.level;
     this.sign = sign;
     this.signAt = sign === null ? null : rise.ready((level) => level + over);
@@ -114,11 +111,17 @@ class Rise {
   /** bounds, in steps below the rest */
   private readonly highest: number;
   private readonly lowest: number;
-  private readonly levels: Ready;
+  private readonly levels: StepTable;
   below = 0;
 
   /** @param highest, lowest bounds of the level, y in the picture */
-  constructor(kit: Kit, private readonly dials: Dials, private readonly pool: Pool, highest: number, lowest: number) {
+  constructor(
+    kit: Kit,
+    private readonly dials: Dials,
+    private readonly pool: Pool,
+    highest: number,
+    lowest: number,
+  ) {
     this.told = levelSteps(kit, pool.id, pool.level);
     this.rest = dials.steps[this.told];
     this.highest = Math.max(-FAR, Math.ceil((highest - pool.level) / LEVEL_STEP)) | 0;
@@ -127,9 +130,9 @@ class Rise {
   }
 
   /** What goes with the level, worked out for each step that it can take. */
-  ready(make: (level: number) => number): Ready {
+  ready(make: (level: number) => number): StepTable {
     const { pool } = this;
-    return new Ready(this.highest, this.lowest, (below) => make(pool.level + below * LEVEL_STEP));
+    return new StepTable(this.highest, this.lowest, (below) => make(pool.level + below * LEVEL_STEP));
   }
 
   /** The level as it lies ready: what the water keeps as its own would be made anew for each reader. */
@@ -162,26 +165,45 @@ export class StraightWater implements Live {
   private readonly dials: Dials;
   private readonly rise: Rise;
   /** for each level: scale of what lies in the water, of what stands dry, and of the light */
-  private readonly deep: Ready;
-  private readonly dryHigh: Ready | null;
-  private readonly lit: Ready;
+  private readonly deep: StepTable;
+  private readonly dryHigh: StepTable | null;
+  private readonly lit: StepTable;
 
-  constructor(kit: Kit, pool: Pool, private readonly points: 1 | 3 = 1) {
+  constructor(
+    kit: Kit,
+    pool: Pool,
+    private readonly points: 1 | 3 = 1,
+  ) {
     this.level = pool.level;
     this.dials = kit.dials;
-    this.rise = new Rise(kit, kit.dials, pool, Math.max(pool.behind ? pool.level : -Infinity, pool.rim === undefined ? -Infinity : pool.rim + 1), pool.floor - 3);
+    this.rise = new Rise(
+      kit,
+      kit.dials,
+      pool,
+      Math.max(pool.behind ? pool.level : -Infinity, pool.rim === undefined ? -Infinity : pool.rim + 1),
+      pool.floor - 3,
+    );
     const pieces = points === 1 ? 1 : 2;
     this.dry = pool.rim === undefined ? null : kit.studio.patch(pool.x, pool.rim).setTint(rgb(INK.back)).setDisplaySize(pool.w, 1);
-    for (let i = 0; i < pieces; i += 1) this.bodies.push(kit.studio.patch(pool.x + (pool.w * i) / pieces, pool.level).setDisplaySize(pool.w / pieces, 1));
+    for (let i = 0; i < pieces; i += 1)
+      this.bodies.push(kit.studio.patch(pool.x + (pool.w * i) / pieces, pool.level).setDisplaySize(pool.w / pieces, 1));
     for (let i = 0; i < points; i += 1) {
       this.colours.push(new BandColour());
       this.bands.push(kit.dials.water(pool.id, i));
     }
-    this.light = kit.studio.show(kit.studio.bake({ x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level }, (pen) => light(pen, pool.x, pool.level, pool.w, pool.floor - pool.level, pool.seed)));
+    this.light = kit.studio.show(
+      kit.studio.bake({ x: pool.x, y: pool.level, w: pool.w, h: pool.floor - pool.level }, (pen) =>
+        light(pen, pool.x, pool.level, pool.w, pool.floor - pool.level, pool.seed),
+      ),
+    );
     this.light.setDisplaySize(pool.w, pool.floor - pool.level);
     this.surface = new Surface(kit, pool, this.rise);
     const depth = (level: number): number => Math.max(1, pool.floor - level);
-    const { dry, light: shone, bodies: [body] } = this;
+    const {
+      dry,
+      light: shone,
+      bodies: [body],
+    } = this;
     this.deep = this.rise.ready((level) => depth(level) / body.height);
     this.lit = this.rise.ready((level) => depth(level) / shone.height);
     const { rim } = pool;
@@ -227,7 +249,11 @@ export class ShapedWater implements Live {
   private readonly rise: Rise;
   private readonly band: number;
 
-  constructor(kit: Kit, private readonly pool: Pool, path: string) {
+  constructor(
+    kit: Kit,
+    private readonly pool: Pool,
+    path: string,
+  ) {
     this.level = pool.level;
     this.dials = kit.dials;
     this.rise = new Rise(kit, kit.dials, pool, pool.level, Infinity);

@@ -6,7 +6,7 @@ import type { Kit } from '../kit/kit';
 import { cropDrawing } from '../scene/drawingOf';
 import { cropAt } from './living';
 import type { Live, Moment } from '../kit/moment';
-import { Ready } from '../kit/ready';
+import { StepTable } from '../kit/stepTable';
 import { FOUL_STEPS, leafFrame, PLANT_SEEDS, PLANT_SIZES, rootFrame, type Sheets } from './sheets';
 
 /** Shares of the full mass at which the drawing passes to the next of four sizes. */
@@ -22,7 +22,7 @@ const AT_LAST = { now_h: Infinity };
 const BIASES = [-40, -20, 0, 20, 40] as const;
 /** By bias and parts of fouling, how fouled its roots are drawn. */
 const FOULED = Uint8Array.from({ length: BIASES.length * (PARTS + 1) }, (_, i) => {
-  const fouled = i % (PARTS + 1) + BIASES[Math.floor(i / (PARTS + 1))] * 0.18;
+  const fouled = (i % (PARTS + 1)) + BIASES[Math.floor(i / (PARTS + 1))] * 0.18;
   return Math.max(0, Math.min(FOUL_STEPS, Math.round((fouled * FOUL_STEPS) / PARTS)));
 });
 
@@ -46,10 +46,32 @@ export function fouling(rootMat_g_m2: number, rootHealth: number): number {
   return Math.max(0, Math.min(1, Math.max(rootMat_g_m2 / FOULED_g_m2, 1 - rootHealth)));
 }
 
-/** mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of fouling of its bias begin */
-interface Plant { leaf: GameObjects.Image; root: GameObjects.Image; mass: number; health: number; mat: number; seed: number; bias: number; own: number; leafAt: number; rootAt: number }
+/**
+ * mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of
+ * fouling of its bias begin
+ */
+interface Plant {
+  leaf: GameObjects.Image;
+  root: GameObjects.Image;
+  mass: number;
+  health: number;
+  mat: number;
+  seed: number;
+  bias: number;
+  own: number;
+  leafAt: number;
+  rootAt: number;
+}
 /** what each step of leaf mass looks like: its size 0–3, the scale of its leaves, how wide and how long its roots are */
-interface Kind { name: string; leaves: Textures.Frame[]; steps: number; sizes: Uint8Array; scales: Ready; widths: Ready; lengths: Ready }
+interface Kind {
+  name: string;
+  leaves: Textures.Frame[];
+  steps: number;
+  sizes: Uint8Array;
+  scales: StepTable;
+  widths: StepTable;
+  lengths: StepTable;
+}
 
 /**
  * What a crop looks like at every step of its leaf mass, worked out once.
@@ -63,9 +85,9 @@ function grownBy(full_g_m2: number, step_g_m2: number, scale: number, fit: Fit, 
   return {
     steps,
     sizes: Uint8Array.from({ length: steps + 1 }, (_, step) => leafSize(step * step_g_m2, full_g_m2) - 1),
-    scales: new Ready(0, steps, (step) => natural * scale * leafScale(step * step_g_m2, full_g_m2)),
-    widths: new Ready(0, steps, (step) => natural * (0.6 + 0.4 * length(step)) * fit.wide),
-    lengths: new Ready(0, steps, (step) => natural * length(step) * room),
+    scales: new StepTable(0, steps, (step) => natural * scale * leafScale(step * step_g_m2, full_g_m2)),
+    widths: new StepTable(0, steps, (step) => natural * (0.6 + 0.4 * length(step)) * fit.wide),
+    lengths: new StepTable(0, steps, (step) => natural * length(step) * room),
   };
 }
 
@@ -81,7 +103,14 @@ export class Crop implements Live {
   private readonly seen: Int32Array;
 
   /** @param layers what is put between the roots and the leaves */
-  constructor(kit: Kit, sheets: Sheets, private readonly id: string, places: readonly Place[], fit: Fit, layers: () => void) {
+  constructor(
+    kit: Kit,
+    sheets: Sheets,
+    private readonly id: string,
+    places: readonly Place[],
+    fit: Fit,
+    layers: () => void,
+  ) {
     this.dials = kit.dials;
     this.seen = new Int32Array(2 * places.length).fill(NO_FIGURE);
     const sheet = sheets.plants;
@@ -89,21 +118,37 @@ export class Crop implements Live {
     const step_g_m2 = Math.min(...arts.map(({ art }) => art.full_g_m2)) / PARTS;
     for (const { name, art } of arts) {
       const leaves: Textures.Frame[] = [];
-      for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (const size of PLANT_SIZES) for (const stress of [false, true]) leaves.push(sheet.frame(leafFrame(name, size, stress, seed)));
+      for (let seed = 0; seed < PLANT_SEEDS; seed += 1)
+        for (const size of PLANT_SIZES) for (const stress of [false, true]) leaves.push(sheet.frame(leafFrame(name, size, stress, seed)));
       this.kinds.push({ name, leaves, ...grownBy(art.full_g_m2, step_g_m2, art.scale * fit.scale, fit, sheet.natural) });
     }
-    for (let seed = 0; seed < PLANT_SEEDS; seed += 1) for (let foul = 0; foul <= FOUL_STEPS; foul += 1) this.roots.push(sheet.frame(rootFrame(foul, seed)));
+    for (let seed = 0; seed < PLANT_SEEDS; seed += 1)
+      for (let foul = 0; foul <= FOUL_STEPS; foul += 1) this.roots.push(sheet.frame(rootFrame(foul, seed)));
     const roots = places.map((place, i) => sheet.image(rootFrame(0, i % PLANT_SEEDS), place.rootX, place.rootY).setVisible(false));
     layers();
     places.forEach((place, i) => {
       const seed = i % PLANT_SEEDS;
-      const leaf = sheet.image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y).setRotation(place.lean).setVisible(false);
+      const leaf = sheet
+        .image(leafFrame(this.kinds[0].name, 1, false, seed), place.x, place.y)
+        .setRotation(place.lean)
+        .setVisible(false);
       const cell = Math.floor((3 * i) / places.length);
       const unlike = (i * 7) % BIASES.length;
       const mass = kit.dials.inSteps(id, 'leafDry_g_m2', 0, step_g_m2, cell);
       const health = kit.dials.inSteps(id, 'rootHealth', 1, 1 / PARTS, cell);
       const mat = kit.dials.inSteps(id, 'rootMat_g_m2', 0, FOULED_g_m2 / PARTS, cell);
-      this.plants.push({ root: roots[i], leaf, mass, health, mat, seed, bias: BIASES[unlike], own: unlike * (PARTS + 1), leafAt: -1, rootAt: -1 });
+      this.plants.push({
+        root: roots[i],
+        leaf,
+        mass,
+        health,
+        mat,
+        seed,
+        bias: BIASES[unlike],
+        own: unlike * (PARTS + 1),
+        leafAt: -1,
+        rootAt: -1,
+      });
     });
   }
 

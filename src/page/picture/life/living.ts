@@ -3,7 +3,10 @@ import type { Plan } from '../kit/terms';
 import { ANY_CROP, ANY_SPECIES } from '../scene/drawingOf';
 
 /** Species and crops to be drawn; each set holds at least one, so that a picture is never without. */
-export interface Living { species: ReadonlySet<string>; crops: ReadonlySet<string> }
+export interface Living {
+  species: ReadonlySet<string>;
+  crops: ReadonlySet<string>;
+}
 
 export function livingOf(plan: Plan): Living {
   const species = new Set<string>(plan.fish.map((group) => group.species));

@@ -1,4 +1,5 @@
-// A close look at the roots of the bed that is selected: a round glass under its table, or in the soil where it stands low, with a strand pattern that follows mat and health.
+// A close look at the roots of the bed that is selected: a round glass under its table, or in the soil where it stands low, with a strand
+// pattern that follows mat and health.
 import type { GameObjects } from 'phaser';
 import { INK, mix } from '../kit/palette';
 import type { Pen } from '../kit/pen';
@@ -19,7 +20,11 @@ const rootsAt = (box: StageBox): number => Math.min(box.level + 34, box.floor - 
 
 function glass(pen: Pen, x: number, y: number, r: number, foul: number, box: StageBox): void {
   const circle = `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
-  pen.path(`M${x - r * 0.7} ${y - r * 0.72}L${x - 12} ${rootsAt(box)}M${x + r * 0.7} ${y - r * 0.72}L${x + 12} ${rootsAt(box)}`, { ink: INK.ink, width: 1.6, dash: [5, 5] });
+  pen.path(`M${x - r * 0.7} ${y - r * 0.72}L${x - 12} ${rootsAt(box)}M${x + r * 0.7} ${y - r * 0.72}L${x + 12} ${rootsAt(box)}`, {
+    ink: INK.ink,
+    width: 1.6,
+    dash: [5, 5],
+  });
   pen.path(circle, { fill: mix('#DFF3F7', '#E8DEC6', foul) });
   pen.within(circle, () => pen.at(x, y - r * 0.94, () => roots(pen, foul, 5), 0, (ZOOM * r) / MOST_RADIUS));
   pen.path(circle, { ink: INK.white, width: 9 });
@@ -40,13 +45,18 @@ export class RootLoupe implements Live {
   open = false;
 
   /** @param lowest how deep a large glass may reach that hangs under the bed; null: one as small as leaves the picture alone */
-  constructor(private readonly kit: Kit, private readonly box: StageBox, lowest: number | null = null) {
+  constructor(
+    private readonly kit: Kit,
+    private readonly box: StageBox,
+    lowest: number | null = null,
+  ) {
     this.mat = kit.dials.want(box.id, 'rootMat_g_m2', 0);
     this.health = kit.dials.want(box.id, 'rootHealth', 1);
     const under = Math.min(MOST_RADIUS, (-box.floor - 54) / 2);
     const buried = under < LEAST_RADIUS;
     this.x = box.x + box.w * (lowest !== null ? 0.12 : 0.25);
-    this.radius = lowest !== null ? Math.max(LEAST_RADIUS, Math.min(box.w * 0.3, (lowest - box.floor - 12) / 2)) : buried ? BURIED_RADIUS : under;
+    this.radius =
+      lowest !== null ? Math.max(LEAST_RADIUS, Math.min(box.w * 0.3, (lowest - box.floor - 12) / 2)) : buried ? BURIED_RADIUS : under;
     this.y = lowest !== null ? box.floor + 12 + this.radius : buried ? this.radius + 14 : -this.radius - 10;
   }
 

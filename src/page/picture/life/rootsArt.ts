@@ -44,7 +44,20 @@ function strand(pen: Pen, pass: 'outline' | 'strand' | 'clump', side: number, fo
     if (hairy && pass === 'outline') pen.path(`M${x} ${y}q${dx * 0.6} 2 ${dx} ${dy}`, { ink: inkColour, width: 2.3 });
     if (hairy && pass === 'strand') pen.path(`M${x} ${y}q${dx * 0.6} 2 ${dx} ${dy}`, { ink: colour, width: 1.1 });
     if (clumped && pass === 'clump') {
-      pen.path(smooth([[x - s, y], [x - s * 0.4, y - s * 0.9], [x + s * 0.7, y - s * 0.6], [x + s, y + s * 0.3], [x + s * 0.2, y + s], [x - s * 0.7, y + s * 0.8]], true), { fill: INK.sludge, ink: INK.rootFouledInk, width: 1.2 });
+      pen.path(
+        smooth(
+          [
+            [x - s, y],
+            [x - s * 0.4, y - s * 0.9],
+            [x + s * 0.7, y - s * 0.6],
+            [x + s, y + s * 0.3],
+            [x + s * 0.2, y + s],
+            [x - s * 0.7, y + s * 0.8],
+          ],
+          true,
+        ),
+        { fill: INK.sludge, ink: INK.rootFouledInk, width: 1.2 },
+      );
     }
   }
 }

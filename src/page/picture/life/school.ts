@@ -6,25 +6,19 @@ import { NO_FIGURE, type Dials } from '../kit/dials';
 import type { Kit } from '../kit/kit';
 import type { Live, Moment } from '../kit/moment';
 import { lately } from '../kit/happenings';
+import { CENTRES, fishScale, fishShown, LANES, LARGEST, MOST_FISH, REFERENCE_g, REFERENCE_SCALE } from './fishSize';
 import { speciesIn } from './living';
-import { FAR, Ready } from '../kit/ready';
+import { FAR, StepTable } from '../kit/stepTable';
 import { BEAT_FRAMES, FISH_BAKED, fishFrame, type Sheets } from './sheets';
-import type { Surfaced } from '../kit/gas';
+import type { Surfaced } from '../kit/surfaced';
 import type { ComfortBand, Plan } from '../kit/terms';
 import { LEVEL_STEP, levelSteps } from '../kit/water';
 
-/** At most so many fish are drawn; each stands for an equal share of those stocked. */
-export const MOST_FISH = 12;
-/** A fish of this mass is drawn at this scale of its art; length grows with the cube root of mass. */
-const REFERENCE_g = 50;
-const REFERENCE_SCALE = 0.35;
-const SMALLEST = 0.22;
-const LARGEST = 0.8;
 /** The dead are drawn for this long, and never more of them than this; places along the tank. */
 const SHOWN_DEAD_h = 12;
 const MOST_DEAD = 4;
 const DEAD_AT = [0.36, 0.68, 0.2, 0.52] as const;
-/** Area of the art of a fish, its units squared; fish fill at most this share of their tank, and are never drawn smaller for it than this. */
+/** Area of the art of a fish, its units squared; the share of their tank that fish fill at most; the smallest scale that follows. */
 const FISH_AREA = 5300;
 const FILLED = 0.44;
 const LEAST_SCALE = 0.3;
@@ -38,30 +32,26 @@ const UNTOLD = -1;
 const SIDES = 8;
 const LEAST_SIDE = 2;
 
-/** How many fish to draw for so many alive, of so many stocked. */
-export function fishShown(alive: number, stocked: number): number {
-  if (!(alive >= 0.5) || stocked <= 0) return 0;
-  if (stocked <= MOST_FISH) return Math.min(MOST_FISH, Math.round(alive));
-  return Math.max(1, Math.min(MOST_FISH, Math.round((MOST_FISH * alive) / stocked)));
-}
-
-/** Scale of the art for a fish of this mass, g. */
-export function fishScale(mass_g: number): number {
-  return Math.max(SMALLEST, Math.min(LARGEST, REFERENCE_SCALE * Math.cbrt(Math.max(1, mass_g) / REFERENCE_g)));
-}
-
-/** What may trouble them, the steps in which it is read, and what stands for it where no season tells: want of oxygen, then ammonia, free and in all. */
-const TROUBLES = [{ variable: 'O2_mg_L', size: 0.1, otherwise: 99 }, { variable: 'NH3_mgN_L', size: 0.005, otherwise: 0 }, { variable: 'TAN_mgN_L', size: 0.1, otherwise: 0 }] as const;
-const HUNDREDTHS = new Ready(0, 100, (step) => step / 100);
+/** What may trouble them (oxygen, un-ionised and total ammonia), the steps in which it is read, and its value where no season tells. */
+const TROUBLES = [
+  { variable: 'O2_mg_L', size: 0.1, otherwise: 99 },
+  { variable: 'NH3_mgN_L', size: 0.005, otherwise: 0 },
+  { variable: 'TAN_mgN_L', size: 0.1, otherwise: 0 },
+] as const;
+const HUNDREDTHS = new StepTable(0, 100, (step) => step / 100);
 /** Scales by mass in its steps; a fish as heavy as the last is drawn as large as any. */
 const HEAVIEST = Math.ceil((REFERENCE_g * (LARGEST / REFERENCE_SCALE) ** 3) / MASS_STEP_g);
-const SCALES = new Ready(0, HEAVIEST, (step) => fishScale(step * MASS_STEP_g));
+const SCALES = new StepTable(0, HEAVIEST, (step) => fishScale(step * MASS_STEP_g));
 
-/** Depth and middle of each fish's round, spread so that any first few of them fill the tank evenly. */
-const LANES = [5, 9, 1, 7, 3, 11, 0, 6, 10, 2, 8, 4] as const;
-const CENTRES = [0.5, 0.2, 0.75, 0.85, 0.2, 0.65, 0.3, 0.12, 0.9, 0.45, 0.6, 0.82] as const;
-
-interface Swimmer { image: GameObjects.Image; lane: number; phase: number; pace: number; centre: number; reach: number; frame: number }
+interface Swimmer {
+  image: GameObjects.Image;
+  lane: number;
+  phase: number;
+  pace: number;
+  centre: number;
+  reach: number;
+  frame: number;
+}
 
 export class School implements Live {
   private readonly swimmers: Swimmer[] = [];
@@ -79,7 +69,7 @@ export class School implements Live {
   private readonly places: { number: number; mass: number; level: number; welfare: number };
   /** scale of the art, and what it was worked out for: steps of mass, number, steps of the water's level */
   private scale = 1;
-  private room: Ready | null = null;
+  private room: StepTable | null = null;
   private scaledFor = { mass: NO_FIGURE, number: NO_FIGURE, level: NO_FIGURE };
   private welfare = PARTS;
   /** where the dials tell what may trouble them, and how much it does at each of its steps, by these bands */
@@ -91,19 +81,44 @@ export class School implements Live {
   private readonly sides = new Int32Array(MOST_FISH);
   private readonly turned = new Float64Array(MOST_FISH);
 
-  constructor(kit: Kit, sheets: Sheets, private readonly id: string, private readonly x: number, private readonly w: number, private readonly floor: number, private readonly water: Surfaced) {
+  constructor(
+    kit: Kit,
+    sheets: Sheets,
+    private readonly id: string,
+    private readonly x: number,
+    private readonly w: number,
+    private readonly floor: number,
+    private readonly water: Surfaced,
+  ) {
     this.dials = kit.dials;
-    this.places = { number: kit.dials.inSteps(id, 'number', UNTOLD, 1), mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g), level: levelSteps(kit, id, water.level), welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS) };
-    this.troubles = TROUBLES.map(({ variable, size, otherwise }) => ({ steps: kit.dials.inSteps(id, variable, otherwise, size), distress: fishDistress([], variable, size) }));
+    this.places = {
+      number: kit.dials.inSteps(id, 'number', UNTOLD, 1),
+      mass: kit.dials.inSteps(id, 'mass_g', UNTOLD, MASS_STEP_g),
+      level: levelSteps(kit, id, water.level),
+      welfare: kit.dials.inSteps(id, 'welfare', 1, 1 / PARTS),
+    };
+    this.troubles = TROUBLES.map(({ variable, size, otherwise }) => ({
+      steps: kit.dials.inSteps(id, variable, otherwise, size),
+      distress: fishDistress([], variable, size),
+    }));
     const random = scatter(41);
     for (const species of sheets.living.species) {
       this.kinds.push(species);
-      for (const unwell of [false, true]) for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(sheets.fish.frame(fishFrame(species, unwell, i)));
+      for (const unwell of [false, true])
+        for (let i = 0; i < BEAT_FRAMES; i += 1) this.frames.push(sheets.fish.frame(fishFrame(species, unwell, i)));
     }
     const [first] = this.kinds;
     for (let i = 0; i < MOST_FISH; i += 1) {
       const lane = (LANES[i] + 0.2 + random() * 0.6) / MOST_FISH;
-      this.swimmers.push({ image: sheets.fish.image(fishFrame(first, false, 3)).setVisible(false), lane, phase: random() * 6.28, pace: 0.26 + random() * 0.22, centre: CENTRES[i], reach: 0.08 + random() * 0.2, frame: 3 });
+      this.swimmers.push({
+        image: sheets.fish.image(fishFrame(first, false, 3)).setVisible(false),
+        lane,
+        phase: random() * 6.28,
+        pace: 0.26 + random() * 0.22,
+        centre: CENTRES[i],
+        reach: 0.08 + random() * 0.2,
+        frame: 3,
+      });
     }
     for (let i = 0; i < MOST_DEAD; i += 1) this.dead.push(sheets.fish.image(fishFrame(first, true, 3)).setVisible(false));
     this.natural = sheets.fish.natural;
@@ -128,7 +143,9 @@ export class School implements Live {
       for (let i = 0; i < MOST_FISH; i += 1) this.swimmers[i].image.setVisible(i < this.shown);
     }
     if (moment.glance || this.scaledFor.mass === NO_FIGURE) this.look(moment);
-    if (this.distress !== this.hunger) this.hunger = Math.abs(this.distress - this.hunger) < 0.004 ? this.distress : this.hunger + (this.distress - this.hunger) * moment.ease * 0.5;
+    if (this.distress !== this.hunger)
+      this.hunger =
+        Math.abs(this.distress - this.hunger) < 0.004 ? this.distress : this.hunger + (this.distress - this.hunger) * moment.ease * 0.5;
     if (this.lying > 0) this.mourn(moment);
     for (let i = 0; i < this.shown; i += 1) this.swim(i, moment, this.welfare < PALE_WELFARE - 4 * (i % 5));
   }
@@ -159,7 +176,8 @@ export class School implements Live {
     this.fit(steps[places.mass]);
     this.judge(moment);
     const died = moment.view === null ? 0 : lately(moment.view, 'fishDied', this.id, moment, SHOWN_DEAD_h);
-    const count = died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? died : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
+    const count =
+      died > 0 ? Math.max(1, Math.min(MOST_DEAD, this.stocked <= MOST_FISH ? died : Math.ceil((MOST_FISH * died) / this.stocked))) : 0;
     if (count === this.lying) return;
     this.lying = count;
     this.lay();
@@ -171,7 +189,8 @@ export class School implements Live {
     const { troubles } = this;
     if (moment.comfort !== this.judgedBy) {
       this.judgedBy = moment.comfort;
-      for (let i = 0; i < troubles.length; i += 1) troubles[i].distress = fishDistress(moment.comfort, TROUBLES[i].variable, TROUBLES[i].size);
+      for (let i = 0; i < troubles.length; i += 1)
+        troubles[i].distress = fishDistress(moment.comfort, TROUBLES[i].variable, TROUBLES[i].size);
     }
     const told = moment.view !== null;
     const free = this.distressBy(1);
@@ -203,9 +222,11 @@ export class School implements Live {
   }
 
   /** Largest scale at which so many fish still have room to be told apart, by the steps of the water's level. */
-  private roomFor(number: number, level: number): Ready {
+  private roomFor(number: number, level: number): StepTable {
     const shown = Math.max(1, fishShown(number, number));
-    return new Ready(level - FAR, level + FAR, (step) => Math.max(LEAST_SCALE, Math.sqrt((FILLED * this.w * Math.max(0, this.floor + step * LEVEL_STEP)) / (shown * FISH_AREA))));
+    return new StepTable(level - FAR, level + FAR, (step) =>
+      Math.max(LEAST_SCALE, Math.sqrt((FILLED * this.w * Math.max(0, this.floor + step * LEVEL_STEP)) / (shown * FISH_AREA))),
+    );
   }
 
   private stock(plan: Plan): void {
@@ -225,7 +246,14 @@ export class School implements Live {
     }
     for (const action of plan.actions) {
       // put in from the start, before its first hour
-      if (action.do !== 'stock' || action.tank !== this.id || action.every_d !== undefined || (action.day ?? 0) > 0 || (action.hour ?? 0) > 0) continue;
+      if (
+        action.do !== 'stock'
+        || action.tank !== this.id
+        || action.every_d !== undefined
+        || (action.day ?? 0) > 0
+        || (action.hour ?? 0) > 0
+      )
+        continue;
       this.stocked += action.number;
       mass += action.number * action.mass_g;
     }

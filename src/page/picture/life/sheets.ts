@@ -7,7 +7,12 @@ import { RAINDROP } from '../weather/raindrop';
 import type { Living } from './living';
 import { roots, ROOTS_FRAME } from './rootsArt';
 
-export interface Sheets { bits: Sheet; fish: Sheet; plants: Sheet; living: Living }
+export interface Sheets {
+  bits: Sheet;
+  fish: Sheet;
+  plants: Sheet;
+  living: Living;
+}
 
 /** Moments of the tail beat that are drawn, from left to right. */
 export const BEAT_FRAMES = 7;
@@ -26,7 +31,11 @@ function fishes(species: ReadonlySet<string>): SheetEntry[] {
     for (const unwell of [false, true]) {
       for (let i = 0; i < BEAT_FRAMES; i += 1) {
         const bend = (2 * i) / (BEAT_FRAMES - 1) - 1;
-        entries.push({ name: fishFrame(kind, unwell, i), ...frame, draw: (pen) => pen.at(0, 0, () => fishOf(form, pen, bend, unwell), 0, FISH_BAKED) });
+        entries.push({
+          name: fishFrame(kind, unwell, i),
+          ...frame,
+          draw: (pen) => pen.at(0, 0, () => fishOf(form, pen, bend, unwell), 0, FISH_BAKED),
+        });
       }
     }
   }
@@ -51,17 +60,24 @@ function plants(crops: ReadonlySet<string>): SheetEntry[] {
     for (const crop of crops) {
       const art = cropDrawing(crop);
       for (const size of PLANT_SIZES) {
-        for (const stress of [false, true]) entries.push({ name: leafFrame(crop, size, stress, seed), ...art.frame, draw: (pen) => art.draw(pen, size, stress, seed + 2) });
+        for (const stress of [false, true])
+          entries.push({ name: leafFrame(crop, size, stress, seed), ...art.frame, draw: (pen) => art.draw(pen, size, stress, seed + 2) });
       }
     }
-    for (let foul = 0; foul <= FOUL_STEPS; foul += 1) entries.push({ name: rootFrame(foul, seed), ...ROOTS_FRAME, draw: (pen) => roots(pen, foul / FOUL_STEPS, seed + 3) });
+    for (let foul = 0; foul <= FOUL_STEPS; foul += 1)
+      entries.push({ name: rootFrame(foul, seed), ...ROOTS_FRAME, draw: (pen) => roots(pen, foul / FOUL_STEPS, seed + 3) });
   }
   return entries;
 }
 
 /** Bakes all sheets for a scale, with the living things that a plan has, piece by piece. */
 export function* bakeSheets(studio: Studio, living: Living): Generator<void, Sheets> {
-  return { bits: yield* studio.sheetSteps([...bits(), RAINDROP]), fish: yield* studio.sheetSteps(fishes(living.species)), plants: yield* studio.sheetSteps(plants(living.crops)), living };
+  return {
+    bits: yield* studio.sheetSteps([...bits(), RAINDROP]),
+    fish: yield* studio.sheetSteps(fishes(living.species)),
+    plants: yield* studio.sheetSteps(plants(living.crops)),
+    living,
+  };
 }
 
 /** The same sheets for another picture of that scale. */

@@ -16,7 +16,13 @@ function grip(pen: Pen, handle: Handle, r: number, held: boolean): void {
   pen.circle(handle.x + r * 0.12, handle.y + r * 0.16, r, { fill: INK.shadow, alpha: 0.28 });
   pen.circle(handle.x, handle.y, r, { fill: held ? INK.blue : INK.white, ink: INK.blue, width: r * 0.22 });
   const ink = { ink: held ? INK.white : INK.blue, width: r * 0.2 };
-  pen.at(handle.x, handle.y, () => pen.path('M-.62 0H.62M-.34 -.3L-.64 0L-.34 .3M.34 -.3L.64 0L.34 .3', { ...ink, width: 0.2 }), handle.pull === 'along' ? 0 : Math.PI / 2, r);
+  pen.at(
+    handle.x,
+    handle.y,
+    () => pen.path('M-.62 0H.62M-.34 -.3L-.64 0L-.34 .3M.34 -.3L.64 0L.34 .3', { ...ink, width: 0.2 }),
+    handle.pull === 'along' ? 0 : Math.PI / 2,
+    r,
+  );
 }
 
 /** A size as it is read. */
@@ -25,7 +31,11 @@ export function sizeWords({ handle: { offer }, value }: Pulled): string {
   return withUnit(variable, factor * value);
 }
 
-interface Drawn { handle: Handle; free: GameObjects.Image; held: GameObjects.Image }
+interface Drawn {
+  handle: Handle;
+  free: GameObjects.Image;
+  held: GameObjects.Image;
+}
 
 /** The handles of the stage that is selected; each is drawn when it is first shown. */
 export class HandleMarks {
@@ -34,7 +44,11 @@ export class HandleMarks {
   private selected: string | null = null;
   private pulled: Pulled | null = null;
 
-  constructor(private readonly studio: Studio, private readonly handles: readonly Handle[], private readonly width: number) {}
+  constructor(
+    private readonly studio: Studio,
+    private readonly handles: readonly Handle[],
+    private readonly width: number,
+  ) {}
 
   update(selected: string | null, pulled: Pulled | null): void {
     if (selected === this.selected && pulled === this.pulled) return;
@@ -57,7 +71,8 @@ export class HandleMarks {
     for (const handle of this.handles) {
       if (handle.offer.stage !== selected || this.drawn.some((one) => one.handle === handle)) continue;
       const space = { x: handle.x - 1.3 * r, y: handle.y - 1.3 * r, w: 2.6 * r, h: 2.6 * r };
-      const draw = (held: boolean): GameObjects.Image => this.studio.show(this.studio.bake(space, (pen) => grip(pen, handle, r, held))).setVisible(false);
+      const draw = (held: boolean): GameObjects.Image =>
+        this.studio.show(this.studio.bake(space, (pen) => grip(pen, handle, r, held))).setVisible(false);
       this.drawn.push({ handle, free: draw(false), held: draw(true) });
     }
   }
@@ -71,11 +86,13 @@ export class HandleMarks {
     const key = `${pulled.handle.offer.size} ${words}`;
     let image = this.prints.get(key);
     if (image === undefined) {
-      image = this.studio.show(this.studio.bake({ x: x - w / 2 - 3 * px, y: y - h / 2 - 3 * px, w: w + 8 * px, h: h + 9 * px }, (pen) => {
-        pen.rect(x - w / 2 + 2 * px, y - h / 2 + 3 * px, w, h, { fill: INK.shadow, alpha: 0.28 }, 6 * px);
-        pen.rect(x - w / 2, y - h / 2, w, h, { fill: INK.white, ink: INK.blue, width: 2.4 * px }, 6 * px);
-        pen.text(words, x, y + TEXT_px * 0.36 * px, { size: TEXT_px * px, weight: 720 });
-      }));
+      image = this.studio.show(
+        this.studio.bake({ x: x - w / 2 - 3 * px, y: y - h / 2 - 3 * px, w: w + 8 * px, h: h + 9 * px }, (pen) => {
+          pen.rect(x - w / 2 + 2 * px, y - h / 2 + 3 * px, w, h, { fill: INK.shadow, alpha: 0.28 }, 6 * px);
+          pen.rect(x - w / 2, y - h / 2, w, h, { fill: INK.white, ink: INK.blue, width: 2.4 * px }, 6 * px);
+          pen.text(words, x, y + TEXT_px * 0.36 * px, { size: TEXT_px * px, weight: 720 });
+        }),
+      );
       this.prints.set(key, image);
     }
     const from = x - w / 2 - 3 * px;

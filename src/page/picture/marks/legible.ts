@@ -2,7 +2,11 @@
 import { LEAST_TEXT_px } from '../kit/pen';
 
 /** Heights of type on the page, px. inSoil: numbers stand in the ground under their tanks, so that large ones hide no fish and no roots. */
-export interface Legible { text_px: number; number_px: number; inSoil: boolean }
+export interface Legible {
+  text_px: number;
+  number_px: number;
+  inSoil: boolean;
+}
 
 export const FOR_ONE: Legible = { text_px: LEAST_TEXT_px, number_px: 21, inSoil: false };
 /** Of a page 720 px high. */
@@ -22,5 +26,9 @@ const LEAST_SOIL = 0.75;
 
 /** The same sizes on a page of another height. */
 export function scaled(legible: Legible, times: number): Legible {
-  return { inSoil: legible.inSoil && times >= LEAST_SOIL, text_px: Math.max(LEAST_TEXT_px, legible.text_px * times), number_px: Math.max(FOR_ONE.number_px, legible.number_px * times) };
+  return {
+    inSoil: legible.inSoil && times >= LEAST_SOIL,
+    text_px: Math.max(LEAST_TEXT_px, legible.text_px * times),
+    number_px: Math.max(FOR_ONE.number_px, legible.number_px * times),
+  };
 }

@@ -34,7 +34,8 @@ export class Limits {
     let worst = NONE;
     for (let i = 0; i < this.places.length; i += 1) {
       const value = values[this.places[i]];
-      const found = value < this.actBelow[i] || value > this.actAbove[i] ? 2 : value < this.watchBelow[i] || value > this.watchAbove[i] ? 1 : 0;
+      const found =
+        value < this.actBelow[i] || value > this.actAbove[i] ? 2 : value < this.watchBelow[i] || value > this.watchAbove[i] ? 1 : 0;
       if (found > worst) worst = found;
     }
     return worst === NONE ? null : MARKS[worst];
@@ -45,13 +46,20 @@ export class Limits {
 const MOST_STEPS = 400;
 
 /**
- * How far the fish's water is from ease towards danger at each step of a reading, in whole hundredths: 0 at the watch limit or better, 100 at the act limit or worse.
+ * How far the fish's water is from ease towards danger at each step of a reading, in whole hundredths: 0 at the watch limit or better, 100
+ * at the act limit or worse.
  * @param variable one that a band of the fish gives both limits for; without such a band it is 0 throughout
  * @param size of a step, in the reading's unit
  */
 export function fishDistress(bands: readonly ComfortBand[], variable: string, size: number): Uint8Array {
   const held = bands.filter((band) => band.applies === 'fish' && band.variable === variable);
-  return Uint8Array.from({ length: MOST_STEPS + 1 }, (_, step) => held.reduce((worst, band) => Math.max(worst, past(band.watchAbove, band.actAbove, step * size), past(band.watchBelow, band.actBelow, step * size)), 0));
+  return Uint8Array.from({ length: MOST_STEPS + 1 }, (_, step) =>
+    held.reduce(
+      (worst, band) =>
+        Math.max(worst, past(band.watchAbove, band.actAbove, step * size), past(band.watchBelow, band.actBelow, step * size)),
+      0,
+    ),
+  );
 }
 
 function past(watch: number | undefined, act: number | undefined, value: number): number {

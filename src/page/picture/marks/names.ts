@@ -1,10 +1,31 @@
-// Names of the stages: broken into lines and placed so that none lies over another or over what stands in its way. Pure, but for the measure handed in.
+// Names of the stages: broken into lines and placed so that none lies over another or over what stands in its way. Pure, but for the
+// measure handed in.
 
-export interface Name { id: string; lines: string[]; x: number; /** base line of the last line */ y: number; width: number; align: 'center' | 'right' }
-export interface NameWish { id: string; words: string; x: number; y: number; room: number; align: 'center' | 'right' }
+export interface Name {
+  id: string;
+  lines: string[];
+  x: number;
+  /** base line of the last line */
+  y: number;
+  width: number;
+  align: 'center' | 'right';
+}
+export interface NameWish {
+  id: string;
+  words: string;
+  x: number;
+  y: number;
+  room: number;
+  align: 'center' | 'right';
+}
 
 /** What a name may not lie over, world units. */
-export interface InTheWay { x: number; y: number; w: number; h: number }
+export interface InTheWay {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
 
 /** Least room beside a name, as a share of the height of its lines. */
 const GAP = 0.55;
@@ -32,22 +53,39 @@ export function broken(words: string, room: number, measure: (text: string) => n
 }
 
 /** What bounds names beside the width: things in their way, and the upper edge of the view. */
-export interface Field { things: readonly InTheWay[]; top: number }
+export interface Field {
+  things: readonly InTheWay[];
+  top: number;
+}
 const OPEN: Field = { things: [], top: -Infinity };
 
 /**
- * Places names over their stages; one that would lie over its neighbour is lifted above it, one that would lie over a thing steps to its left,
- * and one that finds no room over its stage stands in the ground under it.
+ * Places names over their stages; one that would lie over its neighbour is lifted above it, one that would lie over a thing steps to its
+ * left, and one that finds no room over its stage stands in the ground under it.
  * @param line height of a line
  * @param width names are kept inside 0…width
  */
-export function placeNames(wishes: readonly NameWish[], line: number, width: number, measure: (text: string) => number, { things, top }: Field = OPEN): Name[] {
+export function placeNames(
+  wishes: readonly NameWish[],
+  line: number,
+  width: number,
+  measure: (text: string) => number,
+  { things, top }: Field = OPEN,
+): Name[] {
   const placed: Name[] = [];
   const gap = GAP * line;
   const left = (name: Name): number => (name.align === 'center' ? name.x - name.width / 2 : name.x - name.width);
   const topOf = (name: Name): number => name.y - name.lines.length * line;
-  const under = (name: Name): Name | undefined => placed.find((other) => left(name) < left(other) + other.width + gap && left(other) < left(name) + name.width + gap && topOf(name) < other.y && topOf(other) < name.y);
-  const behind = (name: Name): InTheWay | undefined => things.find(({ x, y, w, h }) => left(name) < x + w + gap && x < left(name) + name.width + gap && topOf(name) < y + h && y < name.y);
+  const under = (name: Name): Name | undefined =>
+    placed.find(
+      (other) =>
+        left(name) < left(other) + other.width + gap
+        && left(other) < left(name) + name.width + gap
+        && topOf(name) < other.y
+        && topOf(other) < name.y,
+    );
+  const behind = (name: Name): InTheWay | undefined =>
+    things.find(({ x, y, w, h }) => left(name) < x + w + gap && x < left(name) + name.width + gap && topOf(name) < y + h && y < name.y);
   for (const wish of wishes) {
     const lines = broken(wish.words, wish.room, measure);
     const wide = Math.max(...lines.map(measure));

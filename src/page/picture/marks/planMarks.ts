@@ -10,7 +10,7 @@ import { BAR_UNDER_RIM } from '../kit/shapes';
 import type { StageBox } from '../kit/boxes';
 import { drawingOf } from '../scene/drawingOf';
 import type { WorldLayout } from '../scene/layout';
-import { steppedTags } from '../scene/places';
+import { steppedTags } from '../scene/positions';
 import { OVER_RIM } from '../water/plumbing';
 import type { Studio } from '../kit/studio';
 
@@ -21,7 +21,8 @@ const LETTER = 0.56;
 const TAG_HIGH = 1.6;
 /** A level and a fall in words. */
 export const levelWords = (box: StageBox): string => withUnit('height_cm', box.level_cm);
-export const fallWords = (fall_cm: number): string => say(fall_cm > 0 ? 'world.falls' : 'world.rises', { height: withUnit('height_cm', Math.abs(fall_cm)) });
+export const fallWords = (fall_cm: number): string =>
+  say(fall_cm > 0 ? 'world.falls' : 'world.rises', { height: withUnit('height_cm', Math.abs(fall_cm)) });
 const tagWidth = (words: string, size: number): number => size * LETTER * words.length + 18;
 
 function heightTag(pen: Pen, x: number, y: number, words: string, size: number, bad: boolean): void {
@@ -40,7 +41,11 @@ export const heightY = (box: StageBox, text: number): number => levelOf(box) + M
 
 /** The same for all stages, stepped where they would lie over each other. */
 export function heightYs(boxes: readonly StageBox[], text: number, bottom: number): number[] {
-  return steppedTags(boxes.map((box) => ({ x: box.x + box.w / 2, y: heightY(box, text), half: tagWidth(levelWords(box), text) / 2 + 2 })), text * TAG_HIGH + 4, bottom);
+  return steppedTags(
+    boxes.map((box) => ({ x: box.x + box.w / 2, y: heightY(box, text), half: tagWidth(levelWords(box), text) / 2 + 2 })),
+    text * TAG_HIGH + 4,
+    bottom,
+  );
 }
 
 function level(pen: Pen, box: StageBox, text: number, tagY: number, bad: boolean): void {
@@ -49,7 +54,10 @@ function level(pen: Pen, box: StageBox, text: number, tagY: number, bad: boolean
   heightTag(pen, box.x + box.w / 2, tagY, levelWords(box), text, bad);
 }
 
-/** Base line of the first line of a fall's words: over the pipe in the gap where the fall is long. @param tagY where the tank's height is printed, if the words are wider than the gap: then they stand under it */
+/**
+ * Base line of the first line of a fall's words: over the pipe in the gap where the fall is long.
+ * @param tagY where the tank's height is printed, if the words are wider than the gap: then they stand under it
+ */
 export function fallY(left: StageBox, lines: number, text: number, long: boolean, tagY: number | null): number {
   if (long) return left.level - 12 - (lines - 1) * text * 1.1;
   return tagY === null ? left.level + 26 + text : tagY + text * 2;
@@ -80,8 +88,16 @@ export class GapMarks {
   private readonly plain: GameObjects.Image[] = [];
   private readonly lit: GameObjects.Image[] = [];
 
-  constructor(studio: Studio, private readonly gaps: readonly GapBox[]) {
-    const bake = (hot: boolean) => (gap: GapBox): GameObjects.Image => studio.show(studio.bake({ x: gap.x - 6, y: gap.top - 50, w: gap.w + 12, h: gap.bottom - gap.top + 56 }, (pen) => slot(pen, gap, hot))).setVisible(false);
+  constructor(
+    studio: Studio,
+    private readonly gaps: readonly GapBox[],
+  ) {
+    const bake =
+      (hot: boolean) =>
+      (gap: GapBox): GameObjects.Image =>
+        studio
+          .show(studio.bake({ x: gap.x - 6, y: gap.top - 50, w: gap.w + 12, h: gap.bottom - gap.top + 56 }, (pen) => slot(pen, gap, hot)))
+          .setVisible(false);
     this.plain.push(...gaps.map(bake(false)));
     this.lit.push(...gaps.map(bake(true)));
   }
@@ -118,6 +134,8 @@ export function showLevels(studio: Studio, layout: WorldLayout, bad: ReadonlySet
     // where words would lie over the tanks, the heights in them say as much; water that cannot run is said all the same
     if (fall_cm > 0 && gap.w < text * LEAST_ROOM) continue;
     const space = { x: gap.x - 30 - text, y: left.level - 16 - text * 2.4, w: gap.w + 60 + 2 * text, h: 90 + text * 8.4 };
-    studio.show(studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text, tagYs[at])));
+    studio.show(
+      studio.bake(space, (pen) => fall(pen, gap, left, fall_cm, (fall_cm / 100) * layout.unitsPerM >= OVER_RIM, text, tagYs[at])),
+    );
   }
 }

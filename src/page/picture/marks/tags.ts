@@ -37,7 +37,10 @@ export class TagSheet {
   private readonly words = new Map<number, string>();
   private decimals = -1;
 
-  constructor(studio: Studio, readonly scale: number) {
+  constructor(
+    studio: Studio,
+    readonly scale: number,
+  ) {
     const context = document.createElement('canvas').getContext('2d');
     this.wide = 17;
     if (context !== null) {
@@ -46,9 +49,17 @@ export class TagSheet {
     }
     const entries: SheetEntry[] = [];
     for (const letter of LETTERS) {
-      entries.push({ name: letter, x: -SIZE / 2, y: -SIZE, w: SIZE, h: SIZE * 1.3, draw: (pen) => pen.text(letter, 0, 0, { size: SIZE, weight: 760 }) });
+      entries.push({
+        name: letter,
+        x: -SIZE / 2,
+        y: -SIZE,
+        w: SIZE,
+        h: SIZE * 1.3,
+        draw: (pen) => pen.text(letter, 0, 0, { size: SIZE, weight: 760 }),
+      });
     }
-    for (const mark of ['fine', 'watch', 'act'] as const) entries.push({ name: mark, x: -14, y: -14, w: 28, h: 28, draw: (pen) => pen.at(0, 0, () => signInk(pen, mark), 0, 0.95) });
+    for (const mark of ['fine', 'watch', 'act'] as const)
+      entries.push({ name: mark, x: -14, y: -14, w: 28, h: 28, draw: (pen) => pen.at(0, 0, () => signInk(pen, mark), 0, 0.95) });
     for (let tenths = 1; tenths <= 2 * LONGEST; tenths += 1) {
       for (const marked of [false, true]) {
         for (const chosen of [false, true]) entries.push(this.card(tenths, marked, chosen));
@@ -58,11 +69,16 @@ export class TagSheet {
     this.letters = new Map([...LETTERS].map((letter) => [letter, this.sheet.frame(letter)]));
     this.marks = { fine: this.sheet.frame('fine'), watch: this.sheet.frame('watch'), act: this.sheet.frame('act') };
     for (let halves = 1; halves <= 2 * LONGEST; halves += 1) {
-      for (const marked of [false, true]) for (const chosen of [false, true]) this.cards[4 * halves + (marked ? 2 : 0) + (chosen ? 1 : 0)] = this.sheet.frame(cardName(halves, marked, chosen));
+      for (const marked of [false, true])
+        for (const chosen of [false, true])
+          this.cards[4 * halves + (marked ? 2 : 0) + (chosen ? 1 : 0)] = this.sheet.frame(cardName(halves, marked, chosen));
     }
   }
 
-  /** A number of so many decimals in words, put together when it is first come to. @param figures in units of the last decimal, as the dials tell them */
+  /**
+   * A number of so many decimals in words, put together when it is first come to.
+   * @param figures in units of the last decimal, as the dials tell them
+   */
   wordsOf(figures: number, decimals: number): string {
     if (decimals !== this.decimals) {
       this.decimals = decimals;
@@ -102,10 +118,17 @@ export class TagSheet {
 
   private card(halves: number, marked: boolean, chosen: boolean): SheetEntry {
     const w = this.width(halves, marked);
-    return { name: cardName(halves, marked, chosen), x: -w / 2 - 4, y: -HEIGHT / 2 - 4, w: w + 10, h: HEIGHT + 11, draw: (pen) => {
-      pen.rect(-w / 2 + 2.5, -HEIGHT / 2 + 3.5, w, HEIGHT, { fill: INK.shadow, alpha: 0.28 }, 7);
-      pen.rect(-w / 2, -HEIGHT / 2, w, HEIGHT, { fill: INK.white, ink: chosen ? INK.blue : INK.ink, width: chosen ? 3.4 : 2.2 }, 7);
-    } };
+    return {
+      name: cardName(halves, marked, chosen),
+      x: -w / 2 - 4,
+      y: -HEIGHT / 2 - 4,
+      w: w + 10,
+      h: HEIGHT + 11,
+      draw: (pen) => {
+        pen.rect(-w / 2 + 2.5, -HEIGHT / 2 + 3.5, w, HEIGHT, { fill: INK.shadow, alpha: 0.28 }, 7);
+        pen.rect(-w / 2, -HEIGHT / 2, w, HEIGHT, { fill: INK.white, ink: chosen ? INK.blue : INK.ink, width: chosen ? 3.4 : 2.2 }, 7);
+      },
+    };
   }
 }
 
@@ -129,7 +152,14 @@ export class Tag implements Live {
   private comfort: readonly ComfortBand[] | null = null;
   private tint: Tint | null = null;
 
-  constructor(private readonly tags: TagSheet, private readonly dials: Dials, id: string, private readonly kind: string, private readonly x: number, private readonly y: number) {
+  constructor(
+    private readonly tags: TagSheet,
+    private readonly dials: Dials,
+    id: string,
+    private readonly kind: string,
+    private readonly x: number,
+    private readonly y: number,
+  ) {
     this.water = dials.water(id);
     for (const { judged } of Object.values(TINTS)) for (const variable of judged) this.judged.set(variable, dials.want(id, variable, NaN));
     this.card = tags.sheet.image(cardName(2, false, false), x, y).setVisible(false);

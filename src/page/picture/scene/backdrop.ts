@@ -3,7 +3,12 @@ import { INK } from '../kit/palette';
 import type { Pen } from '../kit/pen';
 import { scatter } from '../kit/curves';
 
-export interface House { left: number; right: number; eave: number; ridge: number }
+export interface House {
+  left: number;
+  right: number;
+  eave: number;
+  ridge: number;
+}
 
 /** The greenhouse around the loop; spare height lifts its roof a little and leaves the rest to the sky. */
 export function houseOf(width: number, loopTop: number, viewTop: number): House {
@@ -33,10 +38,20 @@ export function house(pen: Pen, h: House): void {
     pen.rect(h.left, h.ridge, h.right - h.left, -h.ridge, { fill: '#E6F1EC', alpha: 0.72 });
     for (let i = 0; i < 26; i += 1) {
       const fill = i % 3 === 0 ? '#FBF3D2' : i % 3 === 1 ? '#DCEDEA' : '#EEF3DF';
-      pen.oval(h.left + random() * (h.right - h.left), h.ridge + random() * -h.ridge * 0.8, 90 + random() * 130, 26 + random() * 40, -0.3 + random() * 0.3, { fill, alpha: 0.3 });
+      pen.oval(
+        h.left + random() * (h.right - h.left),
+        h.ridge + random() * -h.ridge * 0.8,
+        90 + random() * 130,
+        26 + random() * 40,
+        -0.3 + random() * 0.3,
+        { fill, alpha: 0.3 },
+      );
     }
     for (let i = 0; i * 330 < h.right; i += 1) {
-      pen.path(`M${60 + i * 330} ${h.ridge}L${210 + i * 330} ${h.ridge}L${520 + i * 330} 0L${300 + i * 330} 0Z`, { fill: '#FFF3C4', alpha: 0.34 });
+      pen.path(`M${60 + i * 330} ${h.ridge}L${210 + i * 330} ${h.ridge}L${520 + i * 330} 0L${300 + i * 330} 0Z`, {
+        fill: '#FFF3C4',
+        alpha: 0.34,
+      });
     }
   });
   const bays = Math.round((h.right - h.left) / 98);
@@ -55,7 +70,12 @@ export function house(pen: Pen, h: House): void {
   const vent = `M${middle + 14} ${h.ridge + 3}l96 -15`;
   pen.path(vent, { ink: INK.ink, width: 6 });
   pen.path(vent, { ink: INK.frame, width: 2.4 });
-  for (const [x, y] of [[h.left, h.eave], [h.right, h.eave], [middle, h.ridge]]) pen.circle(x, y, 6.5, { fill: INK.steel, ink: INK.ink });
+  for (const [x, y] of [
+    [h.left, h.eave],
+    [h.right, h.eave],
+    [middle, h.ridge],
+  ])
+    pen.circle(x, y, 6.5, { fill: INK.steel, ink: INK.ink });
 }
 
 /** Ground under y = 0: hatched soil with stones and crumbs. */

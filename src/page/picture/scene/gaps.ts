@@ -6,9 +6,13 @@ import type { StageSpec } from '../kit/terms';
 /** Gap g stands before loop[g]; gap loop.length closes the loop, ahead of the fish tank. */
 export interface GapBox {
   gap: number;
-  x: number; w: number; top: number; bottom: number;
+  x: number;
+  w: number;
+  top: number;
+  bottom: number;
   /** stages up and down the water, on screen to the left and right */
-  left: string | null; right: string | null;
+  left: string | null;
+  right: string | null;
   /** fall of the level from the left stage to the right one, cm */
   fall_cm: number | null;
 }
@@ -30,7 +34,16 @@ export function gapsOf(loop: readonly StageSpec[], boxes: readonly StageBox[], w
     const to = right === null ? Math.min(width - 20, from + 140) : right.x - BESIDE;
     const top = Math.min(left?.rim ?? 0, right?.rim ?? 0) - 14;
     const fall = left !== null && right !== null ? left.level_cm - right.level_cm : null;
-    gaps.push({ gap, x: from, w: Math.max(24, to - from), top, bottom: -4, left: left?.id ?? null, right: right?.id ?? null, fall_cm: fall });
+    gaps.push({
+      gap,
+      x: from,
+      w: Math.max(24, to - from),
+      top,
+      bottom: -4,
+      left: left?.id ?? null,
+      right: right?.id ?? null,
+      fall_cm: fall,
+    });
   };
   boxes.forEach((box, i) => {
     const before = i > 0 ? boxes[i - 1] : null;
@@ -59,4 +72,14 @@ export function gapNear(gaps: readonly GapBox[], x: number): number | null {
     }
   }
   return best;
+}
+
+/** Whether a part of the shelf waits to be placed. */
+export function hasUnplaced(shelf: readonly { id: string }[], loop: readonly { id: string }[]): boolean {
+  for (let i = 0; i < shelf.length; i += 1) {
+    let placed = false;
+    for (let j = 0; j < loop.length; j += 1) placed ||= loop[j].id === shelf[i].id;
+    if (!placed) return true;
+  }
+  return false;
 }

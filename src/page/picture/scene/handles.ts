@@ -6,11 +6,31 @@ import type { DesignCheck, Plan } from '../kit/terms';
 
 /** along: pulled sideways; up: pulled up and down, true to the height; stand: the same, with the whole tank on it. */
 export type Pull = 'along' | 'up' | 'stand';
-export interface Handle { offer: SizeOffer; pull: Pull; /** its middle, world units */ x: number; y: number; /** the size it shows, metric */ value: number }
+export interface Handle {
+  offer: SizeOffer;
+  pull: Pull;
+  /** its middle, world units */
+  x: number;
+  y: number;
+  /** the size it shows, metric */
+  value: number;
+}
 /** A handle that is being pulled: how far it has come, world units, and the size that gives. */
-export interface Pulled { handle: Handle; dx: number; dy: number; value: number }
+export interface Pulled {
+  handle: Handle;
+  dx: number;
+  dy: number;
+  value: number;
+}
 
-const PULLS: Readonly<Partial<Record<SizeOffer['size'], Pull>>> = { stand_m: 'stand', volume_m3: 'along', area_m2: 'along', media_m3: 'along', height_m: 'up', depth_m: 'up' };
+const PULLS: Readonly<Partial<Record<SizeOffer['size'], Pull>>> = {
+  stand_m: 'stand',
+  volume_m3: 'along',
+  area_m2: 'along',
+  media_m3: 'along',
+  height_m: 'up',
+  depth_m: 'up',
+};
 const ORDER: readonly Pull[] = ['stand', 'along', 'up'];
 const MOST = 2;
 /** Middle of a handle from the drawn tank. */
@@ -29,12 +49,18 @@ export function handlesOf(layout: WorldLayout, sizes: readonly SizeOffer[], plan
   const handles: Handle[] = [];
   for (const box of [...layout.stages, ...layout.sides]) {
     const offers = sizes.filter((offer) => offer.stage === box.id);
-    const found = ORDER.flatMap((pull) => offers.filter((offer) => PULLS[offer.size] === pull).slice(0, 1).map((offer) => ({ offer, pull }))).slice(0, MOST);
+    const found = ORDER.flatMap((pull) =>
+      offers
+        .filter((offer) => PULLS[offer.size] === pull)
+        .slice(0, 1)
+        .map((offer) => ({ offer, pull })),
+    ).slice(0, MOST);
     for (const { offer, pull } of found) {
       const floor_m = design.stages.find((stage) => stage.id === box.id)?.floor_m;
       const value = sizeNow(plan, box.id, offer.size) ?? (pull === 'stand' ? floor_m : undefined) ?? offer.from;
       const x = pull === 'along' ? box.x + box.w + OFF : box.x + box.w * (pull === 'stand' ? 0.5 : SHARE);
-      const y = pull === 'along' ? (box.rim + box.floor) / 2 : pull === 'stand' ? Math.min(box.floor + OFF, layout.bottom - OFF) : box.rim - OFF;
+      const y =
+        pull === 'along' ? (box.rim + box.floor) / 2 : pull === 'stand' ? Math.min(box.floor + OFF, layout.bottom - OFF) : box.rim - OFF;
       handles.push({ offer, pull, x, y, value });
     }
   }
@@ -68,7 +94,9 @@ export function pulledTo(handle: Handle, dx: number, dy: number, scale: number, 
   if (sideways) {
     const share = (dx * scale) / WHOLE_px;
     const wanted = inSteps(offer, from > 0 ? value * (to / from) ** share : value + (to - from) * share);
-    const most = (WHOLE_px / scale) * (from > 0 ? Math.log((dx > 0 ? to : from) / value) / Math.log(to / from) : ((dx > 0 ? to : from) - value) / (to - from));
+    const most =
+      (WHOLE_px / scale)
+      * (from > 0 ? Math.log((dx > 0 ? to : from) / value) / Math.log(to / from) : ((dx > 0 ? to : from) - value) / (to - from));
     return { handle, dx: dx > 0 ? Math.min(dx, Math.max(0, most)) : Math.max(dx, Math.min(0, most)), dy: 0, value: wanted };
   }
   const wanted = inSteps(offer, value - dy / unitsPerM);

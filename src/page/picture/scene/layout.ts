@@ -21,10 +21,15 @@ export interface WorldLayout {
   unitsPerM: number;
   width: number;
   /** highest and lowest y the picture must show */
-  top: number; bottom: number;
+  top: number;
+  bottom: number;
   /** height of the main air line */
   airLine: number;
-  stages: StageBox[]; sides: SideBox[]; gaps: GapBox[]; pump: PumpBox | null; pipes: PipeRun[];
+  stages: StageBox[];
+  sides: SideBox[];
+  gaps: GapBox[];
+  pump: PumpBox | null;
+  pipes: PipeRun[];
 }
 
 const GAP_MIN = 58;
@@ -38,7 +43,9 @@ const PIT_ROOM = 62;
 const OVER_HOST = 40;
 
 export interface LayoutInput {
-  design: DesignCheck; loop: readonly StageSpec[]; side: readonly SideSpec[];
+  design: DesignCheck;
+  loop: readonly StageSpec[];
+  side: readonly SideSpec[];
   /** width over height of the view */
   aspect: number;
 }
@@ -71,7 +78,22 @@ export function layOut(input: LayoutInput): WorldLayout | null {
     const spec = loop[index];
     const stage = found.get(spec.id);
     if (stage === undefined) return null;
-    boxes.push({ id: spec.id, kind: spec.kind, spec, index, x: 0, w: 0, rim: 0, level: 0, floor: 0, brim: 0, stand: 'block', entry: 'wall', level_cm: stage.level_m * 100, fall_cm: stage.fall_m * 100 });
+    boxes.push({
+      id: spec.id,
+      kind: spec.kind,
+      spec,
+      index,
+      x: 0,
+      w: 0,
+      rim: 0,
+      level: 0,
+      floor: 0,
+      brim: 0,
+      stand: 'block',
+      entry: 'wall',
+      level_cm: stage.level_m * 100,
+      fall_cm: stage.fall_m * 100,
+    });
   }
   const shallow = Math.max(60, ...side.map(({ kind }) => sideDrawingOf(kind)).map(({ place, size }) => (place === 'pit' ? size.floor : 0)));
   let span = raise(boxes, found, LEAST_UNITS_PER_M, shallow);
@@ -87,16 +109,33 @@ export function layOut(input: LayoutInput): WorldLayout | null {
   const pump = pumpSpec === undefined ? null : placePump(pumpSpec, boxes, loop);
   const trench = bottom - PIT_ROOM + 30;
   const pipes = pipesOf(loop, boxes);
-  const layout: WorldLayout = { unitsPerM, width, top, bottom, airLine: top + 134, stages: boxes, sides, gaps: gapsOf(loop, boxes, width), pump, pipes };
+  const layout: WorldLayout = {
+    unitsPerM,
+    width,
+    top,
+    bottom,
+    airLine: top + 134,
+    stages: boxes,
+    sides,
+    gaps: gapsOf(loop, boxes, width),
+    pump,
+    pipes,
+  };
   const back = pump === null ? null : returnPipe(pump, boxes, trench);
   if (back !== null) pipes.push(back);
-  for (const box of boxes) if (pipes.some((run) => run.to === box.id && run.pour !== null && run.pour.top < box.level - 12)) box.entry = 'above';
+  for (const box of boxes)
+    if (pipes.some((run) => run.to === box.id && run.pour !== null && run.pour.top < box.level - 12)) box.entry = 'above';
   pipes.push(...sidePipes(side, sides, boxes));
   return layout;
 }
 
 /** Sets the heights of all tanks for a height of a metre. */
-function raise(boxes: readonly StageBox[], found: ReadonlyMap<string, DesignStage>, unitsPerM: number, shallow: number): { top: number; bottom: number } {
+function raise(
+  boxes: readonly StageBox[],
+  found: ReadonlyMap<string, DesignStage>,
+  unitsPerM: number,
+  shallow: number,
+): { top: number; bottom: number } {
   let top = 0;
   let deepest = shallow;
   for (const box of boxes) {
@@ -162,10 +201,22 @@ function placeSides(side: readonly SideSpec[], boxes: readonly StageBox[], loop:
   return side.flatMap((one) => {
     const { place, size } = sideDrawingOf(one.kind);
     const over = 'into' in one ? boxes.find((box) => box.id === one.into) : undefined;
-    const drained = 'takes' in one ? boxes.find((box) => one.takes.includes(box.id)) ?? boxes.find((box) => box.id === loop[0].id) : undefined;
+    const drained =
+      'takes' in one ? (boxes.find((box) => one.takes.includes(box.id)) ?? boxes.find((box) => box.id === loop[0].id)) : undefined;
     const host = over ?? drained;
     if (host === undefined) return [];
     const floor = place === 'pit' ? 0 : Math.min(host.rim - OVER_HOST, -OVER_HOST);
-    return [{ id: one.id, kind: one.kind, host: host.id, x: host.x + (host.w - size.w) / 2, w: size.w, rim: floor + size.rim, level: floor + size.level, floor: floor + size.floor }];
+    return [
+      {
+        id: one.id,
+        kind: one.kind,
+        host: host.id,
+        x: host.x + (host.w - size.w) / 2,
+        w: size.w,
+        rim: floor + size.rim,
+        level: floor + size.level,
+        floor: floor + size.floor,
+      },
+    ];
   });
 }

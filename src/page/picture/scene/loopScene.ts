@@ -4,7 +4,8 @@ import type { DesignCheck } from '../../state/common/contract';
 import type { PageState } from '../../state/common/page';
 import { buildOf, designOf, dragOf, planOf } from '../../state/common/selectors';
 import { TINTS } from '../../state/common/tints';
-import { aeratedStages } from './aerated';
+import { aeratedStages, partsKey } from './aerated';
+import type { Coming } from './coming';
 import { takeOver } from './moments';
 import { INK, rgb } from '../kit/palette';
 import { FONT } from '../kit/pen';
@@ -14,7 +15,8 @@ import { layOut, type WorldLayout } from './layout';
 import { FOR_ONE, type Legible } from '../marks/legible';
 import { livingKey, livingOf } from '../life/living';
 import { Moment } from '../kit/moment';
-import { Picture, type PictureInput } from './picture';
+import { Picture } from './picture';
+import type { PictureInput } from './pictureInput';
 import { closeView, frameOf, viewBetween, wholeView, type Frame, type View } from './sight';
 import { bakeSheets, sheetsOnto, type Sheets } from '../life/sheets';
 import { evenShapes, Studio } from '../kit/studio';
@@ -26,13 +28,13 @@ const LONGEST_FRAME_s = 0.25;
 /** After the last change of size, the picture is drawn anew after this time, s. */
 const SETTLE_s = 0.12;
 const STILL_PERIOD_s = 1;
-/** Time after which drawing a new picture lets the page do other things, ms: with the piece in hand, the page is held for no longer than a frame. */
+/**
+ * Time after which drawing a new picture lets the page do other things, ms: with the piece in hand, the page is held for no longer than a
+ * frame.
+ */
 const SLICE_ms = 6;
 /** Time of the way to a close look and back, s. */
 const GLIDE_s = 0.45;
-
-/** A picture on its way. drawn: it waits for the look to arrive; out: the look leaves when it has come. */
-interface Coming { layout: WorldLayout; handles: readonly Handle[]; view: View; k: number; drawn: Picture | null; out: boolean; studio: Studio; /** where its sheets are being made */ own: Studio | null; steps: Generator<void, Picture | null> }
 
 export class LoopScene extends Scene {
   layout: WorldLayout | null = null;
@@ -112,19 +114,33 @@ export class LoopScene extends Scene {
     if (drag === null) this.hand?.update(null, 0, 0);
     else {
       const bounds = this.game.canvas.getBoundingClientRect();
-      this.hand?.update(drag, (drag.x - bounds.left) / this.view.scale + this.view.left, (drag.y - bounds.top) / this.view.scale + this.view.top);
+      this.hand?.update(
+        drag,
+        (drag.x - bounds.left) / this.view.scale + this.view.left,
+        (drag.y - bounds.top) / this.view.scale + this.view.top,
+      );
     }
   }
 
   /** Draws the picture anew when the design, its order, the mode or the size has changed. */
   private keepUp(state: PageState): void {
-    const { game, view: { selected, closer }, preferences: { units, reducedMotion } } = state;
+    const {
+      game,
+      view: { selected, closer },
+      preferences: { units, reducedMotion },
+    } = state;
     const [design, plan, build] = [designOf(state), planOf(state), buildOf(state)];
     const last = this.drawn;
     const building = build !== null;
     const near = closer ? selected : null;
-    const same = last !== null && last.design === design && last.units === units && last.building === building
-      && last.plan?.loop === plan?.loop && last.plan?.side === plan?.side && (last.plan === plan || this.sameParts(plan));
+    const same =
+      last !== null
+      && last.design === design
+      && last.units === units
+      && last.building === building
+      && last.plan?.loop === plan?.loop
+      && last.plan?.side === plan?.side
+      && (last.plan === plan || this.sameParts(plan));
     if (same && last.near === near) {
       last.plan = plan;
       return;
@@ -148,11 +164,22 @@ export class LoopScene extends Scene {
     // the picture there is fills a view of another size until the new one is ready
     if (!same && near === null && this.layout !== null) this.lookFrom(wholeView(this.layout, width, height));
     // nearer: the look goes in while the sharper picture is drawn, which shows no more than what will be in view
-    this.glide = same && this.picture !== null && !reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
+    this.glide =
+      same && this.picture !== null && !reducedMotion && close !== null && last.near === null ? { from: this.view, to: view, t: 0 } : null;
     const seen = close === null ? null : frameOf(close, width, height);
     const told = game.mode === 'class' ? game.told : null;
     this.begin(layout, view, seen, same && !reducedMotion && last.near !== null && close === null, {
-      layout, plan, building, aerated: aeratedStages(plan), living, bad, told, legible, handles, looked: selected, viewTop: Math.floor(whole.top) - 2,
+      layout,
+      plan,
+      building,
+      aerated: aeratedStages(plan),
+      living,
+      bad,
+      told,
+      legible,
+      handles,
+      looked: selected,
+      viewTop: Math.floor(whole.top) - 2,
     });
   }
 
@@ -183,7 +210,17 @@ export class LoopScene extends Scene {
     const studio = new Studio(this, WHITE, k, view.scale, seen);
     const key = `${k} ${livingKey(input.living)}`;
     const own = this.sheets?.key === key ? null : new Studio(this, WHITE, k, k);
-    this.coming = { layout, handles: input.handles, view, k, drawn: null, out, studio, own, steps: this.drawSteps(studio, own, key, input) };
+    this.coming = {
+      layout,
+      handles: input.handles,
+      view,
+      k,
+      drawn: null,
+      out,
+      studio,
+      own,
+      steps: this.drawSteps(studio, own, key, input),
+    };
     this.goOnSoon(this.coming);
   }
 
@@ -250,9 +287,4 @@ export class LoopScene extends Scene {
   refresh(): void {
     this.drawn = null;
   }
-}
-
-/** A word that changes with what a plan adds to the picture beside its loop: air, species, crops. */
-function partsKey(plan: Plan): string {
-  return `${[...aeratedStages(plan)].join(' ')} / ${livingKey(livingOf(plan))}`;
 }

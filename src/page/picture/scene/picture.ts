@@ -10,19 +10,19 @@ import { airPump, hose } from '../kit/parts';
 import type { Pen } from '../kit/pen';
 import { INK, rgb } from '../kit/palette';
 import { HandleMarks } from '../marks/handleMarks';
-import type { Handle, Pulled } from './handles';
+import { hasUnplaced } from './gaps';
+import type { Pulled } from './handles';
 import { Heavens, showSky } from '../weather/heavens';
 import { showAround, spaceOf, wallSpace, type Kit } from '../kit/kit';
-import { type StageBox, WALL } from '../kit/boxes';
+import type { StageBox } from '../kit/boxes';
 import { drawingOf, grows, isHome, pumpDrawingOf, sideDrawingOf } from './drawingOf';
-import type { WorldLayout } from './layout';
-import type { Legible } from '../marks/legible';
-import type { Living } from '../life/living';
 import type { Live, Moment } from '../kit/moment';
 import { showNames } from '../marks/nameMarks';
 import { GapMarks, showLevels } from '../marks/planMarks';
 import { Pipe, Pour } from '../water/pipes';
-import { dropX, soilX, soilY, spread, steppedTags, tagX, tagY } from './places';
+import { dropX, soilRow, soilY, steppedTags, tagX, tagY } from './positions';
+import { Outlines, type Rect } from './outlines';
+import type { PictureInput } from './pictureInput';
 import { RootLoupe } from '../life/rootLoupe';
 import { Crop } from '../life/crop';
 import { School } from '../life/school';
@@ -30,18 +30,14 @@ import type { Sheets } from '../life/sheets';
 import { Spill } from '../water/spill';
 import type { Studio } from '../kit/studio';
 import { Tag, TagSheet } from '../marks/tags';
-import type { Plan } from '../kit/terms';
-
-export interface PictureInput { layout: WorldLayout; plan: Plan; building: boolean; aerated: ReadonlySet<string>; living: Living; bad: ReadonlySet<string>; /** stages that are named and numbered; null: all */ told: readonly string[] | null; legible: Legible; /** while building */ handles: readonly Handle[]; /** the stage that is selected as the picture is drawn */ looked: string | null; viewTop: number }
 
 /** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
 const NUMBER_SIZE = 28;
 const LARGEST_NUMBER_px = 34;
 /** A large close look ends this far over the picture's lower edge, over the pipe in the ground, world units. */
 const ABOVE_TRENCH = 78;
-/** Room for a number of four figures, in half digits, and between two numbers in the ground. */
+/** Room for a number of four figures, in half digits. */
 const USUAL_HALVES = 7;
-const SOIL_GAP = 8;
 
 export class Picture {
   readonly kit: Kit;
@@ -50,26 +46,36 @@ export class Picture {
   private readonly tagIds: string[] = [];
   private gaps: GapMarks | null = null;
   private readonly tints: { id: string; tint: RootLoupe }[] = [];
-  private readonly outlines = new Map<string, GameObjects.Image>();
+  private readonly outlines: Outlines;
   private heavens: Heavens | null = null;
   private handles: HandleMarks | null = null;
-  private outlined: string | null = null;
   private covered: string | null = null;
-  private lifted = 0;
   /** lies over the stage that is lifted out, where it still stands */
   private veil: GameObjects.Image | null = null;
 
-  constructor(private readonly studio: Studio, sheets: Sheets, private readonly input: PictureInput) {
+  constructor(
+    private readonly studio: Studio,
+    sheets: Sheets,
+    private readonly input: PictureInput,
+  ) {
     const kit: Kit = {
-      studio, sheets, dials: new Dials(addsUp), aerated: input.aerated, unitsPerM: input.layout.unitsPerM,
+      studio,
+      sheets,
+      dials: new Dials(addsUp),
+      aerated: input.aerated,
+      unitsPerM: input.layout.unitsPerM,
       school: (tank, water) => new School(kit, sheets, tank.id, tank.x, tank.w, tank.floor, water),
       crop: (bed, places, fit, layers) => new Crop(kit, sheets, bed, places, fit, layers),
       drewAir: (tank, { view, now_h }) => view !== null && drewAir(view, tank, now_h),
     };
     this.kit = kit;
+    this.outlines = new Outlines(studio, (id) => this.outlineRect(id));
   }
 
-  /** Draws the picture from back to front, piece by piece, so that the page can do other things between; it is not shown before all is there. */
+  /**
+   * Draws the picture from back to front, piece by piece, so that the page can do other things between; it is not shown before all is
+   * there.
+   */
   *draw(): Generator<void> {
     const { studio, kit, lives } = this;
     const { layout, viewTop, legible, bad } = this.input;
@@ -94,7 +100,9 @@ export class Picture {
     yield;
     this.showSides();
     if (!building) for (const box of layout.stages) lives.push(new Spill(kit, box, layout.width));
-    for (const box of layout.stages) if (grows(box.kind)) this.tints.push({ id: box.id, tint: new RootLoupe(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
+    for (const box of layout.stages)
+      if (grows(box.kind))
+        this.tints.push({ id: box.id, tint: new RootLoupe(kit, box, legible.inSoil ? layout.bottom - ABOVE_TRENCH : null) });
     yield;
     showNames(studio, this.input, building ? 0 : (NUMBER_SIZE * this.numberScale() * USUAL_HALVES) / 4);
     yield;
@@ -112,16 +120,19 @@ export class Picture {
   private showGround(): void {
     const { layout } = this.input;
     const space = { x: 0, y: -4, w: layout.width, h: layout.bottom + 4 };
-    this.studio.show(this.studio.bakeWide(space, (pen) => {
-      ground(pen, layout.width, layout.bottom);
-      for (const run of layout.pipes) {
-        for (let i = 0; i + 3 < run.points.length; i += 2) {
-          const [x1, y1, x2, y2] = run.points.slice(i, i + 4);
-          if (y1 === y2 && y1 > 40 && Math.abs(x2 - x1) > 200) pen.rect(Math.min(x1, x2) - 14, y1 - 16, Math.abs(x2 - x1) + 28, 32, { fill: INK.soilDeep, alpha: 0.28 }, 8);
+    this.studio.show(
+      this.studio.bakeWide(space, (pen) => {
+        ground(pen, layout.width, layout.bottom);
+        for (const run of layout.pipes) {
+          for (let i = 0; i + 3 < run.points.length; i += 2) {
+            const [x1, y1, x2, y2] = run.points.slice(i, i + 4);
+            if (y1 === y2 && y1 > 40 && Math.abs(x2 - x1) > 200)
+              pen.rect(Math.min(x1, x2) - 14, y1 - 16, Math.abs(x2 - x1) + 28, 32, { fill: INK.soilDeep, alpha: 0.28 }, 8);
+          }
         }
-      }
-      for (const box of layout.stages) if (box.stand === 'pit') drawingOf(box.kind).support(pen, box);
-    }));
+        for (const box of layout.stages) if (box.stand === 'pit') drawingOf(box.kind).support(pen, box);
+      }),
+    );
   }
 
   private showAirLine(): void {
@@ -132,10 +143,12 @@ export class Picture {
     const x = layout.width - 92;
     const from = Math.min(...stages.map(dropX));
     this.studio.show(this.studio.bakeWide({ x: from - 6, y: y - 4, w: x - from, h: 8 }, (pen) => hose(pen, `M${from} ${y}H${x}`)));
-    this.studio.show(this.studio.bake({ x: x - 48, y: y - 24, w: 96, h: 56 }, (pen) => {
-      pen.rect(x - 44, y + 21, 88, 7, { fill: INK.wood, ink: INK.ink, width: 2 });
-      pen.at(x, y, () => airPump(pen), 0, 0.86);
-    }));
+    this.studio.show(
+      this.studio.bake({ x: x - 48, y: y - 24, w: 96, h: 56 }, (pen) => {
+        pen.rect(x - 44, y + 21, 88, 7, { fill: INK.wood, ink: INK.ink, width: 2 });
+        pen.at(x, y, () => airPump(pen), 0, 0.86);
+      }),
+    );
   }
 
   private showStage(box: StageBox): void {
@@ -143,17 +156,24 @@ export class Picture {
     const drawing = drawingOf(box.kind);
     const space = spaceOf(box);
     const foot = box.stand === 'legs' ? (box.level + box.floor) / 2 : box.floor;
-    if (box.stand !== 'pit') this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
+    if (box.stand !== 'pit')
+      this.studio.show(this.studio.bake({ x: space.x, y: foot, w: space.w, h: 3 - foot }, (pen) => drawing.support(pen, box)));
     if (drawing.back) this.studio.show(this.studio.bake(wallSpace(box), (pen) => drawing.back?.(pen, box)));
     this.lives.push(...drawing.live(this.kit, box));
-    if (layout.pump !== null && layout.pump.host === box.id) this.lives.push(...pumpDrawingOf(layout.pump.kind).live(this.kit, layout.pump, box, layout.width));
-    for (const run of layout.pipes) if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
+    if (layout.pump !== null && layout.pump.host === box.id)
+      this.lives.push(...pumpDrawingOf(layout.pump.kind).live(this.kit, layout.pump, box, layout.width));
+    for (const run of layout.pipes)
+      if (run.to === box.id && run.pour !== null) this.lives.push(new Pour(this.kit, run, run.pour.x, run.pour.top, run.pour.bottom));
     const front = (pen: Pen): void => drawing.front(pen, box);
     if (drawing.hollow) showAround(this.studio, wallSpace(box), drawing.hollow(box), front);
     else this.studio.show(this.studio.bake(space, front));
     if (!aerated.has(box.id)) return;
     const x = dropX(box);
-    this.studio.show(this.studio.bake({ x: x - 8, y: layout.airLine - 4, w: 16, h: box.floor - layout.airLine }, (pen) => hose(pen, `M${x} ${layout.airLine}V${box.floor - 8}`)));
+    this.studio.show(
+      this.studio.bake({ x: x - 8, y: layout.airLine - 4, w: 16, h: box.floor - layout.airLine }, (pen) =>
+        hose(pen, `M${x} ${layout.airLine}V${box.floor - 8}`),
+      ),
+    );
   }
 
   private showSides(): void {
@@ -175,8 +195,16 @@ export class Picture {
     const { stages } = this.input.layout;
     const soil = this.input.legible.inSoil ? this.soilRow(sheet) : null;
     const spots = [
-      ...stages.map(({ id, kind }, i) => ({ id, kind, x: soil?.get(id) ?? tagX(stages[i]), y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale), half: this.tagHalf(sheet, kind) })),
-      ...this.input.layout.sides.filter((side) => sideDrawingOf(side.kind).place === 'pit').map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
+      ...stages.map(({ id, kind }, i) => ({
+        id,
+        kind,
+        x: soil?.get(id) ?? tagX(stages[i]),
+        y: soil?.has(id) ? soilY(scale) : tagY(stages[i], scale),
+        half: this.tagHalf(sheet, kind),
+      })),
+      ...this.input.layout.sides
+        .filter((side) => sideDrawingOf(side.kind).place === 'pit')
+        .map(({ id, kind, x, w, level, floor }) => ({ id, kind, x: x + w / 2, y: (level + floor) / 2, half: this.tagHalf(sheet, kind) })),
     ].filter(({ id }) => this.tells(id));
     const ys = steppedTags(spots, sheet.height * scale, this.input.layout.bottom);
     spots.forEach(({ id, kind, x }, i) => add(id, kind, x, ys[i]));
@@ -193,14 +221,10 @@ export class Picture {
 
   /** Where the numbers stand in the ground, beside the close look at roots and the pits. */
   private soilRow(sheet: TagSheet): Map<string, number> {
-    const boxes = this.input.layout.stages.filter((box) => box.stand !== 'pit' && this.tells(box.id));
-    const fast = [
-      { x: 0, half: 0, fast: true },
-      ...this.input.layout.stages.filter((box) => box.stand === 'pit').map((box) => ({ x: box.x + box.w / 2, half: box.w / 2 + WALL, fast: true })),
-      ...this.tints.filter(({ id }) => this.input.looked === id).map(({ tint }) => ({ ...tint.span, fast: true })),
-    ];
-    const xs = spread([...boxes.map((box) => ({ x: soilX(box), half: this.tagHalf(sheet, box.kind), fast: false })), ...fast], SOIL_GAP);
-    return new Map(boxes.map((box, index) => [box.id, xs[index]]));
+    const { stages } = this.input.layout;
+    const named = stages.filter((box) => box.stand !== 'pit' && this.tells(box.id));
+    const roots = this.tints.filter(({ id }) => this.input.looked === id).map(({ tint }) => tint.span);
+    return soilRow(stages, named, roots, (kind) => this.tagHalf(sheet, kind));
   }
 
   private tells(id: string): boolean {
@@ -219,20 +243,12 @@ export class Picture {
       this.tints[i].tint.update(moment);
     }
     for (let i = 0; i < this.tags.length; i += 1) this.tags[i].choose(selected === this.tagIds[i]);
-    this.outline(drag === null && !closer ? selected : null);
+    this.outlines.select(drag === null && !closer ? selected : null);
     this.cover(drag !== null && drag.from === 'loop' ? drag.stage.id : null);
-    this.gaps?.update(build !== null && waits(build.lesson.shelf, build.plan.loop), drag);
+    this.gaps?.update(build !== null && hasUnplaced(build.lesson.shelf, build.plan.loop), drag);
     this.heavens?.update(moment);
     this.handles?.update(drag === null ? selected : null, pulled);
-    this.lift(pulled !== null && pulled.handle.pull === 'stand' ? pulled.dy : 0);
-  }
-
-  /** The outline of the selected stage goes with the stand that is pulled. */
-  private lift(dy: number): void {
-    if (dy === this.lifted || this.outlined === null) return;
-    const image = this.outlines.get(this.outlined);
-    if (image !== undefined) image.y += dy - this.lifted;
-    this.lifted = dy;
+    this.outlines.lift(pulled !== null && pulled.handle.pull === 'stand' ? pulled.dy : 0);
   }
 
   private cover(lifted: string | null): void {
@@ -245,28 +261,16 @@ export class Picture {
     this.veil?.setPosition(box.x - 22, top).setDisplaySize(box.w + 44, Math.max(0, box.floor + 20) - top);
   }
 
-  private outline(selected: string | null): void {
-    if (selected === this.outlined) return;
-    this.outlined = selected;
-    this.outlineNow(selected);
-  }
-
   private boxOf(id: string | null): StageBox | undefined {
     return this.input.layout.stages.find((one) => one.id === id);
   }
 
-  private outlineNow(selected: string | null): void {
-    for (const [id, image] of this.outlines) if (image.visible !== (id === selected)) image.setVisible(id === selected);
-    if (selected === null || this.outlines.has(selected)) return;
-    const box = this.boxOf(selected) ?? this.input.layout.sides.find((one) => one.id === selected);
-    const rect = box !== undefined ? { x: box.x - 19, y: box.rim - 15, w: box.w + 38, h: box.floor - box.rim + 34 } : this.pumpRect(selected);
-    if (rect === null) return;
-    this.outlines.set(selected, this.studio.show(this.studio.bake({ x: rect.x - 4, y: rect.y - 4, w: rect.w + 8, h: rect.h + 8 }, (pen) => {
-      pen.rect(rect.x, rect.y, rect.w, rect.h, { ink: INK.blue, width: 4.5, dash: [16, 9] }, 12);
-    })));
+  private outlineRect(id: string): Rect | null {
+    const box = this.boxOf(id) ?? this.input.layout.sides.find((one) => one.id === id);
+    return box === undefined ? this.pumpRect(id) : { x: box.x - 19, y: box.rim - 15, w: box.w + 38, h: box.floor - box.rim + 34 };
   }
 
-  private pumpRect(id: string): { x: number; y: number; w: number; h: number } | null {
+  private pumpRect(id: string): Rect | null {
     const { pump } = this.input.layout;
     if (pump === null || pump.id !== id) return null;
     const { outline } = pumpDrawingOf(pump.kind);
@@ -276,13 +280,4 @@ export class Picture {
   destroy(): void {
     this.studio.clear();
   }
-}
-
-function waits(shelf: readonly { id: string }[], loop: readonly { id: string }[]): boolean {
-  for (let i = 0; i < shelf.length; i += 1) {
-    let placed = false;
-    for (let j = 0; j < loop.length; j += 1) placed ||= loop[j].id === shelf[i].id;
-    if (!placed) return true;
-  }
-  return false;
 }

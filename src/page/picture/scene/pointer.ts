@@ -1,4 +1,5 @@
-// Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free stage or pulls a handle, and a part in the hand follows the pointer anywhere on the page.
+// Pointers on the picture: a tap selects a stage, a double tap looks at it from close by or goes back, a press that moves lifts a free
+// stage or pulls a handle, and a part in the hand follows the pointer anywhere on the page.
 import { isFree } from '../../state/build/planEdits';
 import { buildOf, dragOf } from '../../state/common/selectors';
 import type { Handle } from './handles';
@@ -64,7 +65,13 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
   };
   const up = (event: PointerEvent): void => {
     const page = store.getState();
-    const { dragMove, dragEnd, select, lookCloser, view: { selected, closer } } = page;
+    const {
+      dragMove,
+      dragEnd,
+      select,
+      lookCloser,
+      view: { selected, closer },
+    } = page;
     if (held !== null) {
       if (held.pointer !== event.pointerId) return;
       const { offer } = held.handle;
@@ -76,7 +83,12 @@ export function followPointer(canvas: HTMLCanvasElement, store: PageSource, eyes
       const gap = eyes.gapAt(event.clientX, event.clientY);
       dragMove(event.clientX, event.clientY, gap);
       dragEnd(gap !== null || !within(canvas, event));
-    } else if (pressed !== null && pressed.pointer === event.pointerId && event.target === canvas && Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px) {
+    } else if (
+      pressed !== null
+      && pressed.pointer === event.pointerId
+      && event.target === canvas
+      && Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < SLACK_px
+    ) {
       select(pressed.id ?? (closer ? selected : null));
       const double = event.timeStamp - tapped.at < DOUBLE_ms && (closer || tapped.id === pressed.id);
       if (double && (closer || pressed.id !== null)) lookCloser(!closer);

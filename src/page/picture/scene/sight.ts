@@ -3,9 +3,18 @@ import type { WorldLayout } from './layout';
 import { grows } from './drawingOf';
 
 /** How the picture lies on the page: page pixels of a world unit, and the world's x and y in the upper left corner. */
-export interface View { scale: number; left: number; top: number }
+export interface View {
+  scale: number;
+  left: number;
+  top: number;
+}
 /** What of the world is in view. */
-export interface Frame { x: number; y: number; w: number; h: number }
+export interface Frame {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
 
 /** Room beside a stage, over it, over the leaves of a bed, and under it, world units. */
 const BESIDE = 64;

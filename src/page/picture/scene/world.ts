@@ -9,8 +9,18 @@ import { followPointer } from './pointer';
 import type { PageSource } from '../kit/terms';
 
 /** A rectangle on the page, CSS pixels. */
-export interface ScreenRect { x: number; y: number; width: number; height: number }
-export interface Anchors { stages: Record<string, ScreenRect>; gaps: Record<number, ScreenRect>; /** of the selected stage, by the size they pull */ handles: Record<string, ScreenRect> }
+export interface ScreenRect {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+export interface Anchors {
+  stages: Record<string, ScreenRect>;
+  gaps: Record<number, ScreenRect>;
+  /** of the selected stage, by the size they pull */
+  handles: Record<string, ScreenRect>;
+}
 export interface World {
   destroy(): void;
   /** Takes over the size of the parent element. */
@@ -56,7 +66,10 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
     if (!game.canvas) return null;
     const bounds = canvasRect();
     if (clientX < bounds.left || clientX > bounds.right || clientY < bounds.top || clientY > bounds.bottom) return null;
-    return { x: (clientX - bounds.left) / scene.view.scale + scene.view.left, y: (clientY - bounds.top) / scene.view.scale + scene.view.top };
+    return {
+      x: (clientX - bounds.left) / scene.view.scale + scene.view.left,
+      y: (clientY - bounds.top) / scene.view.scale + scene.view.top,
+    };
   };
   const gapAt = (clientX: number, clientY: number): number | null => {
     const point = toWorld(clientX, clientY);
@@ -69,7 +82,8 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
     const { x, y } = point;
     const { pump } = layout;
     if (pump !== null && Math.abs(x - pump.x) < 34 && y > pump.y - 34 && y < pump.y + 28) return pump.id;
-    for (const box of [...layout.sides, ...layout.stages]) if (x > box.x - 16 && x < box.x + box.w + 16 && y > box.rim - 60 && y < box.floor + 30) return box.id;
+    for (const box of [...layout.sides, ...layout.stages])
+      if (x > box.x - 16 && x < box.x + box.w + 16 && y > box.rim - 60 && y < box.floor + 30) return box.id;
     return null;
   };
 
@@ -80,7 +94,8 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
   };
   const pull = (handle: Handle | null, dx_px: number, dy_px: number): number | null => {
     const { layout, view } = scene;
-    scene.pulled = handle === null || layout === null ? null : pulledTo(handle, dx_px / view.scale, dy_px / view.scale, view.scale, layout.unitsPerM);
+    scene.pulled =
+      handle === null || layout === null ? null : pulledTo(handle, dx_px / view.scale, dy_px / view.scale, view.scale, layout.unitsPerM);
     return scene.pulled?.value ?? null;
   };
 
@@ -132,12 +147,18 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
       const { layout, view } = scene;
       if (layout === null) return { stages, gaps, handles };
       const bounds = canvasRect();
-      const rect = (x: number, y: number, w: number, h: number): ScreenRect => ({ x: bounds.left + (x - view.left) * view.scale, y: bounds.top + (y - view.top) * view.scale, width: w * view.scale, height: h * view.scale });
+      const rect = (x: number, y: number, w: number, h: number): ScreenRect => ({
+        x: bounds.left + (x - view.left) * view.scale,
+        y: bounds.top + (y - view.top) * view.scale,
+        width: w * view.scale,
+        height: h * view.scale,
+      });
       for (const box of [...layout.stages, ...layout.sides]) stages[box.id] = rect(box.x, box.rim, box.w, box.floor - box.rim);
       if (layout.pump !== null) stages[layout.pump.id] = rect(layout.pump.x - 26, layout.pump.y - 28, 52, 52);
       for (const gap of layout.gaps) gaps[gap.gap] = rect(gap.x, gap.top, gap.w, gap.bottom - gap.top);
       const reach = REACH_px / view.scale;
-      for (const { offer, x, y } of scene.handles) if (offer.stage === store.getState().view.selected) handles[offer.size] = rect(x - reach, y - reach, 2 * reach, 2 * reach);
+      for (const { offer, x, y } of scene.handles)
+        if (offer.stage === store.getState().view.selected) handles[offer.size] = rect(x - reach, y - reach, 2 * reach, 2 * reach);
       return { stages, gaps, handles };
     },
   };

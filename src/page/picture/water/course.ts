@@ -1,13 +1,31 @@
 // The course of a pipe as pieces: straight runs, bends, and points along it at even steps. Pure.
 
-export interface Straight { x: number; y: number; length: number; /** direction of flow: 1, 0 or −1 along each axis */ dx: number; dy: number }
+export interface Straight {
+  x: number;
+  y: number;
+  length: number;
+  /** direction of flow: 1, 0 or −1 along each axis */
+  dx: number;
+  dy: number;
+}
 /** A quarter bend around a corner; in and out are the directions of flow. */
-export interface Bend { x: number; y: number; radius: number; inX: number; inY: number; outX: number; outY: number }
+export interface Bend {
+  x: number;
+  y: number;
+  radius: number;
+  inX: number;
+  inY: number;
+  outX: number;
+  outY: number;
+}
 export interface Course {
-  straights: Straight[]; bends: Bend[];
+  straights: Straight[];
+  bends: Bend[];
   length: number;
   /** samples along the pipe, STEP units apart: x, y, direction in radians */
-  xs: Float32Array; ys: Float32Array; turns: Float32Array;
+  xs: Float32Array;
+  ys: Float32Array;
+  turns: Float32Array;
 }
 
 /** Distance between samples, world units. */

@@ -8,8 +8,9 @@ import { dashSpeed, FASTEST, FLOW_STEP_m3_d, SPEED_PER_m3_d } from '../kit/flow'
 import type { Kit } from '../kit/kit';
 import type { Live, Moment } from '../kit/moment';
 import type { PipeRun } from './plumbing';
-import { FAR, Ready } from '../kit/ready';
-import { BandColour, LEVEL_STEP, levelSteps } from '../kit/water';
+import { FAR, StepTable } from '../kit/stepTable';
+import { BandColour } from '../kit/bandColour';
+import { LEVEL_STEP, levelSteps } from '../kit/water';
 
 const RADIUS = 13;
 const SPACING = 32;
@@ -18,7 +19,9 @@ const SAMPLES = SPACING / STEP;
 const ALIKE = 4;
 
 /** Speeds by steps that look alike, up to the fastest. */
-const SPEEDS = new Ready(0, Math.ceil(FASTEST / SPEED_PER_m3_d / FLOW_STEP_m3_d) >> ALIKE, (alike) => dashSpeed(Math.max(1, alike << ALIKE) * FLOW_STEP_m3_d));
+const SPEEDS = new StepTable(0, Math.ceil(FASTEST / SPEED_PER_m3_d / FLOW_STEP_m3_d) >> ALIKE, (alike) =>
+  dashSpeed(Math.max(1, alike << ALIKE) * FLOW_STEP_m3_d),
+);
 
 function bendPath(b: Bend): string {
   return `M${b.x - b.inX * b.radius} ${b.y - b.inY * b.radius}Q${b.x} ${b.y} ${b.x + b.outX * b.radius} ${b.y + b.outY * b.radius}`;
@@ -52,7 +55,9 @@ export class Pipe implements Live {
     this.turned = new Float32Array(count);
     for (let i = 0; i < count; i += 1) this.dashes.push(kit.sheets.bits.image(run.width > 13 ? 'dash' : 'thin dash').setVisible(false));
     for (const arrow of run.arrows) {
-      kit.studio.show(kit.studio.bake({ x: arrow.x - 14, y: arrow.y - 14, w: 28, h: 28 }, (pen) => arrowHead(pen, arrow.x, arrow.y, arrow.turn, 0.9)));
+      kit.studio.show(
+        kit.studio.bake({ x: arrow.x - 14, y: arrow.y - 14, w: 28, h: 28 }, (pen) => arrowHead(pen, arrow.x, arrow.y, arrow.turn, 0.9)),
+      );
     }
   }
 
@@ -68,7 +73,13 @@ export class Pipe implements Live {
     }
     for (const bend of this.course.bends) {
       const reach = bend.radius + width;
-      images.push(kit.studio.show(kit.studio.bake({ x: bend.x - reach, y: bend.y - reach, w: 2 * reach, h: 2 * reach }, (pen) => pen.path(bendPath(bend), { ink: '#fff', width, cap: 'butt' }))));
+      images.push(
+        kit.studio.show(
+          kit.studio.bake({ x: bend.x - reach, y: bend.y - reach, w: 2 * reach, h: 2 * reach }, (pen) =>
+            pen.path(bendPath(bend), { ink: '#fff', width, cap: 'butt' }),
+          ),
+        ),
+      );
     }
     const tint = rgb(colour);
     for (const image of images) image.setTint(tint);
@@ -131,27 +142,38 @@ export class Pour implements Live {
   private height = 0;
   private levelSeen = NO_FIGURE;
   /** for each step of the level that it falls onto: how high it falls, how tall it is drawn, where the ring lies */
-  private readonly heights: Ready;
-  private readonly tall: Ready;
-  private readonly rings: Ready;
+  private readonly heights: StepTable;
+  private readonly tall: StepTable;
+  private readonly rings: StepTable;
   private long: boolean | null = null;
   private readonly dials: Dials;
   private readonly flow: number;
   private readonly told: number;
   private readonly band: number;
 
-  constructor(kit: Kit, run: PipeRun, x: number, private readonly top: number, rest: number) {
+  constructor(
+    kit: Kit,
+    run: PipeRun,
+    x: number,
+    private readonly top: number,
+    rest: number,
+  ) {
     this.dials = kit.dials;
     this.flow = kit.dials.inSteps(run.from, 'flow_m3_d', 0, FLOW_STEP_m3_d);
     this.told = levelSteps(kit, run.to, rest);
     this.band = kit.dials.water(run.from, LAST);
-    this.body = kit.studio.patch(x - 4.5, top).setDisplaySize(9, 1).setAlpha(0.85).setTint(this.colour.tint);
-    for (let i = 0; i < STROKES; i += 1) this.strokes.push(kit.sheets.bits.image('thin dash', x + (i - 1) * 2.4, top).setRotation(Math.PI / 2));
+    this.body = kit.studio
+      .patch(x - 4.5, top)
+      .setDisplaySize(9, 1)
+      .setAlpha(0.85)
+      .setTint(this.colour.tint);
+    for (let i = 0; i < STROKES; i += 1)
+      this.strokes.push(kit.sheets.bits.image('thin dash', x + (i - 1) * 2.4, top).setRotation(Math.PI / 2));
     this.ring = kit.sheets.bits.image('ring', x, rest);
     const here = Math.round(-rest / LEVEL_STEP);
     const { body } = this;
     const bottom = (told: number): number => -told * LEVEL_STEP;
-    const ready = (make: (told: number) => number): Ready => new Ready(here - FAR, here + FAR, make);
+    const ready = (make: (told: number) => number): StepTable => new StepTable(here - FAR, here + FAR, make);
     this.heights = ready((told) => Math.max(2, bottom(told) - top));
     this.tall = ready((told) => Math.max(2, bottom(told) - top) / body.height);
     this.rings = ready((told) => bottom(told) + 2);

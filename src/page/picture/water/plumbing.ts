@@ -7,7 +7,8 @@ import type { SideSpec, StageSpec } from '../kit/terms';
 export interface PipeRun {
   key: string;
   /** whose outflow it carries, and where it leads */
-  from: string; to: string;
+  from: string;
+  to: string;
   /** x, y, x, y … along the flow */
   points: number[];
   width: number;
@@ -26,7 +27,10 @@ const STRAIGHT = 34;
 /** How far under the level a pipe enters a closed hull. */
 const INTO_HULL = 22;
 
-/** Where water that comes over the rim falls in: a settler takes it into its centre well, hulls and bars in their middle, other tanks near the left wall. */
+/**
+ * Where water that comes over the rim falls in: a settler takes it into its centre well, hulls and bars in their middle, other tanks near
+ * the left wall.
+ */
 function mouthOf(box: StageBox, beside: number): number {
   return drawingOf(box.kind).inlet === 'side' ? box.x + beside : box.x + box.w / 2;
 }
@@ -37,7 +41,11 @@ function joined(from: StageBox, to: StageBox, out: number, y: number, end: numbe
   const middle = (from.x + from.w + to.x) / 2;
   const level = Math.abs(y - out) < 14;
   return {
-    key: `${from.id}>${to.id}`, from: from.id, to: to.id, width: GRAVITY_WIDTH, pour: null,
+    key: `${from.id}>${to.id}`,
+    from: from.id,
+    to: to.id,
+    width: GRAVITY_WIDTH,
+    pour: null,
     points: level ? [start, out, end, out] : [start, out, middle, out, middle, y, end, y],
     arrows: [{ x: middle, y: level ? out : (out + y) / 2, turn: level ? 0 : Math.sign(y - out) * (Math.PI / 2) }],
   };
@@ -56,18 +64,41 @@ function gravity(from: StageBox, to: StageBox): PipeRun {
     const y = to.rim - 16;
     const x = mouthOf(to, 17);
     return {
-      key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, middle, out, middle, y, x, y, x, to.rim + 4],
-      pour: { x, top: to.rim + 4, bottom: to.level }, arrows: y - out > 50 ? [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }] : [],
+      key,
+      from: from.id,
+      to: to.id,
+      width: GRAVITY_WIDTH,
+      points: [start, out, middle, out, middle, y, x, y, x, to.rim + 4],
+      pour: { x, top: to.rim + 4, bottom: to.level },
+      arrows: y - out > 50 ? [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }] : [],
     };
   }
   if (fall >= STRAIGHT) {
     const y = to.level + 16;
-    return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, middle, out, middle, y, to.x + 12, y], pour: null, arrows: [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }] };
+    return {
+      key,
+      from: from.id,
+      to: to.id,
+      width: GRAVITY_WIDTH,
+      points: [start, out, middle, out, middle, y, to.x + 12, y],
+      pour: null,
+      arrows: [{ x: middle, y: (out + y) / 2, turn: Math.PI / 2 }],
+    };
   }
-  return { key, from: from.id, to: to.id, width: GRAVITY_WIDTH, points: [start, out, to.x + 6, out], pour: fall > 4 && on !== 'legs' ? { x: to.x + 5, top: out - 4, bottom: to.level } : null, arrows: [{ x: middle, y: out, turn: 0 }] };
+  return {
+    key,
+    from: from.id,
+    to: to.id,
+    width: GRAVITY_WIDTH,
+    points: [start, out, to.x + 6, out],
+    pour: fall > 4 && on !== 'legs' ? { x: to.x + 5, top: out - 4, bottom: to.level } : null,
+    arrows: [{ x: middle, y: out, turn: 0 }],
+  };
 }
 
-/** Pipes by gravity, between stages that follow each other with no pump between them; the last one after the pump pours into the fish tank. */
+/**
+ * Pipes by gravity, between stages that follow each other with no pump between them; the last one after the pump pours into the fish tank.
+ */
 export function pipesOf(loop: readonly StageSpec[], boxes: readonly StageBox[]): PipeRun[] {
   const pump = loop.findIndex((stage) => lifts(stage.kind));
   const runs: PipeRun[] = [];
@@ -96,7 +127,15 @@ export function returnPipe(pump: PumpBox, boxes: readonly StageBox[], trench: nu
   const run = wall - 26;
   const count = Math.max(1, Math.floor(run / 400));
   for (let i = 0; i < count; i += 1) arrows.push({ x: 26 + (run * (i + 0.5)) / count, y: trench, turn: Math.PI });
-  return { key: `${pump.id}>${first.id}`, from: host.id, to: first.id, points, width: GRAVITY_WIDTH, pour: inside ? null : { x: mouth, top: first.rim + 2, bottom: first.level }, arrows };
+  return {
+    key: `${pump.id}>${first.id}`,
+    from: host.id,
+    to: first.id,
+    points,
+    width: GRAVITY_WIDTH,
+    pour: inside ? null : { x: mouth, top: first.rim + 2, bottom: first.level },
+    arrows,
+  };
 }
 
 /** Sludge lines into side tanks and the pipe that returns their water. */
@@ -110,13 +149,29 @@ export function sidePipes(side: readonly SideSpec[], sides: readonly SideBox[], 
       if (from === undefined) continue;
       const x = from.x + from.w / 2;
       const end = Math.max(tank.x + 20, Math.min(tank.x + tank.w - 20, x));
-      runs.push({ key: `${id}>${tank.id}`, from: id, to: tank.id, width: 12, pour: null, arrows: [], points: x === end ? [x, from.floor + 10, x, tank.level - 10] : [x, from.floor + 10, x, 14, end, 14, end, tank.level - 10] });
+      runs.push({
+        key: `${id}>${tank.id}`,
+        from: id,
+        to: tank.id,
+        width: 12,
+        pour: null,
+        arrows: [],
+        points: x === end ? [x, from.floor + 10, x, tank.level - 10] : [x, from.floor + 10, x, 14, end, 14, end, tank.level - 10],
+      });
     }
     const home = boxes.find((box) => box.id === one.returnsTo);
     if (home === undefined) continue;
     const y = tank.level + 12;
     const start = tank.x + tank.w - 4;
-    runs.push({ key: `${tank.id}>${home.id}`, from: tank.id, to: home.id, width: 11, pour: null, points: [start, y, home.x + 6, y], arrows: [{ x: (start + home.x) / 2, y, turn: 0 }] });
+    runs.push({
+      key: `${tank.id}>${home.id}`,
+      from: tank.id,
+      to: home.id,
+      width: 11,
+      pour: null,
+      points: [start, y, home.x + 6, y],
+      arrows: [{ x: (start + home.x) / 2, y, turn: 0 }],
+    });
   }
   return runs;
 }

@@ -1,4 +1,5 @@
-// Water over a rim: stripes down the outside of the tank, a puddle on the ground, and a card that says so. It lasts while the level stands at the rim.
+// Water over a rim: stripes down the outside of the tank, a puddle on the ground, and a card that says so. It lasts while the level stands
+// at the rim.
 import type { GameObjects } from 'phaser';
 import { INK, rgb } from '../kit/palette';
 import { lately } from '../kit/happenings';
@@ -9,7 +10,7 @@ import { type StageBox, WALL } from '../kit/boxes';
 import type { Live, Moment } from '../kit/moment';
 import { drawingOf } from '../scene/drawingOf';
 import { RedCard } from '../kit/redCard';
-import { BandColour } from '../kit/water';
+import { BandColour } from '../kit/bandColour';
 
 /** A level this close under the rim counts as at it, m. */
 const AT_RIM_m = 0.003;
@@ -38,7 +39,11 @@ export class Spill implements Live {
   private readonly band: number;
   private on = false;
 
-  constructor(kit: Kit, private readonly box: StageBox, width: number) {
+  constructor(
+    kit: Kit,
+    private readonly box: StageBox,
+    width: number,
+  ) {
     this.dials = kit.dials;
     this.told = kit.dials.inSteps(box.id, 'level_m', -box.floor / kit.unitsPerM, STEP_m);
     this.brim = drawingOf(box.kind).inlet === 'bar' ? Infinity : Math.round((-box.brim / kit.unitsPerM - AT_RIM_m) / STEP_m);
@@ -48,20 +53,43 @@ export class Spill implements Live {
     this.foot = Math.max(box.rim + 12, 0);
     const height = this.foot - box.rim + 6;
     for (const x of [box.x - WALL - STRIPE - 1, box.x + box.w + WALL + 1]) {
-      const add = (left: number, w: number): GameObjects.Image => kit.studio.patch(left, box.rim - 6).setDisplaySize(w, height).setVisible(false);
+      const add = (left: number, w: number): GameObjects.Image =>
+        kit.studio
+          .patch(left, box.rim - 6)
+          .setDisplaySize(w, height)
+          .setVisible(false);
       this.edges.push(add(x - 1.4, STRIPE + 2.8).setTint(rgb(INK.ink)));
       this.stripes.push(add(x, STRIPE));
-      for (let i = 0; i < DASHES; i += 1) this.dashes.push(kit.sheets.bits.image('thin dash', x + STRIPE / 2, box.rim).setRotation(Math.PI / 2).setVisible(false));
+      for (let i = 0; i < DASHES; i += 1)
+        this.dashes.push(
+          kit.sheets.bits
+            .image('thin dash', x + STRIPE / 2, box.rim)
+            .setRotation(Math.PI / 2)
+            .setVisible(false),
+        );
     }
     const half = box.w / 2 + 62;
     const cx = box.x + box.w / 2;
     const space = { x: cx - half - 3, y: -9, w: 2 * half + 6, h: 20 };
     this.puddle = kit.studio.show(kit.studio.bake(space, (pen) => pen.oval(cx, 1, half, 7, 0, { fill: '#fff' }))).setVisible(false);
-    this.shine = kit.studio.show(kit.studio.bake(space, (pen) => {
-      pen.oval(cx, 1, half, 7, 0, { ink: INK.ink, width: 2 });
-      pen.path(`M${cx - half * 0.7} -1q${half * 0.2} -4 ${half * 0.4} 0M${cx + half * 0.3} 3q${half * 0.16} -4 ${half * 0.32} 0`, { ink: '#fff', width: 2.2, alpha: 0.9 });
-    })).setVisible(false);
-    this.card = new RedCard(kit.studio, 'world.spills', { x: box.x + box.w + WALL + 4, y: box.rim - 8, rise: 62 + (box.index % 3) * STAGGER, width });
+    this.shine = kit.studio
+      .show(
+        kit.studio.bake(space, (pen) => {
+          pen.oval(cx, 1, half, 7, 0, { ink: INK.ink, width: 2 });
+          pen.path(`M${cx - half * 0.7} -1q${half * 0.2} -4 ${half * 0.4} 0M${cx + half * 0.3} 3q${half * 0.16} -4 ${half * 0.32} 0`, {
+            ink: '#fff',
+            width: 2.2,
+            alpha: 0.9,
+          });
+        }),
+      )
+      .setVisible(false);
+    this.card = new RedCard(kit.studio, 'world.spills', {
+      x: box.x + box.w + WALL + 4,
+      y: box.rim - 8,
+      rise: 62 + (box.index % 3) * STAGGER,
+      width,
+    });
   }
 
   update(moment: Moment): void {

@@ -2,21 +2,30 @@
 import type { GameObjects } from 'phaser';
 import { cloud } from '../scene/backdrop';
 import { CLOSED_SKY } from './lightOfDay';
-import { Ready } from '../kit/ready';
+import { StepTable } from '../kit/stepTable';
 import type { Studio } from '../kit/studio';
 
 /** Where clouds come up, as shares of the width and of the room over the eaves, and how large; in the order in which they come. */
-const CLOUDS = [[0.5, 0.2, 0.9], [0.105, 0.42, 0.8], [0.8, 0.3, 1], [0.3, 0.12, 0.75], [0.93, 0.14, 0.7], [0.66, 0.05, 0.8]] as const;
+const CLOUDS = [
+  [0.5, 0.2, 0.9],
+  [0.105, 0.42, 0.8],
+  [0.8, 0.3, 1],
+  [0.3, 0.12, 0.75],
+  [0.93, 0.14, 0.7],
+  [0.66, 0.05, 0.8],
+] as const;
 const ALPHA = 0.92;
 /** Steps of a closed sky in which one cloud comes up. */
 const WHOLE = CLOSED_SKY / CLOUDS.length;
-const SEEN = new Ready(0, WHOLE, (seen) => (ALPHA * seen) / WHOLE);
+const SEEN = new StepTable(0, WHOLE, (seen) => (ALPHA * seen) / WHOLE);
 const HALF = { w: 88, h: 46 };
 /** Clouds move in steps of half a world unit, one in so many tenths of an hour: slowly, even where days fly by. */
 const STEP = 0.5;
 const TENTHS_A_STEP = 6;
 
-/** Where a cloud stands that has drifted so many steps from where it came up, in steps; it leaves on the right and comes back on the left. */
+/**
+ * Where a cloud stands that has drifted so many steps from where it came up, in steps; it leaves on the right and comes back on the left.
+ */
 export function drifted(from: number, steps: number, span: number): number {
   return (from + steps) % span;
 }
@@ -27,7 +36,7 @@ export class Clouds {
   private readonly from: Int32Array;
   private readonly span: number;
   /** x of each step of the way */
-  private readonly places: Ready;
+  private readonly places: StepTable;
   private readonly seen = new Int32Array(CLOUDS.length);
   private covered = 0;
   private tenths = 0;
@@ -36,12 +45,16 @@ export class Clouds {
   constructor(studio: Studio, width: number, viewTop: number, room: number) {
     const plate = studio.bake({ x: -HALF.w, y: -HALF.h, w: 2 * HALF.w, h: 2 * HALF.h }, cloud);
     for (const [x, y, size] of CLOUDS) {
-      const image = studio.show(plate).setOrigin(0.5, 0.5).setPosition(x * width, viewTop + 34 + y * room).setAlpha(0);
+      const image = studio
+        .show(plate)
+        .setOrigin(0.5, 0.5)
+        .setPosition(x * width, viewTop + 34 + y * room)
+        .setAlpha(0);
       this.images.push(image.setScale(image.scaleX * size));
     }
     this.from = Int32Array.from(CLOUDS, ([x]) => Math.round((x * width + HALF.w) / STEP));
     this.span = Math.round((width + 2 * HALF.w) / STEP);
-    this.places = new Ready(0, this.span, (step) => step * STEP - HALF.w);
+    this.places = new StepTable(0, this.span, (step) => step * STEP - HALF.w);
   }
 
   /** @param covered steps of a closed sky */
@@ -58,7 +71,7 @@ export class Clouds {
 
   /** @param tenths of an hour since the season began */
   drift(tenths: number): void {
-    const since = tenths - tenths % TENTHS_A_STEP;
+    const since = tenths - (tenths % TENTHS_A_STEP);
     if (since === this.tenths) return;
     this.tenths = since;
     const steps = (since / TENTHS_A_STEP) | 0;

@@ -1,4 +1,5 @@
-// What lies behind the loop and follows the hour and the weather: sky and greenhouse, sun and moon on their way, clouds and rain, and the one wash of light over all.
+// What lies behind the loop and follows the hour and the weather: sky and greenhouse, sun and moon on their way, clouds and rain, and the
+// one wash of light over all.
 import type { GameObjects } from 'phaser';
 import type { SeasonView } from '../../state/common/state';
 import { house, moon, sky, sun, type House } from '../scene/backdrop';
@@ -7,7 +8,7 @@ import { coverOf, rainOf } from './daylight';
 import { CLOSED_SKY, lightsOf, MOMENTS, NOON, OPAQUE, OPAQUE_WASH, type LightOfDay } from './lightOfDay';
 import type { Moment } from '../kit/moment';
 import { HARDEST, Rain } from './rain';
-import { Ready } from '../kit/ready';
+import { StepTable } from '../kit/stepTable';
 import type { Sheet, Studio } from '../kit/studio';
 
 /** Reach of the sun's glow, world units. */
@@ -24,15 +25,17 @@ const USUAL_DAY_h = 12;
 /** The sky without clouds: light of its days against the usual. */
 const CLEAR_SKY = Float32Array.of(2);
 /** How much of sun and moon is seen, and how much the wash covers, by their steps. */
-const SEEN = new Ready(0, OPAQUE, (step) => step / OPAQUE);
-const WASHED = new Ready(0, OPAQUE_WASH, (step) => step / OPAQUE_WASH);
+const SEEN = new StepTable(0, OPAQUE, (step) => step / OPAQUE);
+const WASHED = new StepTable(0, OPAQUE_WASH, (step) => step / OPAQUE_WASH);
 
 /** Shows the sky and the greenhouse, over which all else is drawn. */
 export function showSky(studio: Studio, shape: House, width: number, viewTop: number): void {
-  studio.show(studio.bakeWide({ x: 0, y: viewTop, w: width, h: -viewTop }, (pen) => {
-    sky(pen, width, viewTop);
-    house(pen, shape);
-  }));
+  studio.show(
+    studio.bakeWide({ x: 0, y: viewTop, w: width, h: -viewTop }, (pen) => {
+      sky(pen, width, viewTop);
+      house(pen, shape);
+    }),
+  );
 }
 
 export class Heavens {
@@ -42,7 +45,7 @@ export class Heavens {
   private readonly rain: Rain;
   private readonly wash: GameObjects.Image;
   /** where the sun stands, by its height */
-  private readonly sunAt: Ready;
+  private readonly sunAt: StepTable;
   /** light by cloud cover, and the length of the day that it is for */
   private lights: readonly LightOfDay[];
   private dayLength_h = USUAL_DAY_h;
@@ -68,17 +71,26 @@ export class Heavens {
     this.lights = lightsOf(dayLength_h);
     const high = Math.round(Math.max(viewTop + 52, shape.eave - CLIMB));
     const low = Math.round(shape.eave - RISE);
-    this.sunAt = new Ready(0, NOON, (height) => low + ((high - low) * height) / NOON);
-    this.sun = studio.show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130))).setOrigin(0.5, 0.5).setX(AT);
-    this.moon = studio.show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon)).setOrigin(0.5, 0.5).setPosition(AT, high);
+    this.sunAt = new StepTable(0, NOON, (height) => low + ((high - low) * height) / NOON);
+    this.sun = studio
+      .show(studio.bake({ x: -SUN, y: -SUN, w: 2 * SUN, h: 2 * SUN }, (pen) => pen.at(0, 0, () => sun(pen), 0, SUN / 130)))
+      .setOrigin(0.5, 0.5)
+      .setX(AT);
+    this.moon = studio
+      .show(studio.bake({ x: -40, y: -40, w: 80, h: 80 }, moon))
+      .setOrigin(0.5, 0.5)
+      .setPosition(AT, high);
     this.clouds = new Clouds(studio, width, viewTop, Math.max(0, shape.eave - viewTop));
     this.rain = new Rain(sheets, shape, width, viewTop);
-    this.wash = studio.patch(0, viewTop).setDisplaySize(width + 2, -viewTop).setAlpha(0);
+    this.wash = studio
+      .patch(0, viewTop)
+      .setDisplaySize(width + 2, -viewTop)
+      .setAlpha(0);
   }
 
   /** Sun, moon and wash by the hour, clouds and rain by the day; the light of late morning is held while days fly by. */
   update(moment: Moment): void {
-    const midnight = moment.tenths - moment.tenths % MOMENTS;
+    const midnight = moment.tenths - (moment.tenths % MOMENTS);
     if (midnight !== this.midnight || moment.view !== this.season) this.lookUp(moment, midnight);
     if (moment.glance && this.wanted !== this.covered) this.cloudOver(moment);
     const dayLength_h = moment.plan === null ? USUAL_DAY_h : moment.plan.climate.dayLength_h;

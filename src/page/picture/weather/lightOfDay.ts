@@ -1,10 +1,13 @@
-// The light of a day of some length under some clouds at each of its moments, in whole steps: worked out once, so that a frame only looks it up.
+// The light of a day of some length under some clouds at each of its moments, in whole steps: worked out once, so that a frame only looks
+// it up.
 import { daylight, type Daylight } from './daylight';
 
 /** Moments of a day, and those of an hour. */
 export const MOMENTS = 240;
 export const MOMENTS_PER_h = MOMENTS / 24;
-/** A closed sky (so many steps for each of six clouds), full opacity of the wash, of sun and moon, and the height of noon's sun, in steps. */
+/**
+ * A closed sky (so many steps for each of six clouds), full opacity of the wash, of sun and moon, and the height of noon's sun, in steps.
+ */
 export const CLOSED_SKY = 24;
 export const OPAQUE_WASH = 256;
 export const OPAQUE = 64;
@@ -39,7 +42,10 @@ export class LightOfDay {
   readonly moon = new Int32Array(MOMENTS);
 
   /** @param covered steps of a closed sky */
-  constructor(readonly dayLength_h: number, covered: number) {
+  constructor(
+    readonly dayLength_h: number,
+    covered: number,
+  ) {
     const light: Daylight = { hour: 0, dayLength_h, cover: covered / CLOSED_SKY, sun: 0, colour: 0, alpha: 0 };
     const through = OPAQUE * (1 - (1 - THROUGH) * light.cover);
     for (let i = 0; i < MOMENTS; i += 1) {

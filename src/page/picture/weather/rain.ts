@@ -45,7 +45,8 @@ export class Rain {
 
   /** @param wanted strokes of the day */
   update(wanted: number, moment: Moment): void {
-    if (wanted !== this.shown && moment.glance) this.become(moment.moving ? this.shown + Math.max(-SLOWLY, Math.min(SLOWLY, wanted - this.shown)) : wanted);
+    if (wanted !== this.shown && moment.glance)
+      this.become(moment.moving ? this.shown + Math.max(-SLOWLY, Math.min(SLOWLY, wanted - this.shown)) : wanted);
     this.fall(moment);
   }
 

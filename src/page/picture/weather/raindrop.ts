@@ -8,6 +8,10 @@ export const BLOWN = 0.22;
 export const STROKE = 19;
 
 export const RAINDROP: SheetEntry = {
-  name: 'rain', x: -3 - STROKE * BLOWN, y: -3 - STROKE, w: STROKE * BLOWN + 6, h: STROKE + 6,
+  name: 'rain',
+  x: -3 - STROKE * BLOWN,
+  y: -3 - STROKE,
+  w: STROKE * BLOWN + 6,
+  h: STROKE + 6,
   draw: (pen) => pen.line(0, 0, -STROKE * BLOWN, -STROKE, { ink: INK.blue, width: 2, alpha: 0.8 }),
 };

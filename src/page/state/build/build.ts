@@ -6,7 +6,10 @@ import type { Answer, Drag, QuestionBefore, Step } from '../common/state';
 import { openingPlan } from './planEdits';
 
 /** Steps of building that can be taken back, and done again; newest last. */
-export interface History { undoable: readonly Step[]; redoable: readonly Step[] }
+export interface History {
+  undoable: readonly Step[];
+  redoable: readonly Step[];
+}
 
 export interface Build {
   mode: 'build';
@@ -29,7 +32,10 @@ export interface Build {
 }
 
 /** What a design keeps while its season is lived, to be built on afterwards. */
-export interface Built { plan: Plan; history: History }
+export interface Built {
+  plan: Plan;
+  history: History;
+}
 
 const NO_ANSWERS: readonly Answer[] = [];
 
@@ -38,12 +44,29 @@ type Known = Pick<Build, 'lesson' | 'design' | 'comfort' | 'moved'>;
 /** A design with nothing predicted, nothing in the hand and no season on its way. */
 function designIn(known: Known, { plan, history }: Built, predicting: boolean): Build {
   const { lesson, design, comfort, moved } = known;
-  return { mode: 'build', lesson, plan, history, design, comfort, moved, drag: null, answers: NO_ANSWERS, question: null, quiet: !predicting, busy: false };
+  return {
+    mode: 'build',
+    lesson,
+    plan,
+    history,
+    design,
+    comfort,
+    moved,
+    drag: null,
+    answers: NO_ANSWERS,
+    question: null,
+    quiet: !predicting,
+    busy: false,
+  };
 }
 
 /** A lesson just opened. @param predicting whether predictions are asked for at all */
 export function openedLesson(lesson: Lesson, predicting: boolean): Build {
-  return designIn({ lesson, design: null, comfort: [], moved: null }, { plan: openingPlan(lesson), history: { undoable: [], redoable: [] } }, predicting);
+  return designIn(
+    { lesson, design: null, comfort: [], moved: null },
+    { plan: openingPlan(lesson), history: { undoable: [], redoable: [] } },
+    predicting,
+  );
 }
 
 /** Back from a season to the design it began with. */

@@ -20,7 +20,12 @@ function nameBefore(plan: Plan, stageId: string): string {
 
 /** A part in hand keeps the sizes it had where it stood last. */
 function partInHand({ lesson, plan, history }: Build, stageId: string): StageSpec | null {
-  return partOf(lesson, plan, stageId, history.undoable.map((step) => step.plan));
+  return partOf(
+    lesson,
+    plan,
+    stageId,
+    history.undoable.map((step) => step.plan),
+  );
 }
 
 export function createBuilding(store: StoreApi<PageStore>, edit: EditDesign): BuildActions {
@@ -43,7 +48,10 @@ export function createBuilding(store: StoreApi<PageStore>, edit: EditDesign): Bu
     if (part === undefined) return;
     const what = say('said.takenOut', { part: kindName(part.kind) });
     const { view } = store.getState();
-    edit(build, withoutStage(build.plan, stageId), what, { announcement: what, view: { ...view, selected: view.selected === stageId ? null : view.selected } });
+    edit(build, withoutStage(build.plan, stageId), what, {
+      announcement: what,
+      view: { ...view, selected: view.selected === stageId ? null : view.selected },
+    });
   };
 
   return {

@@ -13,9 +13,10 @@ export function createHistory(store: StoreApi<PageStore>, show: ShowDesign): Pic
   const turn = (build: Build, step: Step, said: 'said.undone' | 'said.redone', history: (now: Step) => History): void => {
     const { view } = store.getState();
     const stands = [...step.plan.loop, ...step.plan.side].some((stage) => stage.id === view.selected);
-    show({ ...build, plan: step.plan, history: history({ plan: build.plan, what: step.what }), drag: null }, {
-      view: { ...view, selected: stands ? view.selected : null }, announcement: say(said, { what: step.what }),
-    });
+    show(
+      { ...build, plan: step.plan, history: history({ plan: build.plan, what: step.what }), drag: null },
+      { view: { ...view, selected: stands ? view.selected : null }, announcement: say(said, { what: step.what }) },
+    );
   };
   return {
     undo() {

@@ -1,4 +1,5 @@
-// What a lesson's offer means for the page: whether parts may stay on the shelf, whether plants belong to it, and whether fish are still to come. Pure.
+// What a lesson's offer means for the page: whether parts may stay on the shelf, whether plants belong to it, and whether fish are still to
+// come. Pure.
 import type { Lesson } from '../../../lessons/lesson';
 import type { Plan } from '../../../season/plan';
 import type { DesignCheck } from '../../../worker/messages';

@@ -7,7 +7,12 @@ import { can, doses, takesSolids } from '../common/kinds';
 export function openingPlan(lesson: Lesson): Plan {
   const known = [...lesson.plan.loop, ...lesson.shelf];
   const given = (lesson.given ?? []).flatMap((id) => known.filter((stage) => stage.id === id));
-  return { ...lesson.plan, loop: lesson.given === undefined ? [...lesson.plan.loop] : given, side: [...lesson.plan.side], actions: [...lesson.plan.actions] };
+  return {
+    ...lesson.plan,
+    loop: lesson.given === undefined ? [...lesson.plan.loop] : given,
+    side: [...lesson.plan.side],
+    actions: [...lesson.plan.actions],
+  };
 }
 
 /** A stage the person may place, move and take out; the lesson's own stages stay where they are. */
@@ -71,7 +76,9 @@ export function withLamp(plan: Plan, stageId: string, lamp_W: number): Plan {
 
 /** Sets something that concerns the whole season from its first hour; what was set there before is replaced. */
 export function withSetting(plan: Plan, deed: Deed): Plan {
-  const rest = plan.actions.filter((action) => action.do !== deed.do || action.every_d !== undefined || (action.day ?? action.from ?? 0) > 0 || (action.hour ?? 0) > 0);
+  const rest = plan.actions.filter(
+    (action) => action.do !== deed.do || action.every_d !== undefined || (action.day ?? action.from ?? 0) > 0 || (action.hour ?? 0) > 0,
+  );
   return { ...plan, actions: [{ day: 0, hour: 0, ...deed }, ...rest] };
 }
 
@@ -82,7 +89,8 @@ export function fishTankOf(plan: Plan): string | null {
 
 /** Sets the feed given from the first day, g/d; the meal hours of the lesson stay. */
 export function withFirstFeed(plan: Plan, tank: string, g_d: number): Plan {
-  const isFirst = (action: Plan['actions'][number]): boolean => action.do === 'feed' && action.tank === tank && (action.day ?? action.from ?? 0) === 0;
+  const isFirst = (action: Plan['actions'][number]): boolean =>
+    action.do === 'feed' && action.tank === tank && (action.day ?? action.from ?? 0) === 0;
   const found = plan.actions.some(isFirst);
   if (!found) return { ...plan, actions: [{ day: 0, hour: 0, do: 'feed', tank, g_d }, ...plan.actions] };
   return { ...plan, actions: plan.actions.map((action) => (isFirst(action) && action.do === 'feed' ? { ...action, g_d } : action)) };

@@ -11,14 +11,23 @@ import { buildOf } from '../common/selectors';
 import type { EditDesign } from './designing';
 
 /** How a size is shown: the quantity its units go by, its measure in that, and the parts of one that plans keep (1000: thousandths). */
-export interface SizeFormat { variable: string; factor: number; perUnit: number }
+export interface SizeFormat {
+  variable: string;
+  factor: number;
+  perUnit: number;
+}
 
 const FORMATS: Readonly<Record<FreeSize, SizeFormat>> = {
-  volume_m3: { variable: 'water_L', factor: 1000, perUnit: 1000 }, media_m3: { variable: 'media_L', factor: 1000, perUnit: 1000 },
-  area_m2: { variable: 'area_m2', factor: 1, perUnit: 100 }, depth_m: { variable: 'height_cm', factor: 100, perUnit: 100 },
-  height_m: { variable: 'height_cm', factor: 100, perUnit: 100 }, stand_m: { variable: 'height_cm', factor: 100, perUnit: 100 },
-  air_L_min: { variable: 'air_L_min', factor: 1, perUnit: 10 }, flow_m3_h: { variable: 'flow_m3_h', factor: 1, perUnit: 100 },
-  lamp_W: { variable: 'power_W', factor: 1, perUnit: 1 }, count: { variable: 'number', factor: 1, perUnit: 1 },
+  volume_m3: { variable: 'water_L', factor: 1000, perUnit: 1000 },
+  media_m3: { variable: 'media_L', factor: 1000, perUnit: 1000 },
+  area_m2: { variable: 'area_m2', factor: 1, perUnit: 100 },
+  depth_m: { variable: 'height_cm', factor: 100, perUnit: 100 },
+  height_m: { variable: 'height_cm', factor: 100, perUnit: 100 },
+  stand_m: { variable: 'height_cm', factor: 100, perUnit: 100 },
+  air_L_min: { variable: 'air_L_min', factor: 1, perUnit: 10 },
+  flow_m3_h: { variable: 'flow_m3_h', factor: 1, perUnit: 100 },
+  lamp_W: { variable: 'power_W', factor: 1, perUnit: 1 },
+  count: { variable: 'number', factor: 1, perUnit: 1 },
 };
 /** Above this a vessel is told in cubic metres. */
 const LARGE_m3 = 3;
@@ -90,9 +99,15 @@ export function createSizing(store: StoreApi<PageStore>, edit: EditDesign): Pick
       if (!stages.some((stage) => stage.id === stageId) || wanted === sizeNow(plan, stageId, size)) return;
       const { variable, factor } = sizeFormat(offer);
       const key = `size.${size}`;
-      edit(build, withSize(plan, stageId, size, wanted), say('said.setAt', {
-        setting: isWord(key) ? say(key) : size, stage: stageName(stages, stageId), value: wanted === null ? say('size.follows') : withUnit(variable, factor * wanted),
-      }));
+      edit(
+        build,
+        withSize(plan, stageId, size, wanted),
+        say('said.setAt', {
+          setting: isWord(key) ? say(key) : size,
+          stage: stageName(stages, stageId),
+          value: wanted === null ? say('size.follows') : withUnit(variable, factor * wanted),
+        }),
+      );
     },
   };
 }

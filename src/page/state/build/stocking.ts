@@ -1,4 +1,5 @@
-// Fish that a lesson offers to put in: which are still to be had, from the start while building, or at the hour a person thinks the water is ready.
+// Fish that a lesson offers to put in: which are still to be had, from the start while building, or at the hour a person thinks the water
+// is ready.
 import type { StoreApi } from 'zustand/vanilla';
 import type { Lesson, StockOffer } from '../../../lessons/lesson';
 import type { Action, Deed, Plan } from '../../../season/plan';
@@ -10,7 +11,9 @@ import { openedOf } from '../common/selectors';
 import type { EditDesign } from './designing';
 
 function sameFish(action: Action, { tank, species, number, mass_g }: StockOffer): boolean {
-  return action.do === 'stock' && action.tank === tank && action.species === species && action.number === number && action.mass_g === mass_g;
+  return (
+    action.do === 'stock' && action.tank === tank && action.species === species && action.number === number && action.mass_g === mass_g
+  );
 }
 
 /** Offers put in by a plan's actions, each once, as indices into the lesson's offers with the place of their action. */
@@ -28,7 +31,11 @@ export function stocked(lesson: Pick<Lesson, 'stocks'>, plan: Pick<Plan, 'action
 
 /** "40 tilapia of 20 g". */
 export function fishWords({ species, number, mass_g }: StockOffer): string {
-  return say('stock.fish', { n: valueOf('number', number), species: sayOr(`stock.${species}`, 'stage.unknown.name'), mass: withUnit('mass_g', mass_g) });
+  return say('stock.fish', {
+    n: valueOf('number', number),
+    species: sayOr(`stock.${species}`, 'stage.unknown.name'),
+    mass: withUnit('mass_g', mass_g),
+  });
 }
 
 /** @param act does a deed at the next whole hour of the season */
@@ -45,7 +52,8 @@ export function createStocking(store: StoreApi<PageStore>, edit: EditDesign, act
         if (at === undefined) act(deed);
         return;
       }
-      const actions = at === undefined ? [{ day: 0, hour: 0, ...deed }, ...game.plan.actions] : game.plan.actions.filter((_, place) => place !== at);
+      const actions =
+        at === undefined ? [{ day: 0, hour: 0, ...deed }, ...game.plan.actions] : game.plan.actions.filter((_, place) => place !== at);
       edit(game, { ...game.plan, actions }, say(at === undefined ? 'said.stocked' : 'said.unstocked', { fish: fishWords(offer) }));
     },
   };

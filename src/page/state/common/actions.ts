@@ -37,7 +37,10 @@ export interface PageActions extends PathActions {
   setLight(mol_m2_d: number): void;
   /** Does a chore once, at the next whole hour. */
   doChore(stageId: string, chore: Chore): void;
-  /** Puts in fish that the lesson offers, by their place among its offers: from the start while building, else at the next whole hour. Once each. */
+  /**
+   * Puts in fish that the lesson offers, by their place among its offers: from the start while building, else at the next whole hour. Once
+   * each.
+   */
   stock(offer: number): void;
   /** Gives a stage a size that the lesson leaves free, while building; null lets a stand follow the falls again. */
   setSize(stageId: string, size: FreeSize, value: number | null): void;

@@ -35,5 +35,7 @@ export function askedBy(hash: string, page: string): Asked {
   if (/^\d{1,2}$/.test(what)) return { kind: 'number', number: what.padStart(2, '0') };
   if (what === '' || !URL.canParse(what, page)) return { kind: 'refused', what };
   const url = new URL(what, page);
-  return url.protocol === 'https:' || url.origin === new URL(page).origin && url.protocol === 'http:' ? { kind: 'web', url: url.href } : { kind: 'refused', what };
+  return url.protocol === 'https:' || (url.origin === new URL(page).origin && url.protocol === 'http:')
+    ? { kind: 'web', url: url.href }
+    : { kind: 'refused', what };
 }

@@ -25,7 +25,9 @@ function seenFrom<L extends Lived>(lived: L, now_h: number): L {
   return { ...lived, now_h, soFar: dayOf(now_h) === 0 ? null : lived.soFar };
 }
 
-/** The season at a later hour: the hours passed are lived, a question on the way stops it at its hour, and the last hour brings the result. */
+/**
+ * The season at a later hour: the hours passed are lived, a question on the way stops it at its hour, and the last hour brings the result.
+ */
 function movedTo(lived: Lived, view: PageState['view'], hour: number): Change {
   const end = lastHour(lived.plan);
   const wanted = Math.min(end, Math.max(0, hour));
@@ -36,7 +38,11 @@ function movedTo(lived: Lived, view: PageState['view'], hour: number): Change {
   const seen = put === null ? view : lookFor(put.question, lived, view);
   if (now_h < end || lived.busy) return { game: asked, view: seen };
   const scores = scoresAt(lived.season, end);
-  return { game: atResult(asked), view: seen, announcement: say('said.over', { fish: whole(scores?.fishHealth ?? NaN), harvest: whole(scores?.harvest ?? NaN) }) };
+  return {
+    game: atResult(asked),
+    view: seen,
+    announcement: say('said.over', { fish: whole(scores?.fishHealth ?? NaN), harvest: whole(scores?.harvest ?? NaN) }),
+  };
 }
 
 /** What changes when so many real seconds pass. */

@@ -3,7 +3,18 @@ export type { Capabilities } from '../../../model/stages/stageKind';
 export type { Action, BaseKind, Deed, Plan, StageKind, StageSpec } from '../../../season/plan';
 export type { EventKind, Scores, SeasonEvent } from '../../../season/trajectory';
 export type { CatalogueEntry, ComfortBand, DesignCheck, DesignStage, ProcessFacts } from '../../../worker/messages';
-export type { Choice, Explanation, Goal, Hint as Ladder, Lesson, Measure, Prediction, SizeOffer, Statement, StockOffer } from '../../../lessons/lesson';
+export type {
+  Choice,
+  Explanation,
+  Goal,
+  Hint as Ladder,
+  Lesson,
+  Measure,
+  Prediction,
+  SizeOffer,
+  Statement,
+  StockOffer,
+} from '../../../lessons/lesson';
 export type { GoalMet, MarkMet } from '../../../lessons/marks';
 export type { Settled } from '../../../lessons/predictions';
 export type { Asked, Played } from '../../../lessons/playLesson';

@@ -35,7 +35,8 @@ export function keptIn(storage: () => Pick<Storage, 'getItem' | 'setItem'>): Dev
 /** More than any path of lessons; a longer list was not written by this page. */
 const LESSONS_MAX = 500;
 
-export const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+export const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** What a text kept by lesson id holds, unread; nothing where it is of another format or makes no sense. */
 export function keptByLesson(text: string | null, format: string): [lesson: string, value: unknown][] {

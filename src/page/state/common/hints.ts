@@ -13,7 +13,13 @@ export type Hint = 'place' | 'reorder' | 'mend' | 'placeMore' | 'placeSome' | 's
 const FIRST_LOOK_H = 96;
 
 /** Problems of a design with which no water comes round, or it ends on the floor. */
-export const PREVENTS_FLOW: ReadonlySet<string> = new Set(['design.noPump', 'design.pumpSmall', 'design.uphill', 'design.overflow', 'design.inGround']);
+export const PREVENTS_FLOW: ReadonlySet<string> = new Set([
+  'design.noPump',
+  'design.pumpSmall',
+  'design.uphill',
+  'design.overflow',
+  'design.inGround',
+]);
 
 /** Problems of a design that a part from the shelf would mend. */
 const LACKS_A_PART: ReadonlySet<string> = new Set(['design.noPlants', 'design.noSolids']);

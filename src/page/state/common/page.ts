@@ -36,7 +36,10 @@ export interface Preferences {
 }
 
 /** What the worker tells once: the kinds of stage, what processes do and what slows them. */
-export interface Known { catalogue: CatalogueEntry[]; facts: ProcessFacts }
+export interface Known {
+  catalogue: CatalogueEntry[];
+  facts: ProcessFacts;
+}
 
 export interface PageState {
   game: Game;

@@ -66,7 +66,10 @@ export function harvestShares(scores: Scores): { plants: number; gain: number } 
 }
 
 /** Fish alive in the first fish tank and their mean mass: from the season at a moment; without one, from the stocking of the plan. */
-export function fishNow({ plan, season, now_h }: { plan: Plan; season: SeasonView | null; now_h: number }): { number: number; mass_g: number } {
+export function fishNow({ plan, season, now_h }: { plan: Plan; season: SeasonView | null; now_h: number }): {
+  number: number;
+  mass_g: number;
+} {
   const tank = fishTankOf(plan);
   if (tank === null) return { number: 0, mass_g: 0 };
   if (season !== null) {
@@ -79,7 +82,11 @@ export function fishNow({ plan, season, now_h }: { plan: Plan; season: SeasonVie
   return { number, mass_g: number > 0 ? stocked.reduce((sum, cohort) => sum + cohort.number * cohort.mass_g, 0) / number : 0 };
 }
 
-export interface WaterAt { in: number; inside: number; out: number }
+export interface WaterAt {
+  in: number;
+  inside: number;
+  out: number;
+}
 
 /** A feed as a share of the mass of the fish, % per day; 0 when there are no fish. */
 export function percentOfMass(feed_g_d: number, fish: { number: number; mass_g: number }): number {
@@ -94,7 +101,11 @@ export function feedNow(plan: Plan, hour: number): number {
 }
 
 /** Water of one stage at a moment: what comes in (the outflow of the stage upstream), inside, going out. */
-export function waterOf({ plan, season, now_h }: { plan: Plan; season: SeasonView; now_h: number }, stageId: string, variable: string): WaterAt {
+export function waterOf(
+  { plan, season, now_h }: { plan: Plan; season: SeasonView; now_h: number },
+  stageId: string,
+  variable: string,
+): WaterAt {
   const from = inletOf(plan, stageId);
   return {
     in: from === null ? NaN : readingAt(season, from, variable, now_h, 'out'),

@@ -1,4 +1,5 @@
-// The terms of the page's state that every part of it shares: seasons as the page holds them, acts, branches, answers and questions. Types only.
+// The terms of the page's state that every part of it shares: seasons as the page holds them, acts, branches, answers and questions. Types
+// only.
 import type { Answers, Request } from '../../../worker/messages';
 import type { TintName } from '../../../lessons/lesson';
 import type { MarkMet } from '../../../lessons/marks';
@@ -8,7 +9,10 @@ import type { DayChunk, Scores, SeasonSummary, StageCells } from '../../../seaso
 
 export type TintId = TintName;
 export type Speed = 'paused' | 'hours6' | 'day1' | 'days5';
-/** What fills the page: the loop with its panels, or something opened over it. What was chosen in each outlives it, so it stands in slices of its own. */
+/**
+ * What fills the page: the loop with its panels, or something opened over it. What was chosen in each outlives it, so it stands in slices
+ * of its own.
+ */
 export type Screen = 'loop' | 'lessons' | 'presenter' | 'paper';
 export type Mark = 'fine' | 'watch' | 'act';
 
@@ -28,16 +32,29 @@ export interface SeasonView {
 }
 
 /** A part in the hand: from the shelf, or lifted out of the loop. Screen coordinates, CSS pixels. */
-export interface Drag { stage: StageSpec; from: 'shelf' | 'loop'; x: number; y: number; overGap: number | null }
+export interface Drag {
+  stage: StageSpec;
+  from: 'shelf' | 'loop';
+  x: number;
+  y: number;
+  overGap: number | null;
+}
 
 /** What the person did while the season ran. every_d null: once; n > 0: a chore from then on, every n days; 0: that chore ends. */
-export interface Act { hour: number; deed: Deed; every_d: number | null }
+export interface Act {
+  hour: number;
+  deed: Deed;
+  every_d: number | null;
+}
 
 /** Chores a person may set to be done every so many days. */
 export type Chore = 'drain' | 'rinse' | 'backwash';
 
 /** One step of building: the design before it (or after it, once taken back), and in words what was done. */
-export interface Step { plan: Plan; what: string }
+export interface Step {
+  plan: Plan;
+  what: string;
+}
 
 /** One course of a season: what was done in it and how far it was lived. Those of one season share their past up to where they split. */
 export interface Branch {
@@ -68,13 +85,21 @@ export interface Answer {
 }
 
 /** A prediction to make before the season begins; it begins once that is made or left. */
-export interface QuestionBefore { part: 'ask'; key: string }
+export interface QuestionBefore {
+  part: 'ask';
+  key: string;
+}
 
 /** A question that stops the season's clock: a prediction to make, or one come due to explain. resume: the speed to go on at. */
 export type Question = { part: 'ask'; key: string; resume: Speed } | { part: 'explain'; key: string; resume: Speed };
 
 /** What the lesson asks, answered by the whole season of the plan in hand; never shown before it is lived. */
-export interface Judged { marks: MarkMet[]; predictions: Settled[] }
+export interface Judged {
+  marks: MarkMet[];
+  predictions: Settled[];
+}
 
 /** Whoever answers the store's questions: the worker's client, or a stand-in in tests. */
-export interface Client { ask<R extends Request>(request: R): Promise<Answers[R['ask']]> }
+export interface Client {
+  ask<R extends Request>(request: R): Promise<Answers[R['ask']]>;
+}

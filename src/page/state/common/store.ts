@@ -29,8 +29,17 @@ import type { Client } from './state';
 import { learnKinds } from './kinds';
 
 const FIRST: PageState = {
-  game: { mode: 'none' }, view: { tint: 'ammonia', selected: null, closer: false }, preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
-  screen: 'loop', path: NO_PATH, paper: FIRST_PAPER, earlier: {}, known: null, problems: [], failure: null, announcement: '',
+  game: { mode: 'none' },
+  view: { tint: 'ammonia', selected: null, closer: false },
+  preferences: { units: 'metric', hints: true, predicting: true, reducedMotion: false },
+  screen: 'loop',
+  path: NO_PATH,
+  paper: FIRST_PAPER,
+  earlier: {},
+  known: null,
+  problems: [],
+  failure: null,
+  announcement: '',
 };
 
 /**
@@ -39,7 +48,11 @@ const FIRST: PageState = {
  * @param surroundings where lessons come from and results are kept
  */
 export function createPageStore(client: Client, surroundings: Surroundings = NOWHERE): StoreApi<PageStore> {
-  const page = createStore<PageStore>()((_set, _get, store) => ({ ...FIRST, path: openingState(surroundings), ...createActions(client, store, surroundings) }));
+  const page = createStore<PageStore>()((_set, _get, store) => ({
+    ...FIRST,
+    path: openingState(surroundings),
+    ...createActions(client, store, surroundings),
+  }));
   watchAnswers(page, surroundings.device);
   return page;
 }
@@ -68,7 +81,13 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
     runs.forget();
     const { preferences, view } = store.getState();
     const game = openedLesson(lesson, preferences.predicting);
-    store.setState({ problems: [], ...beside, game, view: { ...view, selected: fishTankOf(game.plan), closer: false }, announcement: say('said.opened', { title: lesson.title }) });
+    store.setState({
+      problems: [],
+      ...beside,
+      game,
+      view: { ...view, selected: fishTankOf(game.plan), closer: false },
+      announcement: say('said.opened', { title: lesson.title }),
+    });
     await check(game.plan);
   };
 
@@ -111,7 +130,8 @@ function createActions(client: Client, store: StoreApi<PageStore>, surroundings:
       runs.forget();
       show(builtAgain(lived, preferences.predicting), { announcement: say('said.built') });
     },
-    showResult: (shown) => store.setState(({ game }) => ({ game: game.mode === 'result' ? { ...game, card: shown ? 'shown' : 'away' } : game })),
+    showResult: (shown) =>
+      store.setState(({ game }) => ({ game: game.mode === 'result' ? { ...game, card: shown ? 'shown' : 'away' } : game })),
     tick: (seconds) => setIf(ticked(store.getState(), seconds)),
     dismissFailure: () => store.setState({ failure: null, problems: [] }),
     reportFailure: (failure) => store.setState({ failure }),

@@ -21,8 +21,24 @@ export const TINTS: Readonly<Record<TintId, Tint>> = {
   oxygen: { variables: ['O2_mg_L'], judged: ['O2_mg_L'], low: 0, high: 9, unitKey: 'O2_mg_L', decimals: 1 },
   carbonDioxide: { variables: ['CO2_mg_L'], judged: ['CO2_mg_L'], low: 0, high: 40, unitKey: 'CO2_mg_L', decimals: 0 },
   hydrogenSulfide: { variables: ['H2S_ug_L'], judged: ['H2S_ug_L'], low: 0, high: 20, unitKey: 'H2S_ug_L', decimals: 1 },
-  solids: { variables: ['solidsCoarse_mg_L', 'solidsFine_mg_L'], judged: ['solids'], low: 0, high: 40, unitKey: 'solids_mg_L', decimals: 0 },
+  solids: {
+    variables: ['solidsCoarse_mg_L', 'solidsFine_mg_L'],
+    judged: ['solids'],
+    low: 0,
+    high: 40,
+    unitKey: 'solids_mg_L',
+    decimals: 0,
+  },
   pH: { variables: ['pH'], judged: ['pH'], low: 5.5, high: 8.5, unitKey: 'pH', decimals: 1 },
 };
 
-export const TINT_ORDER: readonly TintId[] = ['ammonia', 'nitrite', 'nitrate', 'oxygen', 'carbonDioxide', 'hydrogenSulfide', 'solids', 'pH'];
+export const TINT_ORDER: readonly TintId[] = [
+  'ammonia',
+  'nitrite',
+  'nitrate',
+  'oxygen',
+  'carbonDioxide',
+  'hydrogenSulfide',
+  'solids',
+  'pH',
+];

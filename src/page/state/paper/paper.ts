@@ -24,7 +24,10 @@ export function createPaper(client: Client, store: StoreApi<PageStore>): Pick<Pa
       keyUnderWay = lesson;
       set({ key: null });
       try {
-        const [played, plan] = await Promise.all([client.ask({ ask: 'play', lesson }), client.ask({ ask: 'build', lesson, build: 'reference' })]);
+        const [played, plan] = await Promise.all([
+          client.ask({ ask: 'play', lesson }),
+          client.ask({ ask: 'build', lesson, build: 'reference' }),
+        ]);
         const season = mergeSeason(null, await client.ask({ ask: 'run', plan, keepDays: 0, plantsWeight: lesson.scoring.plantsWeight }));
         if (lessonOf(store.getState()) === lesson) set({ key: { lesson, plan, season, played } });
       } catch (error) {

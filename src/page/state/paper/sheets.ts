@@ -11,11 +11,22 @@ export const PAPER_SIZES: readonly PaperSize[] = ['A4', 'Letter'];
 export const VERSIONS = 4;
 
 /** A lesson as the model answers it: its builds as played, and the whole season of the reference. */
-export interface LessonKey { lesson: Lesson; plan: Plan; season: SeasonView; played: Played[] }
+export interface LessonKey {
+  lesson: Lesson;
+  plan: Plan;
+  season: SeasonView;
+  played: Played[];
+}
 
-export interface PaperChoice { sheet: SheetKind; size: PaperSize; version: number }
+export interface PaperChoice {
+  sheet: SheetKind;
+  size: PaperSize;
+  version: number;
+}
 
 /** Outlives the screen of sheets: what was chosen stays chosen, and a key that was worked out is kept. */
-export interface PaperState extends PaperChoice { key: LessonKey | null }
+export interface PaperState extends PaperChoice {
+  key: LessonKey | null;
+}
 
 export const FIRST_PAPER: PaperState = { sheet: 'learner', size: 'A4', version: 0, key: null };

@@ -2,7 +2,11 @@
 import { isObject, keptByLesson } from '../common/device';
 import type { Answer } from '../common/state';
 
-export interface KeptAnswer { choice: string; outcome: string | null; explained: string | null }
+export interface KeptAnswer {
+  choice: string;
+  outcome: string | null;
+  explained: string | null;
+}
 /** By lesson id, then by the prediction's key. */
 export type KeptAnswers = Readonly<Record<string, Readonly<Record<string, KeptAnswer>>>>;
 
@@ -19,12 +23,17 @@ function answerOf(value: unknown): KeptAnswer | null {
 
 /** What a kept text says; whatever in it makes no sense is passed over. */
 export function answersIn(text: string | null): KeptAnswers {
-  return Object.fromEntries(keptByLesson(text, FORMAT).map(([lesson, answers]) => [lesson, Object.fromEntries(
-    Object.entries(isObject(answers) ? answers : {}).flatMap(([key, value]) => {
-      const answer = answerOf(value);
-      return answer === null ? [] : [[key, answer]];
-    }),
-  )]));
+  return Object.fromEntries(
+    keptByLesson(text, FORMAT).map(([lesson, answers]) => [
+      lesson,
+      Object.fromEntries(
+        Object.entries(isObject(answers) ? answers : {}).flatMap(([key, value]) => {
+          const answer = answerOf(value);
+          return answer === null ? [] : [[key, answer]];
+        }),
+      ),
+    ]),
+  );
 }
 
 export function earlierOf(kept: KeptAnswers, lesson: string, key: string): KeptAnswer | null {
@@ -33,8 +42,10 @@ export function earlierOf(kept: KeptAnswers, lesson: string, key: string): KeptA
 
 /** The kept answers with those of a season that were settled. */
 export function withAnswers(kept: KeptAnswers, lesson: string, answers: readonly Answer[]): KeptAnswers {
-  const settled = answers.flatMap(({ key, choice, settled: found, explained }): [string, KeptAnswer][] => (
-    choice === null || found === null ? [] : [[key, { choice, outcome: found.outcome, explained: explained ?? null }]]
-  ));
-  return settled.length === 0 ? kept : { ...kept, [lesson]: { ...(Object.hasOwn(kept, lesson) ? kept[lesson] : {}), ...Object.fromEntries(settled) } };
+  const settled = answers.flatMap(({ key, choice, settled: found, explained }): [string, KeptAnswer][] =>
+    choice === null || found === null ? [] : [[key, { choice, outcome: found.outcome, explained: explained ?? null }]],
+  );
+  return settled.length === 0
+    ? kept
+    : { ...kept, [lesson]: { ...(Object.hasOwn(kept, lesson) ? kept[lesson] : {}), ...Object.fromEntries(settled) } };
 }

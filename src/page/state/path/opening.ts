@@ -22,18 +22,24 @@ export interface Entrance {
 const UNPLAYED = { played: null, playing: false, failed: null } as const;
 
 /** A failure in words that a person may read as they are. */
-class Told extends Error {}
+class OpeningFailure extends Error {}
 
 export const openingState = (surroundings: Surroundings): PathState => firstPath(surroundings.cards, readProgress(surroundings.device));
 
-export function createOpening(client: Client, store: StoreApi<PageStore>, surroundings: Surroundings, { read, enter }: Entrance): PathActions {
+export function createOpening(
+  client: Client,
+  store: StoreApi<PageStore>,
+  surroundings: Surroundings,
+  { read, enter }: Entrance,
+): PathActions {
   /** texts of files opened by hand, for as long as the page lives */
   const files = new Map<string, string>();
   let openings = 0;
   let plays = 0;
   let side: Client | null = null;
 
-  const setFile = (file: FileCheck, beside: Partial<PageState> = {}): void => store.setState(({ path }) => ({ ...beside, path: { ...path, file } }));
+  const setFile = (file: FileCheck, beside: Partial<PageState> = {}): void =>
+    store.setState(({ path }) => ({ ...beside, path: { ...path, file } }));
   const changeFile = (part: Partial<FileCheck>, beside?: Partial<PageState>): void => {
     const { file } = store.getState().path;
     if (file !== null) setFile({ ...file, ...part }, beside);
@@ -47,27 +53,43 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       case 'start':
       case 'number': {
         const card = asked.kind === 'start' ? cards[0] : cards.find((one) => one.number === asked.number);
-        if (card === undefined) throw new Told(asked.kind === 'start' ? say('failure.noPath') : say('failure.noNumber', { number: asked.number, first: cards[0]?.number ?? '', last: cards.at(-1)?.number ?? '' }));
-        return { opened: { from: 'path', name: card.file, address: asked.kind === 'start' ? '' : addressOfNumber(card.number) }, text: await surroundings.readCard(card.file) };
+        if (card === undefined)
+          throw new OpeningFailure(
+            asked.kind === 'start'
+              ? say('failure.noPath')
+              : say('failure.noNumber', { number: asked.number, first: cards[0]?.number ?? '', last: cards.at(-1)?.number ?? '' }),
+          );
+        return {
+          opened: { from: 'path', name: card.file, address: asked.kind === 'start' ? '' : addressOfNumber(card.number) },
+          text: await surroundings.readCard(card.file),
+        };
       }
       case 'web':
         try {
-          return { opened: { from: 'web', name: asked.url, address: `#lesson=${asked.url}` }, text: await surroundings.fetchText(asked.url) };
+          return {
+            opened: { from: 'web', name: asked.url, address: `#lesson=${asked.url}` },
+            text: await surroundings.fetchText(asked.url),
+          };
         } catch (error) {
-          throw new Told(say('failure.fetch', { url: asked.url, message: messageOf(error) }));
+          throw new OpeningFailure(say('failure.fetch', { url: asked.url, message: messageOf(error) }));
         }
       case 'file': {
         const text = files.get(asked.name);
-        if (text === undefined) throw new Told(say('failure.fileGone', { name: asked.name }));
+        if (text === undefined) throw new OpeningFailure(say('failure.fileGone', { name: asked.name }));
         return { opened: { from: 'file', name: asked.name, address: addressOfFile(asked.name) }, text };
       }
       case 'refused':
-        throw new Told(say('failure.address', { what: asked.what }));
+        throw new OpeningFailure(say('failure.address', { what: asked.what }));
     }
   };
 
   /** Enters what was read, unless something else was opened meanwhile. */
-  const take = async (mine: number, { lesson, old }: { lesson: Lesson; old?: OldFile }, opened: Opened, file: FileCheck | null): Promise<void> => {
+  const take = async (
+    mine: number,
+    { lesson, old }: { lesson: Lesson; old?: OldFile },
+    opened: Opened,
+    file: FileCheck | null,
+  ): Promise<void> => {
     if (mine !== openings) return;
     await enter(lesson, { failure: null, screen: 'loop', path: { ...store.getState().path, opened, file, old: old ?? null } });
   };
@@ -84,10 +106,15 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
         return false;
       }
       plays += 1;
-      await take(mine, answer, opened, opened.from === 'file' ? { ...UNPLAYED, name: opened.name, shown: false, problems: [], lesson: answer.lesson } : null);
+      await take(
+        mine,
+        answer,
+        opened,
+        opened.from === 'file' ? { ...UNPLAYED, name: opened.name, shown: false, problems: [], lesson: answer.lesson } : null,
+      );
       return true;
     } catch (error) {
-      if (mine === openings) fail(error instanceof Told ? error.message : say('failure.read', { message: messageOf(error) }));
+      if (mine === openings) fail(error instanceof OpeningFailure ? error.message : say('failure.read', { message: messageOf(error) }));
       return mine !== openings;
     }
   };
@@ -100,7 +127,9 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       const card = asked.kind === 'start' ? cards[0] : cards.find((one) => one.number === asked.number);
       return opened.from === 'path' && opened.name === card?.file;
     }
-    return asked.kind === 'web' ? opened.from === 'web' && opened.name === asked.url : asked.kind === 'file' && opened.from === 'file' && opened.name === asked.name;
+    return asked.kind === 'web'
+      ? opened.from === 'web' && opened.name === asked.url
+      : asked.kind === 'file' && opened.from === 'file' && opened.name === asked.name;
   };
 
   watchResults(store, surroundings);
@@ -133,12 +162,20 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
       const { file } = store.getState().path;
       const again = file !== null && file.name === name ? file : null;
       if ('problems' in answer) {
-        setFile({ ...UNPLAYED, name, shown: true, problems: answer.problems, lesson: null }, { announcement: say('said.fileBad', { name, n: answer.problems.length }) });
+        setFile(
+          { ...UNPLAYED, name, shown: true, problems: answer.problems, lesson: null },
+          { announcement: say('said.fileBad', { name, n: answer.problems.length }) },
+        );
         return;
       }
       files.set(name, text);
       surroundings.setAddress(addressOfFile(name), 'new');
-      await take(mine, answer, { from: 'file', name, address: addressOfFile(name) }, { ...UNPLAYED, name, shown: again?.shown ?? false, problems: [], lesson: answer.lesson });
+      await take(
+        mine,
+        answer,
+        { from: 'file', name, address: addressOfFile(name) },
+        { ...UNPLAYED, name, shown: again?.shown ?? false, problems: [], lesson: answer.lesson },
+      );
       // whoever played it before wants to see the same of the mended file
       if (again !== null && (again.played !== null || again.playing)) await store.getState().playFile();
     },
@@ -152,7 +189,10 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
         side ??= surroundings.side === null ? client : surroundings.side();
         const played = await side.ask({ ask: 'play', lesson: file.lesson });
         if (mine !== plays) return;
-        changeFile({ playing: false, played }, { announcement: say(played.every((one) => one.passes) ? 'said.filePasses' : 'said.fileFails') });
+        changeFile(
+          { playing: false, played },
+          { announcement: say(played.every((one) => one.passes) ? 'said.filePasses' : 'said.fileFails') },
+        );
       } catch (error) {
         if (mine === plays) changeFile({ playing: false, failed: say('failure.worker', { message: messageOf(error) }) });
       }
@@ -163,7 +203,8 @@ export function createOpening(client: Client, store: StoreApi<PageStore>, surrou
 }
 
 /** The season at its judged result, or null. */
-const judgedResult = ({ game }: PageState): (Result & { judged: Judged }) | null => (game.mode === 'result' && game.judged !== null ? { ...game, judged: game.judged } : null);
+const judgedResult = ({ game }: PageState): (Result & { judged: Judged }) | null =>
+  game.mode === 'result' && game.judged !== null ? { ...game, judged: game.judged } : null;
 
 /** Books each season that comes to its result. A file of a teacher's own does not count for a lesson of the path whose id it kept. */
 function watchResults(store: StoreApi<PageStore>, { device, today }: Surroundings): void {

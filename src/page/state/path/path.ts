@@ -1,4 +1,5 @@
-// The path of lessons as the page knows it: its cards, which lesson is open and from where, how far the learner came. Types and pure derivations.
+// The path of lessons as the page knows it: its cards, which lesson is open and from where, how far the learner came. Types and pure
+// derivations.
 import type { LessonCard } from '../../../lessons/card';
 import type { Lesson } from '../../../lessons/lesson';
 import type { Problem } from '../../../lessons/problem';
@@ -10,7 +11,11 @@ import { forgetful, type Device } from '../common/device';
 import { NO_PROGRESS, type Progress } from './progress';
 
 /** Where the open lesson came from, and the address that stands for it. */
-export interface Opened { from: 'path' | 'web' | 'file'; name: string; address: string }
+export interface Opened {
+  from: 'path' | 'web' | 'file';
+  name: string;
+  address: string;
+}
 
 /** A file that an author opened by hand: what is wrong with it, and how it played. */
 export interface FileCheck {
@@ -67,11 +72,23 @@ export interface Surroundings {
 
 /** A page without a path of its own, as tests have it. */
 export const NOWHERE: Surroundings = {
-  cards: [], readCard: () => Promise.reject(new Error('no path')), fetchText: () => Promise.reject(new Error('no web')), page: 'http://localhost/', setAddress: () => undefined,
-  device: forgetful(), today: () => '2026-01-01', side: null,
+  cards: [],
+  readCard: () => Promise.reject(new Error('no path')),
+  fetchText: () => Promise.reject(new Error('no web')),
+  page: 'http://localhost/',
+  setAddress: () => undefined,
+  device: forgetful(),
+  today: () => '2026-01-01',
+  side: null,
 };
 
-export const firstPath = (cards: readonly LessonCard[], progress: Progress): PathState => ({ cards, opened: null, progress, file: null, old: null });
+export const firstPath = (cards: readonly LessonCard[], progress: Progress): PathState => ({
+  cards,
+  opened: null,
+  progress,
+  file: null,
+  old: null,
+});
 export const NO_PATH: PathState = firstPath([], NO_PROGRESS);
 
 /** Lessons with something to reach, and the benches to build at, which end the path. */
@@ -94,7 +111,12 @@ export function farOnPath({ cards, progress }: PathState): { done: number; of: n
 /** The lesson to go on with: the first without a mark; after the last, the first short of full marks; then the bench. */
 export function nextOnPath({ cards, progress }: PathState, full: number): LessonCard | null {
   const { lessons, benches } = pathParts(cards);
-  return lessons.find((card) => marksOf(progress, card.id) === 0) ?? lessons.find((card) => marksOf(progress, card.id) < full) ?? benches[0] ?? null;
+  return (
+    lessons.find((card) => marksOf(progress, card.id) === 0)
+    ?? lessons.find((card) => marksOf(progress, card.id) < full)
+    ?? benches[0]
+    ?? null
+  );
 }
 
 export const addressOf = (card: LessonCard): string => addressOfNumber(card.number);

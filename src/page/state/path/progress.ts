@@ -15,7 +15,8 @@ const KEPT_AS = 'loopwright.progress';
 const FORMAT = 'loopwright.progress/1';
 const MARKS_MAX = 3;
 
-const isCount = (value: unknown, most: number): value is number => typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= most;
+const isCount = (value: unknown, most: number): value is number =>
+  typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= most;
 
 function lessonOf(value: unknown): LessonProgress | null {
   if (!isObject(value)) return null;
@@ -25,10 +26,12 @@ function lessonOf(value: unknown): LessonProgress | null {
 
 /** What a kept text says; whatever in it makes no sense is passed over. */
 export function progressIn(text: string | null): Progress {
-  return Object.fromEntries(keptByLesson(text, FORMAT).flatMap(([id, value]) => {
-    const lesson = lessonOf(value);
-    return lesson === null ? [] : [[id, lesson]];
-  }));
+  return Object.fromEntries(
+    keptByLesson(text, FORMAT).flatMap(([id, value]) => {
+      const lesson = lessonOf(value);
+      return lesson === null ? [] : [[id, lesson]];
+    }),
+  );
 }
 
 /** The progress after one more season: the best marks stay. */

@@ -5,7 +5,10 @@ import type { PageStore } from '../common/page';
 import { openedOf } from '../common/selectors';
 import { answersIn, FORMAT, KEPT_AS, withAnswers } from './keptAnswers';
 
-/** Takes up what this device has kept, and keeps what is settled from now on. What the page shows as earlier changes when the next season begins. */
+/**
+ * Takes up what this device has kept, and keeps what is settled from now on. What the page shows as earlier changes when the next season
+ * begins.
+ */
 export function watchAnswers(store: StoreApi<PageStore>, device: Device): void {
   store.setState({ earlier: answersIn(device.read(KEPT_AS)) });
   store.subscribe((page, pageBefore) => {

@@ -9,7 +9,8 @@ import { scoresAt } from '../common/selectors';
 import type { TintId, SeasonView } from '../common/state';
 
 /** A number of a season at any moment: variables of a stage (summed), or a score as it accrues. */
-export type Figure = { kind: 'reading'; name: string; variables: readonly string[]; stage: string } | { kind: 'score'; score: keyof Scores };
+export type Figure =
+  { kind: 'reading'; name: string; variables: readonly string[]; stage: string } | { kind: 'score'; score: keyof Scores };
 
 /** The number at a moment; NaN where there is none yet. */
 export function figureAt(figure: Figure, view: SeasonView, now_h: number): number {
@@ -27,18 +28,34 @@ function apart(figure: Figure, seasons: readonly [SeasonView, SeasonView]): numb
 /** Fish alive, the health of the fish and the harvest: one of them shows what a difference meant to the living. */
 function lives(plan: Plan, seasons: readonly [SeasonView, SeasonView]): Figure {
   const tank = fishTankOf(plan);
-  const fish: Figure[] = tank === null || plan.fish.length === 0 ? [] : [{ kind: 'reading', name: 'number', variables: ['number'], stage: tank }, { kind: 'score', score: 'fishHealth' }];
+  const fish: Figure[] =
+    tank === null || plan.fish.length === 0
+      ? []
+      : [
+          { kind: 'reading', name: 'number', variables: ['number'], stage: tank },
+          { kind: 'score', score: 'fishHealth' },
+        ];
   const all: Figure[] = [...fish, { kind: 'score', score: 'plants_kg' }];
   return all.reduce((best, one) => (Number.isNaN(apart(one, seasons)) || apart(one, seasons) <= apart(best, seasons) ? best : one));
 }
 
 /** @param look the stage that the eyes are led to */
-export function figuresOf(shown: { measure: Measure; tint: TintId; look: string; plan: Plan; seasons: readonly [SeasonView, SeasonView] }): [Figure, Figure] {
+export function figuresOf(shown: {
+  measure: Measure;
+  tint: TintId;
+  look: string;
+  plan: Plan;
+  seasons: readonly [SeasonView, SeasonView];
+}): [Figure, Figure] {
   const { measure, look, plan, seasons } = shown;
   const tint = TINTS[shown.tint];
   const coloured: Figure = { kind: 'reading', name: tint.judged[0], variables: tint.variables, stage: look };
-  const asked: Figure = measure.score !== undefined ? { kind: 'score', score: measure.score }
-    : measure.variable !== undefined ? { kind: 'reading', name: measure.variable, variables: [measure.variable], stage: measure.stage ?? look } : coloured;
+  const asked: Figure =
+    measure.score !== undefined
+      ? { kind: 'score', score: measure.score }
+      : measure.variable !== undefined
+        ? { kind: 'reading', name: measure.variable, variables: [measure.variable], stage: measure.stage ?? look }
+        : coloured;
   const same = asked.kind === 'reading' && asked.stage === look && tint.variables.includes(asked.variables[0]);
   return [asked, same ? lives(plan, seasons) : coloured];
 }

@@ -26,10 +26,14 @@ function told(shown: Shown, index: number): string {
   const step = shown.steps[index];
   const { question, turningPoints } = shown.demonstration;
   switch (step.kind) {
-    case 'question': return question;
-    case 'votes': return say('presenter.votes');
-    case 'moment': return say('presenter.momentSaid', { day: turningPoints[step.index].day, words: turningPoints[step.index].say });
-    case 'reveal': return say('presenter.reveal');
+    case 'question':
+      return question;
+    case 'votes':
+      return say('presenter.votes');
+    case 'moment':
+      return say('presenter.momentSaid', { day: turningPoints[step.index].day, words: turningPoints[step.index].say });
+    case 'reveal':
+      return say('presenter.reveal');
   }
 }
 
@@ -46,7 +50,8 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
       const { reducedMotion } = page.getState().preferences;
       for (const side of sides) {
         side.setState(({ game, preferences }) => ({
-          game: game.mode === 'class' ? { ...game, now_h, lived_h: Math.max(game.lived_h, now_h), speed } : game, preferences: { ...preferences, reducedMotion },
+          game: game.mode === 'class' ? { ...game, now_h, lived_h: Math.max(game.lived_h, now_h), speed } : game,
+          preferences: { ...preferences, reducedMotion },
         }));
       }
     };
@@ -66,7 +71,16 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const shown = await stagePair(client, sides, pair);
         if (mine !== wanted) return;
         const now_h = hourAt(shown.steps[0], shown.demonstration, shown.days);
-        set({ shown, busy: false, step: 0, votes: shown.demonstration.choices.map(() => 0), now_h, toward: null, playing: false, announcement: told(shown, 0) });
+        set({
+          shown,
+          busy: false,
+          step: 0,
+          votes: shown.demonstration.choices.map(() => 0),
+          now_h,
+          toward: null,
+          playing: false,
+          announcement: told(shown, 0),
+        });
         clock(now_h, 'paused');
         const { measure, choices } = shown.demonstration;
         const outcome = await client.ask({ ask: 'compare', plans: [...shown.plans], measure, choices, plantsWeight: shown.plantsWeight });
@@ -82,12 +96,29 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
       if (shown === null) return;
       const hour = hourAt(shown.steps[step], shown.demonstration, shown.days);
       const ahead = hour > now_h && !page.getState().preferences.reducedMotion;
-      set({ step, playing: false, announcement: told(shown, step), toward: ahead ? { hour, perSecond: Math.max(LEAST_HURRY, (hour - now_h) / JOURNEY_S) } : null, ...(ahead ? {} : { now_h: hour }) });
+      set({
+        step,
+        playing: false,
+        announcement: told(shown, step),
+        toward: ahead ? { hour, perSecond: Math.max(LEAST_HURRY, (hour - now_h) / JOURNEY_S) } : null,
+        ...(ahead ? {} : { now_h: hour }),
+      });
       clock(get().now_h, ahead ? 'days5' : 'paused');
     };
 
     return {
-      lessons: null, reading: false, busy: false, failure: null, shown: null, step: 0, votes: [], outcome: null, now_h: 0, toward: null, playing: false, announcement: '',
+      lessons: null,
+      reading: false,
+      busy: false,
+      failure: null,
+      shown: null,
+      step: 0,
+      votes: [],
+      outcome: null,
+      now_h: 0,
+      toward: null,
+      playing: false,
+      announcement: '',
 
       async readAll() {
         if (get().lessons !== null || get().reading) return;
@@ -118,7 +149,10 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
           return;
         }
         const all = (lessons ?? []).flatMap((lesson) => lesson.demonstrations.map(({ key }) => ({ lesson: lesson.id, key })));
-        const next = shown.lesson === null ? undefined : all[all.findIndex(({ lesson, key }) => lesson === shown.lesson && key === shown.demonstration.key) + 1];
+        const next =
+          shown.lesson === null
+            ? undefined
+            : all[all.findIndex(({ lesson, key }) => lesson === shown.lesson && key === shown.demonstration.key) + 1];
         if (next === undefined) get().choose();
         else await get().show(next.lesson, next.key);
       },
@@ -136,7 +170,10 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const { votes, shown } = get();
         if (shown === null || votes[choice] === undefined || !Number.isFinite(n)) return;
         const count = Math.max(0, Math.min(MOST_VOTES, Math.round(n)));
-        set({ votes: votes.map((old, index) => (index === choice ? count : old)), announcement: say('presenter.voted', { choice: shown.demonstration.choices[choice].text, n: count }) });
+        set({
+          votes: votes.map((old, index) => (index === choice ? count : old)),
+          announcement: say('presenter.voted', { choice: shown.demonstration.choices[choice].text, n: count }),
+        });
       },
       play(on) {
         const { shown, now_h } = get();
@@ -159,9 +196,18 @@ export function createPresenter(client: Client, page: StoreApi<PageStore>, texts
         const { demonstration, seasons, plans } = shown;
         const tint = TINT_ORDER[(TINT_ORDER.indexOf(demonstration.tint) + by + TINT_ORDER.length) % TINT_ORDER.length];
         const scale = sharedScale(tint, seasons);
-        for (const side of sides) side.setState(({ game, view }) => ({ view: { ...view, tint }, game: game.mode === 'class' ? { ...game, scale } : game }));
+        for (const side of sides)
+          side.setState(({ game, view }) => ({ view: { ...view, tint }, game: game.mode === 'class' ? { ...game, scale } : game }));
         const { measure, look } = demonstration;
-        set({ shown: { ...shown, demonstration: { ...demonstration, tint }, scale, figures: figuresOf({ measure, tint, look, plan: plans[0], seasons }) }, announcement: say('said.tint', { tint: say(`tint.${tint}`) }) });
+        set({
+          shown: {
+            ...shown,
+            demonstration: { ...demonstration, tint },
+            scale,
+            figures: figuresOf({ measure, tint, look, plan: plans[0], seasons }),
+          },
+          announcement: say('said.tint', { tint: say(`tint.${tint}`) }),
+        });
       },
       choose() {
         wanted += 1;

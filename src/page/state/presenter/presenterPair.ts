@@ -9,7 +9,7 @@ import { fishTankOf } from '../build/planEdits';
 import { figuresOf } from './pairFigures';
 import { sharedScale } from './pairScale';
 import { stepsOf } from './presenterSteps';
-import type { Shown, Told } from './presenterState';
+import type { Shown, ShownDemonstration } from './presenterState';
 import type { PageState, PageStore } from '../common/page';
 import { livedOf } from '../common/selectors';
 import type { Client } from '../common/state';
@@ -19,7 +19,14 @@ import { can, pumpAt } from '../common/kinds';
 type Sides = readonly [StoreApi<PageStore>, StoreApi<PageStore>];
 
 /** What is to be shown, before its seasons are worked out. */
-export interface Found { lesson: string | null; from: string; demonstration: Told; plans: readonly [Plan, Plan]; differ: readonly string[]; plantsWeight: number }
+export interface Found {
+  lesson: string | null;
+  from: string;
+  demonstration: ShownDemonstration;
+  plans: readonly [Plan, Plan];
+  differ: readonly string[];
+  plantsWeight: number;
+}
 
 /** A prepared pair of a lesson. @throws Error when the lesson has no such demonstration, or the worker cannot answer */
 export async function preparedPair(client: Client, lesson: Lesson, key: string): Promise<Found> {
@@ -46,10 +53,18 @@ export function branchPair(page: PageState, left: number, right: number): Found 
   const stands = selected !== null && plan.loop.some((stage) => stage.id === selected && !can(stage.kind, 'pumps'));
   const moment = (hours: number, words: string) => ({ day: Math.floor(hours / 24), hour: Math.floor(hours % 24), say: words });
   return {
-    lesson: null, from: lesson.title, plans: [planOf(a.acts), planOf(b.acts)], differ: [], plantsWeight: lesson.scoring.plantsWeight,
+    lesson: null,
+    from: lesson.title,
+    plans: [planOf(a.acts), planOf(b.acts)],
+    differ: [],
+    plantsWeight: lesson.scoring.plantsWeight,
     demonstration: {
-      key: 'branches', title: say('presenter.branchTitle', { left: leftName, right: rightName }), leftName, rightName,
-      tint, look: stands ? selected : fishTankOf(plan) ?? plan.loop[0].id,
+      key: 'branches',
+      title: say('presenter.branchTitle', { left: leftName, right: rightName }),
+      leftName,
+      rightName,
+      tint,
+      look: stands ? selected : (fishTankOf(plan) ?? plan.loop[0].id),
       question: say('presenter.branchQuestion', { left: leftName, right: rightName }),
       measure: { score: 'harvest', statistic: 'last', fromDay: 0 },
       choices: [
@@ -57,12 +72,18 @@ export function branchPair(page: PageState, left: number, right: number): Found 
         { key: 'same', text: say('presenter.branchSame'), atLeast: 0.95, below: 1.05 },
         { key: 'more', text: say('presenter.branchMore', { right: rightName }), atLeast: 1.05 },
       ],
-      turningPoints: [moment(split, say('presenter.branchSplit')), ...(furthest > split ? [moment(furthest, say('presenter.branchLived'))] : [])],
+      turningPoints: [
+        moment(split, say('presenter.branchSplit')),
+        ...(furthest > split ? [moment(furthest, say('presenter.branchLived'))] : []),
+      ],
     },
   };
 }
 
-/** Stages whose names and numbers a class should read: the fish, what is looked at and measured, and what differs; of a pump that was moved, what it now pumps into. */
+/**
+ * Stages whose names and numbers a class should read: the fish, what is looked at and measured, and what differs; of a pump that was moved,
+ * what it now pumps into.
+ */
 function toldStages(found: Found, plan: Plan): string[] {
   const { look, measure } = found.demonstration;
   const wanted = new Set([fishTankOf(plan), look, measure.stage ?? null, ...found.differ]);
@@ -70,7 +91,9 @@ function toldStages(found: Found, plan: Plan): string[] {
     const pump = pumpAt(loop);
     if (pump >= 0 && wanted.has(loop[pump].id)) wanted.add(loop[(pump + 1) % loop.length].id);
   }
-  const silent = new Set(found.differ.filter((id) => id !== look && id !== measure.stage && plan.loop.some((stage) => stage.id === id && stage.kind === 'sump')));
+  const silent = new Set(
+    found.differ.filter((id) => id !== look && id !== measure.stage && plan.loop.some((stage) => stage.id === id && stage.kind === 'sump')),
+  );
   return [...plan.loop, ...plan.side].map((stage) => stage.id).filter((id) => wanted.has(id) && !silent.has(id));
 }
 
@@ -78,7 +101,11 @@ function toldStages(found: Found, plan: Plan): string[] {
 export async function stagePair(client: Client, sides: Sides, found: Found): Promise<Shown> {
   const { plans, demonstration, plantsWeight } = found;
   const work = async (plan: Plan) => {
-    const [answer, design, comfort] = await Promise.all([client.ask({ ask: 'run', plan, keepDays: 0, plantsWeight }), client.ask({ ask: 'checkDesign', plan }), client.ask({ ask: 'comfort', plan })]);
+    const [answer, design, comfort] = await Promise.all([
+      client.ask({ ask: 'run', plan, keepDays: 0, plantsWeight }),
+      client.ask({ ask: 'checkDesign', plan }),
+      client.ask({ ask: 'comfort', plan }),
+    ]);
     return { season: mergeSeason(null, answer), design, comfort };
   };
   const [left, right] = await Promise.all([work(plans[0]), work(plans[1])]);
@@ -92,7 +119,15 @@ export async function stagePair(client: Client, sides: Sides, found: Found): Pro
     }));
   });
   return {
-    lesson: found.lesson, from: found.from, demonstration, plans, seasons, steps: stepsOf(demonstration), scale, days: plans[0].days, plantsWeight,
+    lesson: found.lesson,
+    from: found.from,
+    demonstration,
+    plans,
+    seasons,
+    steps: stepsOf(demonstration),
+    scale,
+    days: plans[0].days,
+    plantsWeight,
     figures: figuresOf({ measure: demonstration.measure, tint: demonstration.tint, look: demonstration.look, plan: plans[0], seasons }),
   };
 }

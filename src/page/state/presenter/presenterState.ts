@@ -10,17 +10,20 @@ import type { PageStore } from '../common/page';
 import type { SeasonView, TintId } from '../common/state';
 
 /** Where demonstrations are found: one lesson file, read when it is asked for. */
-export interface LessonText { name: string; read(): Promise<string> }
+export interface LessonText {
+  name: string;
+  read(): Promise<string>;
+}
 
 /** What is asked and told; nothing of where its loops come from. */
-export type Told = Omit<Demonstration, 'left' | 'right' | 'tint'> & { tint: TintId };
+export type ShownDemonstration = Omit<Demonstration, 'left' | 'right' | 'tint'> & { tint: TintId };
 
 export interface Shown {
   /** id of the lesson it is prepared in; null for branches of the season at hand */
   lesson: string | null;
   /** what it is a demonstration of: a lesson's title, or the season at hand */
   from: string;
-  demonstration: Told;
+  demonstration: ShownDemonstration;
   plans: readonly [Plan, Plan];
   seasons: readonly [SeasonView, SeasonView];
   steps: readonly Step[];
@@ -77,4 +80,7 @@ export interface PresenterActions {
 
 export type PresenterStore = PresenterState & PresenterActions;
 /** The presenter's store, and a page of its own for each of the two loops, which the pictures draw. */
-export interface Presenter { store: StoreApi<PresenterStore>; sides: readonly [StoreApi<PageStore>, StoreApi<PageStore>] }
+export interface Presenter {
+  store: StoreApi<PresenterStore>;
+  sides: readonly [StoreApi<PageStore>, StoreApi<PageStore>];
+}

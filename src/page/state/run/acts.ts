@@ -35,10 +35,18 @@ function firstDay(hour: number): number {
  */
 export function withAct(acts: readonly Act[], act: Act): Act[] {
   const kept = acts.filter((one) => one.hour <= act.hour);
-  const replaced = kept.filter((one) => one.hour !== act.hour || !sameChore(one.deed, act.deed) || (one.every_d === null) !== (act.every_d === null)
-    || (act.every_d === null && !SETTINGS.has(act.deed.do)));
+  const replaced = kept.filter(
+    (one) =>
+      one.hour !== act.hour
+      || !sameChore(one.deed, act.deed)
+      || (one.every_d === null) !== (act.every_d === null)
+      || (act.every_d === null && !SETTINGS.has(act.deed.do)),
+  );
   // a chore done twice in an hour is done once; fish put in twice are twice the fish
-  const twice = act.every_d === null && act.deed.do !== 'stock' && !SETTINGS.has(act.deed.do)
+  const twice =
+    act.every_d === null
+    && act.deed.do !== 'stock'
+    && !SETTINGS.has(act.deed.do)
     && replaced.some((one) => one.every_d === null && one.hour === act.hour && sameChore(one.deed, act.deed));
   return twice ? replaced : [...replaced, act];
 }

@@ -23,7 +23,8 @@ export function createAnswers(store: StoreApi<PageStore>): AnswerActions {
     const resume = game.question?.resume ?? 'paused';
     const lived = { ...game, question: null };
     const next = questionBy(lived, lived.lived_h);
-    if (next !== null) store.setState(({ view }) => ({ game: asking(lived, next.question, resume), view: lookFor(next.question, lived, view) }));
+    if (next !== null)
+      store.setState(({ view }) => ({ game: asking(lived, next.question, resume), view: lookFor(next.question, lived, view) }));
     // somebody who looks back meanwhile is left where they are
     else store.setState({ game: lived.mode === 'run' && lived.now_h >= lived.lived_h - 0.5 ? running(lived, resume) : lived });
   };
@@ -34,23 +35,26 @@ export function createAnswers(store: StoreApi<PageStore>): AnswerActions {
   };
 
   return {
-    predict: (choice, reason, words) => withOpened((game) => {
-      const prediction = predictionOf(game);
-      if (prediction === null || !prediction.choices.some(({ key }) => key === choice)) return;
-      if (reason !== null && !prediction.explanations.some(({ key }) => key === reason)) return;
-      proceed(answered(game, { choice, reason, words: words.trim().slice(0, OWN_WORDS_MAX) }));
-    }),
+    predict: (choice, reason, words) =>
+      withOpened((game) => {
+        const prediction = predictionOf(game);
+        if (prediction === null || !prediction.choices.some(({ key }) => key === choice)) return;
+        if (reason !== null && !prediction.explanations.some(({ key }) => key === reason)) return;
+        proceed(answered(game, { choice, reason, words: words.trim().slice(0, OWN_WORDS_MAX) }));
+      }),
     skipQuestion: () => withOpened((game) => proceed(explainedBy(answered(game, { choice: null, reason: null, words: '' }), null))),
     askNoMore: () => withOpened((game) => proceed({ ...game, quiet: true })),
-    explain: (explanation) => withOpened((game) => {
-      const prediction = predictionOf(game);
-      if (prediction === null || !isSettled(game.answers, prediction.key)) return;
-      if (prediction.explanations.some(({ key }) => key === explanation)) store.setState({ game: explainedBy(game, explanation) });
-    }),
+    explain: (explanation) =>
+      withOpened((game) => {
+        const prediction = predictionOf(game);
+        if (prediction === null || !isSettled(game.answers, prediction.key)) return;
+        if (prediction.explanations.some(({ key }) => key === explanation)) store.setState({ game: explainedBy(game, explanation) });
+      }),
     goOn: () => withOpened((game) => proceed(explainedBy(game, null))),
-    setPredicting: (predicting) => store.setState((page) => {
-      const game = openedOf(page);
-      return { preferences: { ...page.preferences, predicting }, game: game === null ? page.game : { ...game, quiet: !predicting } };
-    }),
+    setPredicting: (predicting) =>
+      store.setState((page) => {
+        const game = openedOf(page);
+        return { preferences: { ...page.preferences, predicting }, game: game === null ? page.game : { ...game, quiet: !predicting } };
+      }),
   };
 }

@@ -32,12 +32,15 @@ export function sharedDays(a: readonly Act[], b: readonly Act[]): number {
 export function withPresent(lived: Lived, shown: readonly (number | null)[]): Branch[] {
   const { acts, lived_h, season, busy } = lived;
   return lived.branches.map((branch) => {
-    const now = branch.id === lived.present ? { ...branch, acts, lived_h, scores: scoresAt(season, lived_h), season: busy ? null : season } : branch;
+    const now =
+      branch.id === lived.present ? { ...branch, acts, lived_h, scores: scoresAt(season, lived_h), season: busy ? null : season } : branch;
     return shown.includes(branch.id) ? now : { ...now, season: null };
   });
 }
 
-/** What changes when a person acts at an hour that was lived already: a new course begins there, the one before becomes the ghost beside it. */
+/**
+ * What changes when a person acts at an hour that was lived already: a new course begins there, the one before becomes the ghost beside it.
+ */
 export function branchedAt(lived: Lived, hour: number): Pick<Lived, 'branches' | 'present' | 'compared'> {
   const id = lived.branches.length;
   const opened: Branch = { id, from: lived.present, split_h: hour, acts: [], lived_h: lived.now_h, scores: null, season: null };
@@ -55,7 +58,10 @@ const planOf = ({ built }: Lived, acts: readonly Act[]): Plan => ({ ...built.pla
 type Loaded = Branch & { season: SeasonView };
 
 export function createBranches(store: StoreApi<PageStore>, runs: SeasonRuns): Pick<PageActions, 'switchTo' | 'compareWith'> {
-  /** A course with its output: what is kept, or worked out again from the days it shares with the present. busy: whether others are on their way still */
+  /**
+   * A course with its output: what is kept, or worked out again from the days it shares with the present. busy: whether others are on their
+   * way still
+   */
   const loaded = async (id: number): Promise<{ branch: Loaded; busy?: boolean } | null> => {
     const lived = livedOf(store.getState());
     const branch = lived?.branches.find((one) => one.id === id);
@@ -63,7 +69,11 @@ export function createBranches(store: StoreApi<PageStore>, runs: SeasonRuns): Pi
     const { acts, season, busy } = lived;
     if (branch.season !== null) return { branch: { ...branch, season: branch.season } };
     const base = busy ? null : season;
-    const found = await runs.fetch(planOf(lived, branch.acts), base, base === null ? 0 : Math.min(base.days.length, sharedDays(acts, branch.acts)));
+    const found = await runs.fetch(
+      planOf(lived, branch.acts),
+      base,
+      base === null ? 0 : Math.min(base.days.length, sharedDays(acts, branch.acts)),
+    );
     return found === null ? null : { branch: { ...branch, season: found.season }, busy: found.busy };
   };
 
@@ -89,8 +99,14 @@ export function createBranches(store: StoreApi<PageStore>, runs: SeasonRuns): Pi
       if (stale) runs.forget();
       const plan = planOf(lived, branch.acts);
       const moved = withPutOff<Lived>({
-        ...withOutput(lived, branch.season, false), branches: withPresent({ ...lived, busy: stale }, [lived.present]), present: id, compared: lived.present,
-        acts: branch.acts, plan, lived_h: branch.lived_h, now_h: Math.min(lived.now_h, branch.lived_h),
+        ...withOutput(lived, branch.season, false),
+        branches: withPresent({ ...lived, busy: stale }, [lived.present]),
+        present: id,
+        compared: lived.present,
+        acts: branch.acts,
+        plan,
+        lived_h: branch.lived_h,
+        now_h: Math.min(lived.now_h, branch.lived_h),
       });
       store.setState({
         game: branch.lived_h >= lastHour(plan) ? atResult(moved) : running(moved, 'paused'),

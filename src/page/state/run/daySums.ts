@@ -33,7 +33,9 @@ export function daySums(view: SeasonView, facts: ProcessFacts, stageId: string, 
     return sum;
   };
   return {
-    stage: stageId, kind: stage.kind, day,
+    stage: stageId,
+    kind: stage.kind,
+    day,
     extent: (processes) => processes.reduce((sum, name) => sum + sumOf(name), 0),
     effect: (processes, quantity) => processes.reduce((sum, name) => sum + sumOf(name) * (facts.effects[name]?.[quantity] ?? 0), 0),
     mean(variable) {
@@ -45,7 +47,10 @@ export function daySums(view: SeasonView, facts: ProcessFacts, stageId: string, 
 }
 
 /** What slowed a process down most that day, where anything slowed it below three quarters of its rate. */
-export function heldBackBy(sums: DaySums, limits: readonly Limit[] | undefined): { by: Limit['by']; variable: string; reading: number; share: number } | null {
+export function heldBackBy(
+  sums: DaySums,
+  limits: readonly Limit[] | undefined,
+): { by: Limit['by']; variable: string; reading: number; share: number } | null {
   let worst: { by: Limit['by']; variable: string; reading: number; share: number } | null = null;
   for (const { by, variables, half, shape } of limits ?? []) {
     const reading = variables.reduce((sum, variable) => sum + sums.mean(variable), 0);

@@ -40,8 +40,10 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
     const acted = { ...running(lived, lived.speed), ...branch, acts, plan, lived_h: lived.now_h, judged: null };
     store.setState({
       game: withPutOff(acted),
-      announcement: branch === null ? say('said.acted', { day, hour: clock })
-        : say('said.branched', { day, hour: clock, branch: branchLetter(branch.present), before: branchLetter(lived.present) }),
+      announcement:
+        branch === null
+          ? say('said.acted', { day, hour: clock })
+          : say('said.branched', { day, hour: clock, branch: branchLetter(branch.present), before: branchLetter(lived.present) }),
     });
     void runs.again(Math.floor(hour / 24));
   };
@@ -102,7 +104,11 @@ export function createDeeds(store: StoreApi<PageStore>, runs: SeasonRuns, edit: 
       }
       const { plan } = build;
       const value = days === 0 ? say('control.never') : say('control.everyDays', { n: days });
-      const what = say('said.setAt', { setting: say(`control.${chore}Every`), stage: stageName([...plan.loop, ...plan.side], stage), value });
+      const what = say('said.setAt', {
+        setting: say(`control.${chore}Every`),
+        stage: stageName([...plan.loop, ...plan.side], stage),
+        value,
+      });
       edit(build, { ...plan, actions: withStandingChore(plan.actions, chore, stage, days) }, what);
     },
   };

@@ -17,7 +17,12 @@ export function lastDone_h(action: Action, t_h: number): number {
   return (from + Math.floor((day - from) / action.every_d) * action.every_d) * 24 + hour;
 }
 
-function latest<D extends Action['do']>(plan: Plan, what: D, t_h: number, fits: (action: Extract<Action, { do: D }>) => boolean): Extract<Action, { do: D }> | null {
+function latest<D extends Action['do']>(
+  plan: Plan,
+  what: D,
+  t_h: number,
+  fits: (action: Extract<Action, { do: D }>) => boolean,
+): Extract<Action, { do: D }> | null {
   let best: Extract<Action, { do: D }> | null = null;
   let bestAt = -1;
   for (const action of plan.actions) {
@@ -66,7 +71,11 @@ export function flowInForce(plan: Plan, t_h: number): number | null {
 
 /** Electrical power of a stage's lamp, W. @param usual_W what the lamp draws where the plan says nothing */
 export function lampInForce(plan: Plan, stageId: string, t_h: number, usual_W: number): number {
-  return latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W ?? plan.loop.find((one) => one.id === stageId)?.lamp_W ?? usual_W;
+  return (
+    latest(plan, 'setting', t_h, (action) => action.stage === stageId)?.lamp_W
+    ?? plan.loop.find((one) => one.id === stageId)?.lamp_W
+    ?? usual_W
+  );
 }
 
 /** The heater of the pump's tank: power at most, and the temperature it keeps; null when none was set. */
@@ -98,7 +107,8 @@ export function choreInForce(plan: Plan, chore: Chore, stageId: string, t_h: num
   const day = Math.floor(t_h / 24);
   let every_d = 0;
   for (const action of plan.actions) {
-    if (action.do === chore && action.stage === stageId && action.every_d !== undefined && (action.to ?? Infinity) >= day) every_d = action.every_d;
+    if (action.do === chore && action.stage === stageId && action.every_d !== undefined && (action.to ?? Infinity) >= day)
+      every_d = action.every_d;
   }
   return every_d;
 }

@@ -1,5 +1,5 @@
-// Asks the worker what the season of the plan in hand earns: whole, for the result and for predictions come due; and so far, for a lesson's own goals;
-// and the changes made while building.
+// Asks the worker what the season of the plan in hand earns: whole, for the result and for predictions come due; and so far, for a lesson's
+// own goals; and the changes made while building.
 import type { StoreApi } from 'zustand/vanilla';
 import type { Lesson } from '../../../lessons/lesson';
 import { dayOf } from '../common/clock';
@@ -55,7 +55,10 @@ export function createJudging(client: Client, store: StoreApi<PageStore>, fail: 
   const count = async (): Promise<void> => {
     const game = openedOf(store.getState());
     if (game === null || !countsMoves(game.lesson)) return;
-    const { lesson: { given, plan }, plan: { loop } } = game;
+    const {
+      lesson: { given, plan },
+      plan: { loop },
+    } = game;
     try {
       const moved = await client.ask({ ask: 'moves', lesson: { given, plan }, built: loop.map((stage) => stage.id) });
       const now = openedOf(store.getState());

@@ -42,18 +42,46 @@ interface Season {
   soFar: { day: number; marks: MarkMet[] } | null;
 }
 
-export interface Run extends Season { mode: 'run'; speed: Speed; card: null }
+export interface Run extends Season {
+  mode: 'run';
+  speed: Speed;
+  card: null;
+}
 /** The season is over. card: whether the card of the result lies over the picture */
-export interface Result extends Season { mode: 'result'; speed: 'paused'; card: 'shown' | 'away' }
+export interface Result extends Season {
+  mode: 'result';
+  speed: 'paused';
+  card: 'shown' | 'away';
+}
 export type Lived = Run | Result;
 
 /** A season that begins to be lived. */
 export function begun(build: Build, season: SeasonView, speed: Speed): Run {
   const { lesson, plan, history, design, comfort, moved, answers, quiet } = build;
   return {
-    mode: 'run', lesson, built: { plan, history }, plan, design, comfort, moved, season, busy: false, now_h: 0, lived_h: 0, speed, pace: 'day1', card: null, acts: [],
-    branches: [{ id: 0, from: null, split_h: 0, acts: [], lived_h: 0, scores: null, season: null }], present: 0, compared: null,
-    answers, question: null, quiet, judged: null, soFar: null,
+    mode: 'run',
+    lesson,
+    built: { plan, history },
+    plan,
+    design,
+    comfort,
+    moved,
+    season,
+    busy: false,
+    now_h: 0,
+    lived_h: 0,
+    speed,
+    pace: 'day1',
+    card: null,
+    acts: [],
+    branches: [{ id: 0, from: null, split_h: 0, acts: [], lived_h: 0, scores: null, season: null }],
+    present: 0,
+    compared: null,
+    answers,
+    question: null,
+    quiet,
+    judged: null,
+    soFar: null,
   };
 }
 

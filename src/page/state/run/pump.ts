@@ -5,7 +5,10 @@ import { readingAt } from './readings';
 import type { SeasonView } from '../common/state';
 import { pumpAt } from '../common/kinds';
 
-/** Pours as set or, with a curve of its own, as that gives; pours less than set; is switched off, has no power, drew air, or cannot lift the water. */
+/**
+ * Pours as set or, with a curve of its own, as that gives; pours less than set; is switched off, has no power, drew air, or cannot lift the
+ * water.
+ */
 export type PumpState = 'runs' | 'byCurve' | 'weak' | 'off' | 'noPower' | 'drewAir' | 'cannotLift';
 export interface PumpNow {
   state: PumpState;
@@ -17,7 +20,8 @@ export interface PumpNow {
   /** m from the water it stands in, as planned, up to where the pipe pours out */
   lift_m: number;
   /** m of water over the floor of its tank, now and as planned */
-  depth_m: number; usualDepth_m: number;
+  depth_m: number;
+  usualDepth_m: number;
 }
 
 /** Below this share of its setting a pump pours less than it was set to. */
@@ -59,7 +63,12 @@ export function pumpNow(view: SeasonView, plan: Plan, design: DesignCheck, now_h
     return flow_m3_d < WEAK * setting_m3_d ? 'weak' : 'runs';
   };
   return {
-    state: stateNow(), tank, flow_m3_d, setting_m3_d, lift_m: design.lift_m,
-    depth_m: readingAt(view, tank, 'level_m', now_h, 'out') - level.floor_m, usualDepth_m: level.depth_m,
+    state: stateNow(),
+    tank,
+    flow_m3_d,
+    setting_m3_d,
+    lift_m: design.lift_m,
+    depth_m: readingAt(view, tank, 'level_m', now_h, 'out') - level.floor_m,
+    usualDepth_m: level.depth_m,
   };
 }

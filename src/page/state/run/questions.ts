@@ -9,7 +9,10 @@ import type { Lived } from './lived';
 
 type Asking = Pick<Opened, 'lesson' | 'plan' | 'answers' | 'quiet'>;
 /** A question and the hour of the season at which it is put. */
-export interface Put { question: Pick<Question, 'key' | 'part'>; hour: number }
+export interface Put {
+  question: Pick<Question, 'key' | 'part'>;
+  hour: number;
+}
 
 export function answerTo(answers: readonly Answer[], key: string): Answer | undefined {
   return answers.find((answer) => answer.key === key);
@@ -17,7 +20,7 @@ export function answerTo(answers: readonly Answer[], key: string): Answer | unde
 
 /** The prediction an open question is about. */
 export function predictionOf({ lesson, question }: Pick<Opened, 'lesson' | 'question'>): Prediction | null {
-  return question === null ? null : lesson.predictions.find(({ key }) => key === question.key) ?? null;
+  return question === null ? null : (lesson.predictions.find(({ key }) => key === question.key) ?? null);
 }
 
 /** Whether a prediction can be settled in this loop: the stage it is about stands in it. */
@@ -47,7 +50,10 @@ export function questionBy({ lesson, plan, answers, quiet }: Asking, hour: numbe
 export function lookFor({ key, part }: Put['question'], { lesson, plan }: Pick<Opened, 'lesson' | 'plan'>, view: View): View {
   const prediction = part === 'ask' ? undefined : lesson.predictions.find((one) => one.key === key);
   if (prediction === undefined) return view;
-  const { look, measure: { variable } } = prediction;
+  const {
+    look,
+    measure: { variable },
+  } = prediction;
   const tint = TINT_ORDER.find((one) => variable !== undefined && TINTS[one].variables.includes(variable)) ?? view.tint;
   return { ...view, tint, selected: kindOf(plan, look) !== null ? look : view.selected };
 }

@@ -4,7 +4,17 @@ import type { SeasonView } from '../common/state';
 import { can } from '../common/kinds';
 
 /** Amounts that add up over a long bed's cells; all else is per volume or per area and is averaged. */
-const SUMMED: ReadonlySet<string> = new Set(['sludge_g', 'number', 'eaten_g_d', 'cut_kg', 'caught_g', 'gas_L_d', 'air_L_min', 'dose_g_d', 'spill_m3_d']);
+const SUMMED: ReadonlySet<string> = new Set([
+  'sludge_g',
+  'number',
+  'eaten_g_d',
+  'cut_kg',
+  'caught_g',
+  'gas_L_d',
+  'air_L_min',
+  'dose_g_d',
+  'spill_m3_d',
+]);
 
 /** Whether a variable adds up over the cells of a stage; the others are averaged. */
 export const addsUp = (variable: string): boolean => SUMMED.has(variable);
@@ -41,10 +51,12 @@ function stageSample(view: SeasonView, first: number, cells: number, column: num
  * Value of a variable at a stage and a moment, linear between the hourly samples. Beside the variables of the season,
  * "solids" is the sum of coarse and fine, mg/L, which is what comfort bands speak about.
  * @param now_h hours since the start, clamped to what the season holds
- * @returns the value in the variable's own unit (it stands in the name); NaN for an unknown stage, a stage without water of its own (a pump) or an unknown variable
+ * @returns the value in the variable's own unit (it stands in the name); NaN for an unknown stage, a stage without water of its own (a
+ *   pump) or an unknown variable
  */
 export function readingAt(view: SeasonView, stageId: string, variable: string, now_h: number, where: Where): number {
-  if (variable === 'solids') return readingAt(view, stageId, 'solidsCoarse_mg_L', now_h, where) + readingAt(view, stageId, 'solidsFine_mg_L', now_h, where);
+  if (variable === 'solids')
+    return readingAt(view, stageId, 'solidsCoarse_mg_L', now_h, where) + readingAt(view, stageId, 'solidsFine_mg_L', now_h, where);
   const column = view.column[variable];
   if (column === undefined) return NaN;
   for (let s = 0; s < view.stages.length; s += 1) {

@@ -11,7 +11,10 @@ import { begun, withOutput } from './lived';
 import { mergeSeason } from './view';
 
 /** A season as it arrived. busy: others are still on their way */
-export interface Arrived { season: SeasonView; busy: boolean }
+export interface Arrived {
+  season: SeasonView;
+  busy: boolean;
+}
 
 export interface SeasonRuns {
   /** Computes the season of the design in hand from its first day, then begins to play it. */
@@ -84,7 +87,10 @@ export function createSeasonRuns(client: Client, store: StoreApi<PageStore>): Se
       const { preferences, ...page } = store.getState();
       const build = buildOf(page);
       if (found === null || build === null) return;
-      store.setState({ game: begun(build, found.season, preferences.reducedMotion ? 'paused' : 'day1'), announcement: say('said.running') });
+      store.setState({
+        game: begun(build, found.season, preferences.reducedMotion ? 'paused' : 'day1'),
+        announcement: say('said.running'),
+      });
     },
     async again(fromDay) {
       waitingFrom = Math.min(waitingFrom ?? Infinity, fromDay);

@@ -28,13 +28,19 @@ export function answered<G extends Opened>(game: G, answer: Omit<Answer, 'key' |
 export function explainedBy<G extends Opened>(game: G, explained: string | null): G {
   const { question, answers } = game;
   if (question === null || question.part !== 'explain') return game;
-  return { ...game, answers: answers.map((answer) => (answer.key === question.key && answer.explained === undefined ? { ...answer, explained } : answer)) };
+  return {
+    ...game,
+    answers: answers.map((answer) => (answer.key === question.key && answer.explained === undefined ? { ...answer, explained } : answer)),
+  };
 }
 
-/** After acting: a question whose hour is still to come again is put off to that hour; an answer that was settled already is left as it is. */
+/**
+ * After acting: a question whose hour is still to come again is put off to that hour; an answer that was settled already is left as it is.
+ */
 export function withPutOff<L extends Lived>(lived: L): L {
   const { question, answers, lived_h } = lived;
   const prediction = predictionOf(lived);
-  if (question === null || prediction === null || lived_h >= 24 * (question.part === 'ask' ? prediction.askDay : prediction.dueDay)) return lived;
+  if (question === null || prediction === null || lived_h >= 24 * (question.part === 'ask' ? prediction.askDay : prediction.dueDay))
+    return lived;
   return { ...(isSettled(answers, prediction.key) ? explainedBy(lived, null) : lived), question: null };
 }

@@ -5,7 +5,11 @@ import { TINTS, TINT_ORDER } from '../common/tints';
 import { inletOf, readingAt } from './readings';
 import type { TintId, SeasonView } from '../common/state';
 
-export interface Change { tint: TintId; in: number; out: number }
+export interface Change {
+  tint: TintId;
+  in: number;
+  out: number;
+}
 
 /** Differences smaller than this share of the larger number are not told. */
 const NOTABLE_SHARE = 0.05;
@@ -15,7 +19,8 @@ const TRACE_SHARE = 0.05;
 /** Mean over the hours of a day of a tint quantity that leaves a stage. */
 function leaving(view: SeasonView, tint: TintId, stageId: string, day: number): number {
   let sum = 0;
-  for (let hour = 1; hour <= 24; hour += 1) for (const variable of TINTS[tint].variables) sum += readingAt(view, stageId, variable, day * 24 + hour, 'out');
+  for (let hour = 1; hour <= 24; hour += 1)
+    for (const variable of TINTS[tint].variables) sum += readingAt(view, stageId, variable, day * 24 + hour, 'out');
   return sum / 24;
 }
 
@@ -31,18 +36,26 @@ export function changesAt(view: SeasonView, plan: Plan, stageId: string, day: nu
   const from = inletOf(plan, stageId);
   if (from === null) return [];
   return TINT_ORDER.map((tint): Change => ({ tint, in: leaving(view, tint, from, day), out: leaving(view, tint, stageId, day) }))
-    .filter((change) => weightOf(change) >= NOTABLE_SHARE).sort((a, b) => weightOf(b) - weightOf(a)).slice(0, most);
+    .filter((change) => weightOf(change) >= NOTABLE_SHARE)
+    .sort((a, b) => weightOf(b) - weightOf(a))
+    .slice(0, most);
 }
 
 /** Variables that a tint shows or is judged by. */
 function tintOf(measure: Measure): TintId | null {
   if (measure.variable === 'alkalinity_meq_L') return 'pH';
-  return TINT_ORDER.find((tint) => [...TINTS[tint].variables, ...TINTS[tint].judged].some((variable) => variable === measure.variable)) ?? null;
+  return (
+    TINT_ORDER.find((tint) => [...TINTS[tint].variables, ...TINTS[tint].judged].some((variable) => variable === measure.variable)) ?? null
+  );
 }
 
 /** The tint that most of a lesson's own measures read: of its mistakes, predictions and goals. Ammonia where none says. */
 export function tintOfLesson(lesson: Pick<Lesson, 'mistakes' | 'predictions' | 'scoring'>): TintId {
-  const asked: Measure[] = [...lesson.mistakes.flatMap((mistake) => mistake.shows), ...lesson.predictions.map((one) => one.measure), ...lesson.scoring.marks.flatMap((mark) => mark.goals ?? [])];
+  const asked: Measure[] = [
+    ...lesson.mistakes.flatMap((mistake) => mistake.shows),
+    ...lesson.predictions.map((one) => one.measure),
+    ...lesson.scoring.marks.flatMap((mark) => mark.goals ?? []),
+  ];
   const votes = new Map<TintId, number>();
   for (const measure of asked) {
     const tint = tintOf(measure);

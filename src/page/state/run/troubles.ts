@@ -8,8 +8,23 @@ import type { Plan } from '../../../season/plan';
 import type { Mark, SeasonView } from '../common/state';
 import { can, pumpAt } from '../common/kinds';
 
-export interface BandTrouble { kind: 'band'; mark: 'watch' | 'act'; stage: string; applies: ComfortBand['applies']; variable: string; value: number; limit: number; side: 'below' | 'above' }
-export interface EventTrouble { kind: 'event'; mark: 'watch' | 'act'; stage: string; event: EventKind; amount: number }
+export interface BandTrouble {
+  kind: 'band';
+  mark: 'watch' | 'act';
+  stage: string;
+  applies: ComfortBand['applies'];
+  variable: string;
+  value: number;
+  limit: number;
+  side: 'below' | 'above';
+}
+export interface EventTrouble {
+  kind: 'event';
+  mark: 'watch' | 'act';
+  stage: string;
+  event: EventKind;
+  amount: number;
+}
 export type Trouble = BandTrouble | EventTrouble;
 
 type Verdict = { mark: Mark; limit: number; side: 'below' | 'above' };
@@ -57,10 +72,22 @@ function excess(trouble: Trouble): number {
 }
 
 /** Events that are troubles for a day, or as long as they last. */
-export const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = { fishDied: 'act', powerOff: 'act', sludgeFull: 'watch', filterBlocked: 'watch', spilled: 'act', pumpDry: 'act' };
+export const EVENT_MARKS: Partial<Record<EventKind, 'watch' | 'act'>> = {
+  fishDied: 'act',
+  powerOff: 'act',
+  sludgeFull: 'watch',
+  filterBlocked: 'watch',
+  spilled: 'act',
+  pumpDry: 'act',
+};
 
 /** A season at a moment. */
-export interface SeasonAt { plan: Plan; season: SeasonView; comfort: readonly ComfortBand[]; now_h: number }
+export interface SeasonAt {
+  plan: Plan;
+  season: SeasonView;
+  comfort: readonly ComfortBand[];
+  now_h: number;
+}
 
 function eventTroubles({ plan, season, now_h }: SeasonAt): EventTrouble[] {
   const found = new Map<string, EventTrouble>();
@@ -69,17 +96,20 @@ function eventTroubles({ plan, season, now_h }: SeasonAt): EventTrouble[] {
     if (event.kind === 'powerOn') found.delete('powerOff');
     if (mark === undefined || (event.kind !== 'powerOff' && event.hour < now_h - 24)) continue;
     const key = event.kind === 'powerOff' ? 'powerOff' : `${event.kind} ${event.stage}`;
-    const amount = event.amount + (event.kind === 'fishDied' ? found.get(key)?.amount ?? 0 : 0);
+    const amount = event.amount + (event.kind === 'fishDied' ? (found.get(key)?.amount ?? 0) : 0);
     found.set(key, { kind: 'event', mark, stage: event.stage, event: event.kind, amount });
   }
   const pump = plan.loop[pumpAt(plan.loop)];
-  if (pump !== undefined && !pumpInForce(plan, now_h)) found.set('pumpOff', { kind: 'event', mark: 'act', stage: pump.id, event: 'pumpOff', amount: 0 });
+  if (pump !== undefined && !pumpInForce(plan, now_h))
+    found.set('pumpOff', { kind: 'event', mark: 'act', stage: pump.id, event: 'pumpOff', amount: 0 });
   return [...found.values()];
 }
 
 /** The worst first; of like ones what happened before what is measured, then what is furthest past its limit. */
 function worstFirst(a: Trouble, b: Trouble): number {
-  return Number(b.mark === 'act') - Number(a.mark === 'act') || Number(b.kind === 'event') - Number(a.kind === 'event') || excess(b) - excess(a);
+  return (
+    Number(b.mark === 'act') - Number(a.mark === 'act') || Number(b.kind === 'event') - Number(a.kind === 'event') || excess(b) - excess(a)
+  );
 }
 
 /** Everything wrong at a moment of a season, worst first. */
@@ -91,7 +121,8 @@ export function troublesNow(at: SeasonAt): Trouble[] {
       if (stage.cells === 0 || !bandApplies(band, stage.kind)) continue;
       const value = readingAt(season, stage.id, band.variable, now_h, 'inside');
       const { mark, limit, side } = verdictOf(band, value);
-      if (mark !== 'fine') troubles.push({ kind: 'band', mark, stage: stage.id, applies: band.applies, variable: band.variable, value, limit, side });
+      if (mark !== 'fine')
+        troubles.push({ kind: 'band', mark, stage: stage.id, applies: band.applies, variable: band.variable, value, limit, side });
     }
   }
   return troubles.sort(worstFirst);

@@ -8,13 +8,21 @@ import type { SeasonView } from '../common/state';
  */
 export function mergeSeason(before: SeasonView | null, answer: SeasonAnswer): SeasonView {
   const kept = answer.firstDay > 0 ? (before?.days ?? []).slice(0, answer.firstDay) : [];
-  if (kept.length < answer.firstDay) throw new Error(`The season begins at day ${answer.firstDay}, but only ${kept.length} days are known.`);
+  if (kept.length < answer.firstDay)
+    throw new Error(`The season begins at day ${answer.firstDay}, but only ${kept.length} days are known.`);
   const column: Record<string, number> = {};
   answer.variables.forEach((name, index) => {
     column[name] = index;
   });
   return {
-    stages: answer.stages, cells: answer.cells, variables: answer.variables, column, processNames: answer.processNames,
-    initial: answer.initial, days: [...kept, ...answer.days], summary: answer.summary, sky: answer.sky,
+    stages: answer.stages,
+    cells: answer.cells,
+    variables: answer.variables,
+    column,
+    processNames: answer.processNames,
+    initial: answer.initial,
+    days: [...kept, ...answer.days],
+    summary: answer.summary,
+    sky: answer.sky,
   };
 }

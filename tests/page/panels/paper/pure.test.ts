@@ -20,11 +20,13 @@ import { smallLesson, smallPlan, smallSeason } from '../../state/fakeClient';
 afterEach(() => showUnitsOf('metric'));
 
 function lessons(): Lesson[] {
-  return readdirSync('levels').filter((name) => /^\d\d-.*\.json$/.test(name)).map((name) => {
-    const read = readLesson(readFileSync(`levels/${name}`, 'utf8'));
-    if ('problems' in read) throw new Error(`${name}: ${JSON.stringify(read.problems)}`);
-    return read.lesson;
-  });
+  return readdirSync('levels')
+    .filter((name) => /^\d\d-.*\.json$/.test(name))
+    .map((name) => {
+      const read = readLesson(readFileSync(`levels/${name}`, 'utf8'));
+      if ('problems' in read) throw new Error(`${name}: ${JSON.stringify(read.problems)}`);
+      return read.lesson;
+    });
 }
 
 describe('the cards', () => {
@@ -41,14 +43,21 @@ describe('the cards', () => {
         expect([first?.id, ...placed.map((stage) => stage.id)].sort(), lesson.id).toEqual([...lesson.reference.order].sort());
         expect(boxes).toBe(right.length);
         expect(new Set(cards.map((card) => card.letter)).size).toBe(cards.length);
-        if (new Set(right.map(kindOf)).size > 1) expect(placed.map((stage) => stage.kind), `${lesson.id} ${version}`).not.toEqual(right.map(kindOf));
+        if (new Set(right.map(kindOf)).size > 1)
+          expect(
+            placed.map((stage) => stage.kind),
+            `${lesson.id} ${version}`,
+          ).not.toEqual(right.map(kindOf));
       }
     }
   });
 
   it('of one version are the same each time, and differ between versions', () => {
     const [lesson] = lessons();
-    const order = (version: number): string => cardsOf(lesson, version).cards.map((card) => card.stage.id).join();
+    const order = (version: number): string =>
+      cardsOf(lesson, version)
+        .cards.map((card) => card.stage.id)
+        .join();
     expect(order(1)).toBe(order(1));
     expect(new Set([0, 1, 2, 3].map(order)).size).toBeGreaterThan(1);
   });
@@ -56,8 +65,10 @@ describe('the cards', () => {
 
 describe('deeds in words', () => {
   const actions: Action[] = [
-    { every_d: 3, from: 2, to: 9, hour: 9, do: 'drain', stage: 'settler' }, { day: 0, do: 'feed', tank: 'fish', g_d: 60 },
-    { day: 6, hour: 14, do: 'base', base: 'KHCO3', g_d: 12, targetPH: 6.9 }, { day: 30, do: 'power', on: false },
+    { every_d: 3, from: 2, to: 9, hour: 9, do: 'drain', stage: 'settler' },
+    { day: 0, do: 'feed', tank: 'fish', g_d: 60 },
+    { day: 6, hour: 14, do: 'base', base: 'KHCO3', g_d: 12, targetPH: 6.9 },
+    { day: 30, do: 'power', on: false },
   ];
   const plan = { ...smallPlan(40), loop: [...smallPlan().loop, ...smallLesson().shelf], actions };
 
@@ -79,7 +90,9 @@ describe('measures in words', () => {
   const plan = { ...smallPlan(), loop: [...smallPlan().loop, ...smallLesson().shelf] };
 
   it('name quantity, stage, statistic and days', () => {
-    expect(measureWords({ stage: 'rafts', variable: 'rootMat_g_m2', statistic: 'max', fromDay: 10 }, plan)).toBe('Root fouling, Raft bed (highest, from day 10)');
+    expect(measureWords({ stage: 'rafts', variable: 'rootMat_g_m2', statistic: 'max', fromDay: 10 }, plan)).toBe(
+      'Root fouling, Raft bed (highest, from day 10)',
+    );
     expect(measureWords({ score: 'harvest', statistic: 'last', fromDay: 0 }, plan)).toBe('Harvest (whole season)');
     expect(measureWords({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 2, toDay: 5 }, plan)).toContain('day 2 to 5');
   });
@@ -94,9 +107,18 @@ describe('measures in words', () => {
     expect(measureValue(asked, 0.0821, null)).toBe('0.082\u00a0µg/L');
     expect(measureValue(asked, 12.34, null)).toBe('12.3\u00a0µg/L');
     expect(measureValue({ score: 'plants_kg', statistic: 'last', fromDay: 0 }, 1.5, null)).toBe('1.50\u00a0kg');
-    expect(measureValue({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 0 }, 2.5, { effects: {}, limits: {}, crops: {}, units: { nitritation: 'g N' } })).toBe('2.50\u00a0g N');
+    expect(
+      measureValue({ stage: 'rafts', process: 'nitritation', statistic: 'sum', fromDay: 0 }, 2.5, {
+        effects: {},
+        limits: {},
+        crops: {},
+        units: { nitritation: 'g N' },
+      }),
+    ).toBe('2.50\u00a0g N');
     // an index is said as what it compares with, by the model's own unit
-    expect(measureValue({ stage: 'uv', process: 'freeBacteriaKill', statistic: 'mean', fromDay: 0 }, 3.86, processFacts())).toBe('3.86\u00a0× the free bacteria in 1\u00a0m³ of a clean loop');
+    expect(measureValue({ stage: 'uv', process: 'freeBacteriaKill', statistic: 'mean', fromDay: 0 }, 3.86, processFacts())).toBe(
+      '3.86\u00a0× the free bacteria in 1\u00a0m³ of a clean loop',
+    );
     expect(limitWords({ ...asked, atLeast: 1, atMost: 5 }, null)).toBe('at least 1.0\u00a0µg/L and at most 5.0\u00a0µg/L');
     expect([timesWords(0.346), timesWords(2.52), timesWords(15.6)]).toEqual(['0.35', '2.5', '15.6']);
   });
@@ -109,7 +131,10 @@ describe('what befell', () => {
     const event = (hour: number, kind: 'fishDied' | 'spilled', amount: number) => ({ hour, kind, stage: 'fish', amount, byPerson: false });
     season.days[1] = { ...season.days[1], events: [event(30, 'fishDied', 2), event(31, 'spilled', 5), event(33, 'fishDied', 3)] };
     season.days[3] = { ...season.days[3], events: [event(80, 'spilled', 5)] };
-    expect(happenings(season, 96)).toEqual([{ kind: 'fishDied', stage: 'fish', day: 1, times: 2, amount: 5 }, { kind: 'spilled', stage: 'fish', day: 1, times: 2, amount: 10 }]);
+    expect(happenings(season, 96)).toEqual([
+      { kind: 'fishDied', stage: 'fish', day: 1, times: 2, amount: 5 },
+      { kind: 'spilled', stage: 'fish', day: 1, times: 2, amount: 10 },
+    ]);
     expect(happenings(season, 32)).toHaveLength(2);
     expect(happenings(season, 29)).toEqual([]);
   });
@@ -118,7 +143,12 @@ describe('what befell', () => {
 describe('a trace on paper', () => {
   it('has round steps and an axis that holds all numbers', () => {
     expect([0.37, 1, 4.2, 9, 47].map(roundStep)).toEqual([0.2, 0.5, 2.5, 5, 25]);
-    for (const [low, high] of [[6.02, 8.04], [0.4, 4.8], [6.9, 7.1], [19.2, 31.5]]) {
+    for (const [low, high] of [
+      [6.02, 8.04],
+      [0.4, 4.8],
+      [6.9, 7.1],
+      [19.2, 31.5],
+    ]) {
       for (const fromZero of [true, false]) {
         const { bottom, top, step } = axisOf(low, high, fromZero);
         expect(bottom).toBeLessThanOrEqual(low);

@@ -31,23 +31,43 @@ const first = firstLesson();
 const lesson = { ...first, mistakes: first.mistakes.slice(0, 2), demonstrations: first.demonstrations.slice(0, 1) };
 const plan = referencePlan();
 const season = runSeason(plan);
-const view = { ...season, sky: new Float32Array(plan.days).fill(1), column: Object.fromEntries(season.variables.map((name, index) => [name, index])) };
+const view = {
+  ...season,
+  sky: new Float32Array(plan.days).fill(1),
+  column: Object.fromEntries(season.variables.map((name, index) => [name, index])),
+};
 const facts = processFacts();
 const store = createPageStore(fakeClient(lesson));
 let found: LessonKey;
 
 /** Rendered without a page, hooks read the store's first state: here its present one stands for it. */
-const text = (sheet: ReactNode): string => renderToStaticMarkup(<PageStoreProvider store={{ ...store, getInitialState: store.getState }}>{sheet}</PageStoreProvider>).replace(/<[^>]*>/g, ' ').replace(/&#x27;/g, '\'').replace(/\s+/g, ' ').replaceAll('\u00a0', ' ');
+const text = (sheet: ReactNode): string =>
+  renderToStaticMarkup(<PageStoreProvider store={{ ...store, getInitialState: store.getState }}>{sheet}</PageStoreProvider>)
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/&#x27;/g, "'")
+    .replace(/\s+/g, ' ')
+    .replaceAll('\u00a0', ' ');
 const plain = (words: string): string => words.replaceAll('\u00a0', ' ');
 
 beforeAll(async () => {
   found = { lesson, plan, season: view, played: playLesson(lesson, (one) => runSeason(one)) };
   const catalogue = catalogueEntries();
   const end = plan.days * 24;
-  store.setState({ known: { facts, catalogue }, game: atResult({ ...begun({ ...openedLesson(lesson, true), plan }, view, 'paused'), lived_h: end, now_h: end }) });
+  store.setState({
+    known: { facts, catalogue },
+    game: atResult({ ...begun({ ...openedLesson(lesson, true), plan }, view, 'paused'), lived_h: end, now_h: end }),
+  });
   // the store has asked the stand-in for a verdict by now; the model's own replaces it
   await new Promise((done) => setTimeout(done, 0));
-  const judged = { marks: marksMet(season.summary.scores, season, plan.loop.map((stage) => stage.id), lesson), predictions: lesson.predictions.map((one) => settle(season, one)) };
+  const judged = {
+    marks: marksMet(
+      season.summary.scores,
+      season,
+      plan.loop.map((stage) => stage.id),
+      lesson,
+    ),
+    predictions: lesson.predictions.map((one) => settle(season, one)),
+  };
   store.setState({ game: { ...livedIn(store), judged } });
 }, 120_000);
 
@@ -57,14 +77,22 @@ function sound(words: string): void {
   expect(words).toMatch(/local codes and licensed practice decide/i);
 }
 
-describe('the learner\'s sheet', () => {
+describe("the learner's sheet", () => {
   it('holds every card and every choice, and gives nothing away', () => {
     const words = text(<LearnerSheet lesson={lesson} version={0} />);
     sound(words);
     for (const prediction of lesson.predictions) for (const choice of prediction.choices) expect(words).toContain(choice.text);
-    for (const prediction of lesson.predictions) for (const explanation of prediction.explanations) expect(words).not.toContain(explanation.text);
+    for (const prediction of lesson.predictions)
+      for (const explanation of prediction.explanations) expect(words).not.toContain(explanation.text);
     const shown = ['Degassing tank', 'Sump', 'Fine-solids filter', 'Radial-flow settler', 'Return pump', 'Raft bed'];
-    expect([...shown].sort((a, b) => words.indexOf(a) - words.indexOf(b))).not.toEqual(['Radial-flow settler', 'Fine-solids filter', 'Degassing tank', 'Raft bed', 'Sump', 'Return pump']);
+    expect([...shown].sort((a, b) => words.indexOf(a) - words.indexOf(b))).not.toEqual([
+      'Radial-flow settler',
+      'Fine-solids filter',
+      'Degassing tank',
+      'Raft bed',
+      'Sump',
+      'Return pump',
+    ]);
     for (const name of shown) expect(words).toContain(name);
   });
 
@@ -75,9 +103,14 @@ describe('the learner\'s sheet', () => {
     sound(words);
     expect(words).toMatch(/These stand beside the loop.*Base dosing drips into.*Mineralisation tank takes from gives back to/);
     const stages = [...read.lesson.plan.loop, ...read.lesson.shelf];
-    expect(read.lesson.plan.side.map((side) => sideWords(side, stages))).toEqual(['Drips into: Sump.', 'Takes from: Radial-flow settler and Fine-solids filter. Gives back to: Sump.']);
+    expect(read.lesson.plan.side.map((side) => sideWords(side, stages))).toEqual([
+      'Drips into: Sump.',
+      'Takes from: Radial-flow settler and Fine-solids filter. Gives back to: Sump.',
+    ]);
     for (const side of read.lesson.plan.side) expect(words).not.toContain(sideWords(side, stages));
-    const without = text(<LearnerSheet lesson={{ ...read.lesson, reference: { ...read.lesson.reference, without: ['mineral'] } }} version={0} />);
+    const without = text(
+      <LearnerSheet lesson={{ ...read.lesson, reference: { ...read.lesson.reference, without: ['mineral'] } }} version={0} />,
+    );
     expect(without).toContain('This stands beside the loop');
     expect(without).not.toContain('gives back to');
     expect(sideWords(read.lesson.plan.side[1], read.lesson.plan.loop)).toBe('Takes from no stage of this loop. Gives back to: Sump.');
@@ -85,18 +118,26 @@ describe('the learner\'s sheet', () => {
   });
 });
 
-describe('the teacher\'s key', () => {
-  it('gives the scores, each mistake\'s number beside the reference\'s, and how predictions come out', () => {
+describe("the teacher's key", () => {
+  it("gives the scores, each mistake's number beside the reference's, and how predictions come out", () => {
     const words = text(<KeySheet lesson={lesson} found={found} version={0} />);
     sound(words);
     for (const one of found.played) {
       expect(words).toContain(whole(one.fishHealth));
-      for (const shown of one.shown) expect(words).toContain(plain(`${measureValue(shown.consequence, shown.mistake, facts)} (reference ${measureValue(shown.consequence, shown.reference, facts)})`));
+      for (const shown of one.shown)
+        expect(words).toContain(
+          plain(
+            `${measureValue(shown.consequence, shown.mistake, facts)} (reference ${measureValue(shown.consequence, shown.reference, facts)})`,
+          ),
+        );
     }
     for (const prediction of lesson.predictions) {
       const settled = settle(season, prediction);
       expect(words).toContain(plain(measureValue(prediction.measure, settled.value, facts)));
-      for (const one of settled.explanations) expect(words).toContain(`${prediction.explanations.find((other) => other.key === one.key)?.text ?? ''} ${one.holds ? 'holds' : 'does not hold'}`);
+      for (const one of settled.explanations)
+        expect(words).toContain(
+          `${prediction.explanations.find((other) => other.key === one.key)?.text ?? ''} ${one.holds ? 'holds' : 'does not hold'}`,
+        );
     }
   });
 
@@ -109,7 +150,7 @@ describe('the teacher\'s key', () => {
 });
 
 describe('the lesson plan', () => {
-  it('names the lesson\'s own questions, hints and caveats', () => {
+  it("names the lesson's own questions, hints and caveats", () => {
     const words = text(<LessonPlanSheet lesson={lesson} />);
     sound(words);
     for (const prediction of lesson.predictions) expect(words).toContain(prediction.question);
@@ -125,8 +166,11 @@ describe('the summary of a season', () => {
     sound(words);
     expect(words).toContain(`Fish health ${whole(season.summary.scores.fishHealth)} Harvest ${whole(season.summary.scores.harvest)}`);
     expect(words).toContain('Every day from day 1 drain Radial-flow settler');
-    expect(words.match(/(?<!not) reached/g)).toHaveLength(lesson.scoring.marks.reduce((sum, { goals }) => sum + 1 + (goals ?? []).length, 0));
-    for (const prediction of lesson.predictions) expect(words).toContain(plain(measureValue(prediction.measure, settle(season, prediction).value, facts)));
+    expect(words.match(/(?<!not) reached/g)).toHaveLength(
+      lesson.scoring.marks.reduce((sum, { goals }) => sum + 1 + (goals ?? []).length, 0),
+    );
+    for (const prediction of lesson.predictions)
+      expect(words).toContain(plain(measureValue(prediction.measure, settle(season, prediction).value, facts)));
   });
 
   it('tells nothing of the days that were not lived', () => {
@@ -137,6 +181,7 @@ describe('the summary of a season', () => {
     expect(words).toContain('The season is not over');
     expect(words).not.toMatch(/reached/);
     expect(words).not.toContain('Day 20,');
-    for (const prediction of lesson.predictions) expect(words).not.toContain(plain(measureValue(prediction.measure, settle(season, prediction).value, facts)));
+    for (const prediction of lesson.predictions)
+      expect(words).not.toContain(plain(measureValue(prediction.measure, settle(season, prediction).value, facts)));
   });
 });

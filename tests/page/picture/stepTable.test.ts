@@ -1,17 +1,17 @@
 // Numbers worked out beforehand are those that would be worked out now, and those that lie ready are not worked out again.
 import { describe, expect, it } from 'vitest';
 import { lightsOf, LightOfDay, CLOSED_SKY } from '../../../src/page/picture/weather/lightOfDay';
-import { Ready } from '../../../src/page/picture/kit/ready';
+import { StepTable } from '../../../src/page/picture/kit/stepTable';
 
 describe('numbers that lie ready', () => {
   it('are those of their steps, inside and outside of what was worked out', () => {
-    const ready = new Ready(-3, 5, (step) => step / 7);
+    const ready = new StepTable(-3, 5, (step) => step / 7);
     for (let step = -9; step <= 9; step += 1) expect(ready.at(step)).toBe(step / 7);
   });
 
   it('are worked out once', () => {
     let asked = 0;
-    const ready = new Ready(2, 4, (step) => {
+    const ready = new StepTable(2, 4, (step) => {
       asked += 1;
       return step;
     });
@@ -24,7 +24,7 @@ describe('numbers that lie ready', () => {
 
   it('may be nothing, and are still found', () => {
     let asked = 0;
-    const ready = new Ready(0, 0, () => {
+    const ready = new StepTable(0, 0, () => {
       asked += 1;
       return 0;
     });
