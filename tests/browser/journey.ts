@@ -80,3 +80,14 @@ export async function runToEnd(page: Page): Promise<void> {
 export async function scoreOf(page: Page, which: 'fishHealth' | 'harvest'): Promise<number> {
   return Number(await page.locator(`[data-score="${which}"]`).innerText());
 }
+
+/** Has the picture drawn by WebGL, as with a graphics card, though here the processor plays one; to be asked before the page is opened. */
+export async function drawnByWebGL(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const { getParameter } = WebGLRenderingContext.prototype;
+    WebGLRenderingContext.prototype.getParameter = function read(this: WebGLRenderingContext, name: number): unknown {
+      const told: unknown = getParameter.call(this, name);
+      return typeof told === 'string' ? 'Graphics card' : told;
+    };
+  });
+}

@@ -2,6 +2,7 @@
 // moves. After a change that is meant, LOOPWRIGHT_RENEW_PICTURES=1 writes them anew; look at each before keeping it.
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
+import { drawnByWebGL } from './journey';
 
 /** Share of pixels that may differ, and by how much one may: letters and edges come out a little otherwise on other machines. */
 const TOLERANCE = { scale: 'device', maxDiffPixelRatio: 0.04, threshold: 0.25 } as const;
@@ -56,15 +57,20 @@ async function looksLike(page: Page, name: string): Promise<void> {
   await expect(page.locator('#world')).toHaveScreenshot(`${name}.png`, TOLERANCE);
 }
 
-test('a loop being built, at noon and at night looks as it did', async ({ page }) => {
-  await page.goto('./');
-  await openBuilt(page, null);
-  await looksLike(page, 'building');
-  await goTo(page, 20, 12);
-  await looksLike(page, 'noon');
-  await page.getByLabel('Hour shown, within the days run so far').fill(String(24 * 20 + 1));
-  await looksLike(page, 'night');
-});
+for (const renderer of ['WebGL', 'plain canvas'])
+  test(`a loop being built, at noon and at night looks as it did, drawn by ${renderer}`, async ({ page }) => {
+    if (renderer === 'WebGL') await drawnByWebGL(page);
+    await page.goto('./');
+    await openBuilt(page, null);
+    const drawn = await page.locator('#world canvas').evaluate((canvas: HTMLCanvasElement) => canvas.getContext('2d') === null);
+    expect(drawn).toBe(renderer === 'WebGL');
+    if (renderer !== 'WebGL') await looksLike(page, 'building');
+    await goTo(page, 20, 12);
+    await looksLike(page, 'noon');
+    if (renderer === 'WebGL') return;
+    await page.getByLabel('Hour shown, within the days run so far').fill(String(24 * 20 + 1));
+    await looksLike(page, 'night');
+  });
 
 test('sludge that nobody drained, and roots without a fine filter, look from close by as they did', async ({ page }) => {
   await page.goto('./');

@@ -1,4 +1,4 @@
-// Images for browsers without WebGL, whose plain canvas knows no tint: each that is tinted gets a coloured copy of its own.
+// Images for browsers without a fast WebGL; the plain canvas knows no tint: each that is tinted gets a coloured copy of its own.
 import { GameObjects, Math as Maths, type Scene, type Textures } from 'phaser';
 
 let serial = 0;
@@ -25,7 +25,8 @@ export class PlainImage extends GameObjects.Image {
     c.globalCompositeOperation = 'source-over';
     c.clearRect(0, 0, w, h);
     c.drawImage(plain.source.image as CanvasImageSource, plain.cutX, plain.cutY, w, h, 0, 0, w, h);
-    c.globalCompositeOperation = 'source-in';
+    // as WebGL does it: the colours are multiplied, and the outline stays
+    c.globalCompositeOperation = 'multiply';
     if (left === right) c.fillStyle = css(left);
     else {
       const shade = c.createLinearGradient(0, 0, w, 0);
@@ -34,6 +35,8 @@ export class PlainImage extends GameObjects.Image {
       c.fillStyle = shade;
     }
     c.fillRect(0, 0, w, h);
+    c.globalCompositeOperation = 'destination-in';
+    c.drawImage(plain.source.image as CanvasImageSource, plain.cutX, plain.cutY, w, h, 0, 0, w, h);
     return this;
   }
 

@@ -1,10 +1,11 @@
 // The world: the loop as a cutaway side view on a canvas. It reads the store and calls its actions.
-import { AUTO, Game, Scale } from 'phaser';
+import { AUTO, CANVAS, Game, Scale } from 'phaser';
 import { INK } from '../kit/palette';
 import { gapNear } from './gaps';
 import { handleNear, pulledTo, REACH_px, type Handle } from './handles';
 import { FOR_A_CLASS, forOne, scaled, type Legible } from '../marks/legible';
 import { LoopScene } from './loopScene';
+import { hasFastWebGL } from './fastWebGL';
 import { followPointer } from './pointer';
 import type { PageSource } from '../kit/terms';
 
@@ -33,6 +34,8 @@ export interface World {
 
 /** Pages are drawn at no more than this many device pixels a page pixel. */
 const MOST_RATIO = 2;
+/** Frames a second where the processor draws, so that it has time for the page. */
+const PLAIN_FRAMES_s = 30;
 
 /**
  * Draws the loop of a store into an element and keeps it in step.
@@ -46,8 +49,10 @@ export function createWorld(parent: HTMLElement, store: PageSource, audience: 'o
   const legible = (): Legible => (audience === 'one' ? forOne(window.innerHeight) : scaled(FOR_A_CLASS, window.innerHeight / 720));
   scene.ratio = ratio();
   scene.legible = legible();
+  const fast = hasFastWebGL();
   const game = new Game({
-    type: AUTO,
+    type: fast ? AUTO : CANVAS,
+    ...(fast ? {} : { fps: { limit: PLAIN_FRAMES_s } }),
     parent,
     width: Math.max(1, Math.round(parent.clientWidth * scene.ratio)),
     height: Math.max(1, Math.round(parent.clientHeight * scene.ratio)),

@@ -91,7 +91,10 @@ export function createOpening(
     file: FileCheck | null,
   ): Promise<void> => {
     if (mine !== openings) return;
-    await enter(lesson, { failure: null, screen: 'loop', path: { ...store.getState().path, opened, file, old: old ?? null } });
+    const { path, screen } = store.getState();
+    // who asks for paper while the first lesson is still on its way keeps it
+    const first = path.opened === null && screen === 'paper';
+    await enter(lesson, { failure: null, screen: first ? screen : 'loop', path: { ...path, opened, file, old: old ?? null } });
   };
 
   const open = async (asked: Exclude<Asked, { kind: 'other' }>): Promise<boolean> => {
