@@ -31,6 +31,12 @@ describe('the light of a day', () => {
     for (let i = 0; i < MOMENTS; i += 1) expect(Math.min(day.sun[i], day.moon[i])).toBe(0);
   });
 
+  it('never has the sun up where a day has no light', () => {
+    const day = new LightOfDay(0, 0);
+    expect([Math.max(...day.sun), Math.max(...day.height)]).toEqual([0, 0]);
+    expect(Math.min(...day.moon)).toBe(OPAQUE);
+  });
+
   it('lets less of the sun be seen the more clouds there are', () => {
     const noon = 12 * MOMENTS_PER_h;
     const seen = [0, 6, 12, CLOSED_SKY].map((covered) => new LightOfDay(12, covered).sun[noon]);

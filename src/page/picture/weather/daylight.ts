@@ -48,7 +48,8 @@ export function daylight(into: Daylight): Daylight {
   const half = Math.max(0.5, Math.min(23.5, into.dayLength_h)) / 2;
   const off = into.hour - 12;
   const away = Math.abs(off);
-  into.sun = away <= half ? Math.cos((away / half) * (Math.PI / 2)) : -Math.sin(((away - half) / (12 - half)) * (Math.PI / 2));
+  const dark = into.dayLength_h <= 0;
+  into.sun = dark ? -1 : away <= half ? Math.cos((away / half) * (Math.PI / 2)) : -Math.sin(((away - half) / (12 - half)) * (Math.PI / 2));
   if (into.sun >= LOW_SUN) {
     into.colour = off < 0 ? DAWN : DUSK;
     into.alpha = 0;
