@@ -74,7 +74,10 @@ export async function unmarked(page: Page): Promise<string[]> {
   return [...new Set(outside.map(foreign).filter((words) => words !== null))];
 }
 
-/** Visible text that a clipping box cuts, that leaves the button, cell or card it stands in, or that no scrolling brings onto the page. */
+/**
+ * Visible text that a clipping box cuts, that leaves the button, cell or card it stands in, or that no scrolling brings onto the page;
+ * buttons that stand out of their bar. Where a closed choice has no room for a name, dots must tell so: opened, it shows it whole.
+ */
 export async function cutOff(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const BOX =
@@ -118,6 +121,22 @@ export async function cutOff(page: Page): Promise<string[]> {
       }
       if (!scrolls.x && (left < -2 || right > innerWidth + 2)) say('off the page in', holder);
       if (!scrolls.y && (high < -2 || low > innerHeight + 2)) say('off the page in', holder);
+    }
+    for (const button of top.querySelectorAll('button')) {
+      const bar = button.closest('.brief, .tint, .bottom');
+      if (bar === null || !button.checkVisibility() || button.closest('dialog, [popover], [hidden], [inert], .scroll') !== null) continue;
+      const [inner, outer] = [button.getBoundingClientRect(), bar.getBoundingClientRect()];
+      if (inner.top < outer.top - 2 || inner.bottom > outer.bottom + 2 || inner.left < outer.left - 2 || inner.right > outer.right + 2)
+        found.add(`out of ${String(bar.getAttribute('class'))}: button "${(button.textContent || button.ariaLabel) ?? ''}"`);
+    }
+    const pen = document.createElement('canvas').getContext('2d');
+    for (const choice of top.querySelectorAll('select')) {
+      if (pen === null || !choice.checkVisibility()) continue;
+      const style = getComputedStyle(choice);
+      pen.font = style.font;
+      const words = choice.selectedOptions[0]?.text ?? '';
+      const room = choice.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+      if (pen.measureText(words).width > room && style.textOverflow !== 'ellipsis') found.add(`no room in a choice: "${words}"`);
     }
     return [...found];
   });

@@ -95,6 +95,25 @@ const loops: Record<string, Plan> = {
     ],
     { actions: once(9, { do: 'rinse', stage: 'gravel' }) },
   ),
+  'sand that water lifts': loopPlan([
+    { id: 'sump', kind: 'sump', volume_m3: 0.4 },
+    { id: 'pump', kind: 'returnPump', flow_m3_h: 1.5 },
+    { id: 'lifted', kind: 'fluidisedSandBiofilter', media_m3: 0.02 },
+  ]),
+  'sand that hardly lifts': loopPlan([
+    { id: 'sump', kind: 'sump', volume_m3: 0.4 },
+    { id: 'pump', kind: 'returnPump', flow_m3_h: 1.5 },
+    { id: 'lifted', kind: 'fluidisedSandBiofilter', media_m3: 0.06 },
+  ]),
+  // it sinks and catches while the pump is throttled; what it caught leaves with the grains when water tears them away
+  'sand that sank, torn away': loopPlan(
+    [
+      { id: 'sump', kind: 'sump', volume_m3: 0.4 },
+      { id: 'pump', kind: 'returnPump', flow_m3_h: 0.15 },
+      { id: 'torn', kind: 'fluidisedSandBiofilter', media_m3: 0.012 },
+    ],
+    { actions: once(9, { do: 'flow', flow_m3_h: 1.5 }) },
+  ),
   'the finest mesh and still media': loopPlan([
     { id: 'screen', kind: 'drumFilter', mesh_um: 20 },
     { id: 'media', kind: 'degassingTank', media_m3: 0.05, air_L_min: 0 },

@@ -25,7 +25,7 @@ export const science = {
   dryShare: { value: 0.057, unit: 'g dry/g fresh', low: 0.045, high: 0.07, source: 'raw pak choi holds 95 % of water (food tables: 95.3), hydroponic heads a little less; from memory', flag: 'memory' },
   harvestShare: { value: 0.95, unit: 'share of the dry mass cut', low: 0.85, high: 1, source: 'outer leaves are trimmed off', flag: 'assumption' },
   cutShare: { value: 1, unit: 'share of leaf', low: 1, high: 1, source: 'a head is cut whole and planted anew: no choice of a number', flag: 'assumption', fixed: 'a head is cut whole' },
-  plants_m2: { value: 25, unit: 'plants/m²', low: 20, high: 50, source: '40, 50 and 61 tried on rafts, best 50 for a dwarf kind (Maludin et al. 2020); full heads stand at half of it', flag: 'derived' },
+  plants_m2: { value: 25, unit: 'plants/m²', low: 20, high: 50, source: '40, 50 and 61 tried on rafts, best 50 for a dwarf kind (Maludin et al. 2020); full heads stand at half of it', flag: 'derived', fixed: 'a plan says how many plants stand on a square metre' },
   quotaN: { value: 0.05, unit: 'g N/g dry', low: 0.042, high: 0.06, source: 'leaf tables for brassicas grown in solution, from memory (Parks & Murray 2011 give such)', flag: 'memory' },
   quotaP: { value: 0.006, unit: 'g P/g dry', low: 0.0045, high: 0.008, source: 'as quotaN', flag: 'memory' },
   quotaK: { value: 0.06, unit: 'g K/g dry', low: 0.045, high: 0.075, source: 'as quotaN; rich in potassium', flag: 'memory' },
