@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { open, placeByList, tend } from './journey';
+import { drawnByWebGL, open, placeByList, tend } from './journey';
 
 const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
 const MOST_IN_ALL_kB = 700;
@@ -103,6 +103,7 @@ function scriptOfFrames(events: readonly Happening[]): number[] {
 }
 
 async function runReference(page: Page): Promise<void> {
+  await drawnByWebGL(page);
   await open(page);
   await placeByList(page);
   await tend(page);
@@ -129,6 +130,7 @@ test(
   'the arrival of a season, with its panels and its picture, holds the page for no longer than a frame',
   { tag: '@long' },
   async ({ page }) => {
+    await drawnByWebGL(page);
     await open(page);
     await placeByList(page);
     await tend(page);
