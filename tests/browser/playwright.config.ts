@@ -15,7 +15,7 @@ export default defineConfig({
   // a guard against a journey that hangs, wide enough for a busy machine
   timeout: 300_000,
   expect: { timeout: 20_000 },
-  workers: 3,
+  workers: 2,
   // a machine that is busy with something else may upset a journey once: it is played again, and told as flaky; one that fails twice has
   // failed
   retries: 1,
