@@ -88,7 +88,7 @@ export const FORMATS: Readonly<Record<string, Format>> = {
 };
 
 /** Shares kept as 0–1 by the model and shown as per cent. */
-export const SHARES: ReadonlySet<string> = new Set(['welfare', 'rootHealth', 'sludgeFill', 'clog', 'leafStore']);
+export const SHARES: ReadonlySet<string> = new Set(['welfare', 'rootHealth', 'rootRot', 'sludgeFill', 'clog', 'leafStore']);
 
 /** A mass too small for the scale of the rest: below this it is said in mg, which US laboratories use too. */
 export const LEAST_GRAMS = 0.1;
