@@ -65,15 +65,16 @@ export function exampleText(name: string): string {
 }
 
 /** Runs a command's body; what goes wrong is one message on standard error and an exit code, never a stack. */
-export function runCommand(body: () => number): void {
+export function runCommand(body: () => number | Promise<number>): void {
   // A reader that has seen enough (head) closes the pipe: that is no fault.
   process.stdout.on('error', (failure: NodeJS.ErrnoException) => process.exit(failure.code === 'EPIPE' ? 0 : 1));
-  try {
-    process.exitCode = body();
-  } catch (failure) {
+  const settled = async (): Promise<void> => {
+    process.exitCode = await body();
+  };
+  settled().catch((failure: unknown) => {
     process.stderr.write(
       `${failure instanceof SeasonError ? faultWords(failure.fault) : failure instanceof Error ? failure.message : String(failure)}\n`,
     );
     process.exitCode = failure instanceof CommandError ? failure.exitCode : 1;
-  }
+  });
 }

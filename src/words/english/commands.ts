@@ -25,6 +25,22 @@ Exit code 0: printed; 1: the plan cannot be used; 2: the command cannot be under
 Exit code 0: the reference earns three marks, every listed mistake shows its consequences, an idle player earns no mark;
 1: something of that fails, or the file cannot be used; 2: the command cannot be understood.
 `,
+  'command.sequencesHelp': `Plays the parts of a lesson or plan in every sequence, and tells what each costs.
+
+  npm run -s sequences -- LESSON.json|PLAN.json [--json]     (or - for standard input)
+
+A lesson is played with its reference's feed, air and routines; its parts are those of its shelf that the reference places.
+A plan is its own reference and has no marks; its parts are all stages but the fish tank, the sump and the pump.
+Played are every sequence of the parts in the places where parts stand (up to 120; of more, always the same 120 with the reference
+among them), each two parts exchanged, each part left out with what is done to it, and each routine left out.
+Heights follow the sequence as on the page. A loop in which water cannot flow is played as the page would play it, and its cause says so;
+a variant that cannot be played has no scores but the reason.
+The largest loss is the score, fish health or harvest, that fell most below the reference's (the reference: below 100). Its cause is what
+the season recorded and the reference was spared: a fault of the design, a mishap, means of what plants or fish grow by that fell by 1 %
+or more, and the limit of fish or roots that was the worst one passed for most hours beyond the reference's (2 % of all or more).
+The summary counts all sequences played and ranks by fish health + harvest. Quartiles: a quarter of the sequences lies below the first.
+Exit code 0: played; 1: the file cannot be used; 2: the command cannot be understood.
+`,
   'command.waterHelp': `Usage: npm run -s water -- FILE.jsonl     (or - for standard input)
 
 One JSON object a line; each is answered by one line. Blank lines are skipped.
@@ -50,6 +66,7 @@ Alkalinity is [HCO3-] + 2[CO3--] + [NH3] + [HS-] + [HPO4--] + 2[PO4---] - [H3PO4
   'command.onePlan': 'got {got} after {plan}; expected one plan',
   'command.noPlan': 'no plan given',
   'command.oneLesson': 'got "{got}"; expected one lesson file',
+  'command.oneFile': 'got "{got}"; expected one lesson or plan',
   'command.noExample': 'no example plan "{name}"; there are {names}',
   'command.noFile': '{name}: no such file',
   'command.folder': '{name}: a folder, not a file',
@@ -91,6 +108,31 @@ Alkalinity is [HCO3-] + 2[CO3--] + [NH3] + [HS-] + [HPO4--] + 2[PO4---] - [H3PO4
   'played.explanationHolds': '{key} {value} holds',
   'played.demonstration': 'demonstration {key}: {right} against {left} = {times} times = {outcome}',
   'played.noChoice': 'no choice',
+
+  // the sequences of a lesson's or plan's parts
+  'sequences.sequence': 'sequence (* the reference)',
+  'sequences.isReference': '* {order}',
+  'sequences.isOther': '  {order}',
+  'sequences.withoutPart': 'without the part',
+  'sequences.withoutRoutine': 'without the routine',
+  'sequences.routine': '{what}, every {days} d from day {from}',
+  'sequences.handOver': 'hand-over',
+  'sequences.work': 'work, h',
+  'sequences.loss': 'largest loss',
+  'sequences.cause': 'cause',
+  'sequences.lost': '{score} −{points}',
+  'sequences.noCause': 'nothing recorded that the reference was spared',
+  'sequences.refused': 'cannot be played ({code}): {words}',
+  'sequences.mishap': '{what} (day {day})',
+  'sequences.fallen': '{what} {value} on average in {stage}, the reference {reference}',
+  'sequences.trouble': '{what}, {hours} h longer',
+  'sequences.scored': '{order}: fish health {fishHealth}, harvest {harvest}',
+  'sequences.played': 'sequences    {played} of {possible}, {refused} could not be played',
+  'sequences.best': 'best         {what}',
+  'sequences.worst': 'worst        {what}',
+  'sequences.quartiles': 'quartiles    fish health {fishHealth}, harvest {harvest}',
+  'sequences.threeMarks': 'three marks  {percent} % of the sequences',
+  'sequences.rank': 'reference    rank {rank} of {of}; {what}',
 
   // what is wrong with a line of water
   'waterLine.fault': '{key}: found {found}, expected {expected}',
