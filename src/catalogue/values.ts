@@ -10,7 +10,7 @@ const LIVING: LivingParameters = { fish: SPECIES, crops: CROPS, kinds: KIND_CONS
 export const GROUPS: Readonly<Record<string, ParameterGroup>> = groupsWith(LIVING);
 
 /**
- * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`, or with a species, crop or kind as the group.
+ * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootCoat`, or with a species, crop or kind as the group.
  * @throws RangeError where a name is unknown, a parameter is fixed, or a value is not finite.
  */
 export const valuesWith = (replaced: Readonly<Record<string, number>> = {}): Values => valuesOf(LIVING, replaced);

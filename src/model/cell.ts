@@ -81,6 +81,8 @@ export interface Cell {
   /** growth the light and leaf area allow with no other limit, g dry/d at mean light; root health without the water's share */
   growth: number;
   rootTarget: number;
+  /** m/d at which oxygen reaches the roots' surface through the water beside it; no meaning outside beds */
+  rootTransfer: number;
   /** the process that gives base here, and g/d of it */
   doseProcess: number;
   doseRate: number;
@@ -152,6 +154,7 @@ export function makeCell(index: number, stage: string, kind: string, sizes: Cell
     bedArea: 0,
     growth: 0,
     rootTarget: 1,
+    rootTransfer: 1,
     doseProcess: 0,
     doseRate: 0,
     kill: 0,

@@ -153,8 +153,9 @@ export const COMPONENTS: readonly ComponentEntry[] = [
   { name: 'QK', kind: 'resident', among: 'STORES', content: () => ({ K: 1 }), tolerance: inCell(0.02) },
   { name: 'QCA', kind: 'resident', among: 'STORES', content: () => ({ Ca: 1 }), tolerance: inCell(0.005) },
   { name: 'QFE', kind: 'resident', among: 'STORES', content: () => ({ Fe: 1 }), tolerance: inCell(0.0002) },
-  // --- indices without mass: root health, filter blockage
+  // --- indices without mass: root health, root rot, filter blockage
   { name: 'ROOT', kind: 'resident', tolerance: inCell(0.003) },
+  { name: 'ROT', kind: 'resident', tolerance: inCell(0.003) },
   { name: 'CLOG', kind: 'resident', tolerance: inCell(0.1) },
   // --- outside the water: the air, and iron that fell out
   { name: 'AIR_O2', kind: 'outside', content: () => ({ COD: -1 }), tolerance: inCell(0) },

@@ -17,17 +17,17 @@ export const CF = 19, CS = 20, CI = 21, FF = 22, FS = 23, FI = 24, UF = 25, US =
 
 // --- resident: they stay in their cell
 export const SF = 28, SL = 29, SI = 30, MF = 31, MS = 32, MI = 33, BA = 34, BN = 35, BH = 36, PO = 37, PS = 38, GUT = 39, FISH = 40,
-  LEAF = 41, QN = 42, QP = 43, QK = 44, QCA = 45, QFE = 46, ROOT = 47, CLOG = 48;
+  LEAF = 41, QN = 42, QP = 43, QK = 44, QCA = 45, QFE = 46, ROOT = 47, ROT = 48, CLOG = 49;
 
 // --- outside the water: booked, not simulated
-export const AIR_O2 = 49, AIR_CO2 = 50, AIR_N2 = 51, AIR_H2S = 52, AIR_CH4 = 53, AIR_NH3 = 54, RUST = 55;
+export const AIR_O2 = 50, AIR_CO2 = 51, AIR_N2 = 52, AIR_H2S = 53, AIR_CH4 = 54, AIR_NH3 = 55, RUST = 56;
 
-export const FAST = 8, FLOWING = 28, STATES = 49, ALL = 56;
+export const FAST = 8, FLOWING = 28, STATES = 50, ALL = 57;
 
 export const NAMES: readonly string[] = ['O2', 'TAN', 'NO2', 'NO3', 'IC', 'ALK', 'S2', 'SS', 'CH4', 'N2', 'SO4', 'P', 'K', 'CA', 'MG', 'NA',
   'CL', 'FE', 'OP', 'CF', 'CS', 'CI', 'FF', 'FS', 'FI', 'UF', 'US', 'UI', 'SF', 'SL', 'SI', 'MF', 'MS', 'MI', 'BA', 'BN', 'BH', 'PO', 'PS',
-  'GUT', 'FISH', 'LEAF', 'QN', 'QP', 'QK', 'QCA', 'QFE', 'ROOT', 'CLOG', 'AIR_O2', 'AIR_CO2', 'AIR_N2', 'AIR_H2S', 'AIR_CH4', 'AIR_NH3',
-  'RUST'];
+  'GUT', 'FISH', 'LEAF', 'QN', 'QP', 'QK', 'QCA', 'QFE', 'ROOT', 'ROT', 'CLOG', 'AIR_O2', 'AIR_CO2', 'AIR_N2', 'AIR_H2S', 'AIR_CH4',
+  'AIR_NH3', 'RUST'];
 
 /** Solids by size and part: row of size (0 coarse, 1 fine, 2 superfine), column of part (0 fast, 1 slow, 2 inert). */
 export const SOLIDS: readonly (readonly number[])[] = [[CF, CS, CI], [FF, FS, FI], [UF, US, UI]];

@@ -2,6 +2,7 @@
 import { nitriteLC50 } from '../model/organisms/fish/comfort';
 import { plateau } from '../model/organisms/plants/growth';
 import { valuesWith } from '../catalogue/values';
+import type { Values } from '../model/parameters/values';
 import type { Plan } from './plan';
 import { EMPTY_BED, EMPTY_TANK } from '../catalogue/standIn';
 
@@ -16,6 +17,12 @@ export interface Band {
 
 /** Shares of the way from safe to harm at which a mark begins: watch where discomfort begins, act a third of the way. */
 const ACT = 0.33;
+
+/** Oxygen at the roots' surface that leaves such a health, mg/L. */
+function surfaceFor(health: number, k: Values['kinetics']): number {
+  const share = (Math.sqrt(health) * k.rootBreathes - k.rootAired) / (1 - k.rootAired);
+  return (k.rootO2Half * share) / (1 - share);
+}
 
 /** Comfort bands of a plan's fish and roots. Variables are those of the trajectory. */
 export function comfortOf(plan: Plan): Band[] {
@@ -40,13 +47,13 @@ export function comfortOf(plan: Plan): Band[] {
     },
     { applies: 'fish', variable: 'solids', watchAbove: f.solidsSafe, actAbove: between(f.solidsSafe, f.solidsHarm) },
   ];
-  // Roots: where health falls by a twentieth, and by a third.
+  // Roots: where health falls by a twentieth, and by a third; a coat on which rot begins to spread, and one that hides roots from air.
   const k = values.kinetics;
   const fall = (share: number): number => Math.sqrt(1 / (1 - share) - 1);
   bands.push(
-    { applies: 'roots', variable: 'O2_mg_L', watchBelow: 3.5 * k.rootO2Half, actBelow: 1.8 * k.rootO2Half },
+    { applies: 'roots', variable: 'rootO2_mg_L', watchBelow: surfaceFor(0.95, k), actBelow: surfaceFor(0.67, k) },
     { applies: 'roots', variable: 'H2S_ug_L', watchAbove: 1000 * k.rootSulfide * fall(0.05), actAbove: 1000 * k.rootSulfide * fall(0.33) },
-    { applies: 'roots', variable: 'rootMat_g_m2', watchAbove: k.rootHalf * fall(0.05), actAbove: k.rootHalf * fall(0.33) },
+    { applies: 'roots', variable: 'rootMat_g_m2', watchAbove: k.rotCoat / 3, actAbove: k.rotCoat },
     { applies: 'roots', variable: 'rootHealth', watchBelow: 0.8, actBelow: 0.6 },
   );
   const T = plan.climate.water_C ?? plan.climate.air_C.mean;

@@ -12,6 +12,7 @@ import { acidityFactor, lightGrowth, plateau } from '../model/organisms/plants/g
 import { ID } from '../model/processes/catalogue';
 import { DOSE_OF } from '../model/processes/dosing';
 import type { Link } from '../model/network/loopData';
+import { rootTransfer } from '../model/forcing/rootTransfer';
 import type { StageSizes } from '../model/stages/stageScience';
 import { exp, log10 } from '../numerics/elementary';
 import { setActivities } from './activities';
@@ -60,6 +61,7 @@ export function refreshForcing(runtime: Runtime, state: RunState, day: number, h
             * cell.floor
             * acidityFactor(crop, pH)
           : 0;
+        cell.rootTransfer = rootTransfer(cell, values);
         cell.rootTarget =
           crop.rootLeast
           + (1 - crop.rootLeast)

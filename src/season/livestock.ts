@@ -1,5 +1,5 @@
 // Fish and plants put in and taken out: stocked, fished, planted, cut. Every gram is booked.
-import { FISH, GUT, LEAF, MF, MI, MS, ROOT, STATES, STORES } from '../model/components';
+import { FISH, GUT, LEAF, MF, MI, MS, ROOT, ROT, STATES, STORES } from '../model/components';
 import { cropAt } from '../model/organisms/plants/cropAt';
 import type { CropKind, SpeciesKind } from './plan';
 import type { FishState, RunState } from './runState';
@@ -137,6 +137,7 @@ export function cutBed(runtime: Runtime, state: RunState, id: string, tell: Tell
     // A bed of gravel keeps what it caught, and a crop that comes again its roots.
     if (share < 1) continue;
     state.y[c * STATES + ROOT] = 1;
+    state.y[c * STATES + ROT] *= runtime.values.kinetics.rotCarried;
     if (runtime.assembly.cells[c].mediaArea > 0) continue;
     for (const component of [MF, MI, MS]) take(state, c, component, state.y[c * STATES + component] * runtime.values.practice.rootsTaken);
   }

@@ -22,6 +22,7 @@ import {
   QN,
   QP,
   ROOT,
+  ROT,
   S2,
   SS,
   TAN,
@@ -36,6 +37,8 @@ import type { Reading } from './reading';
 import type { BedState, RunState } from './runState';
 import type { Runtime } from './runtime';
 import { VARIABLES } from './trajectory';
+import { breathOf, type RootBreath } from '../model/processes/roots';
+import type { Cell } from '../model/cell';
 import type { Variable } from './trajectory';
 
 const I = Object.freeze(Object.fromEntries(VARIABLES.map((name, i) => [name, i]))) as Readonly<Record<Variable, number>>;
@@ -47,10 +50,15 @@ export class Rows {
   private readonly still: Float32Array;
   private readonly beds: (BedState | undefined)[] = [];
   private readonly readings: Record<number, Reading> = {};
+  private readonly breath: RootBreath = { surface: 0, share: 0, rise: 0, area: 0, coat: 0 };
 
   constructor(private readonly runtime: Runtime) {
     this.width = runtime.assembly.cells.length * VARIABLES.length;
     this.still = new Float32Array(this.width);
+  }
+
+  private rootOxygen(y: Float64Array, o: number, cell: Cell): number {
+    return breathOf(y, o, this.runtime.data.kinetics, cell, Math.max(0, y[o + O2] / cell.volume), this.breath).surface;
   }
 
   /** Takes down what stands still until the next cut. */
@@ -145,6 +153,8 @@ export class Rows {
     if (cell.bed) {
       out[row + I.leafDry_g_m2] = y[o + LEAF] / cell.floor;
       out[row + I.rootHealth] = y[o + ROOT];
+      out[row + I.rootRot] = y[o + ROT];
+      out[row + I.rootO2_mg_L] = this.rootOxygen(y, o, cell);
       out[row + I.rootMat_g_m2] = caught / (cell.floor + cell.mediaArea);
       if (this.beds[c]) out[row + I.leafStore] = scarcest(y, o, cell.cropAt);
     }

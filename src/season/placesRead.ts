@@ -27,6 +27,7 @@ import {
   QN,
   QP,
   ROOT,
+  ROT,
   S2,
   SF,
   SI,
@@ -63,7 +64,7 @@ const EVERYWHERE = [
 ];
 const OF_FISH = [FISH, CL];
 const OF_FILTER = [CLOG];
-const OF_BED = [LEAF, ROOT, QN, QP, QK, QCA, QFE];
+const OF_BED = [LEAF, ROOT, ROT, QN, QP, QK, QCA, QFE];
 
 /** Places in the state of a loop, ascending. */
 export const placesRead = (cells: readonly Cell[]): Int32Array =>

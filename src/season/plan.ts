@@ -6,7 +6,7 @@ import type { CropName, SpeciesName, StageKind } from '../catalogue/kinds';
 import type { Base } from '../model/processes/dosing';
 
 export const PLAN_FORMAT = 'loopwright.plan/2';
-export const MODEL_REVISION = '1.0';
+export const MODEL_REVISION = '1.1';
 
 export type { StageKind };
 export type BaseKind = Base;

@@ -46,6 +46,9 @@ export const VARIABLES = [
   'Mg_mg_L',
   'spill_m3_d',
   'leafStore',
+  // oxygen at the surface of the roots, under their coat; share of the roots that rots
+  'rootO2_mg_L',
+  'rootRot',
 ] as const;
 export type Variable = (typeof VARIABLES)[number];
 

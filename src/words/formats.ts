@@ -61,6 +61,7 @@ export const FORMATS: Readonly<Record<string, Format>> = {
   number: { unit: '', decimals: 0 },
   eaten_g_d: { unit: 'g/d', decimals: 0, us: ouncesPerDay(1) },
   leafDry_g_m2: { unit: 'g/m²', decimals: 0, us: ouncesPerArea(2) },
+  rootO2_mg_L: { unit: 'mg/L', decimals: 1 },
   rootMat_g_m2: { unit: 'g/m²', decimals: 1, us: ouncesPerArea(3) },
   caught_g: { unit: 'g', decimals: 0, us: ounces(1) },
   gas_L_d: { unit: 'L/d', decimals: 1, us: { unit: 'ft³/d', decimals: 2, factor: 1 / L_PER_FT3 } },
@@ -88,7 +89,7 @@ export const FORMATS: Readonly<Record<string, Format>> = {
 };
 
 /** Shares kept as 0–1 by the model and shown as per cent. */
-export const SHARES: ReadonlySet<string> = new Set(['welfare', 'rootHealth', 'sludgeFill', 'clog', 'leafStore']);
+export const SHARES: ReadonlySet<string> = new Set(['welfare', 'rootHealth', 'rootRot', 'sludgeFill', 'clog', 'leafStore']);
 
 /** A mass too small for the scale of the rest: below this it is said in mg, which US laboratories use too. */
 export const LEAST_GRAMS = 0.1;

@@ -3,7 +3,7 @@
 import { isWord, say } from './say';
 
 const FAMILY =
-  /^(slough|lysis|hydrolysisCaught|hydrolysisSludge|hydrolysis|settle|catch|shear|stir|release|clumpDenitrification|dose)[A-Z]/;
+  /^(slough|lysis|hydrolysisCaught|hydrolysisSludge|hydrolysis|settle|catch|shear|stir|release|clumpDenitrification|coatRespiration|dose)[A-Z]/;
 
 /** What a process does, in a few words; its id where the catalogue has none. */
 export function processName(id: string): string {

@@ -118,8 +118,18 @@ describe('the tables of processes', () => {
     },
   );
 
-  it('write what halves root health with the recorded values', () => {
+  it('write what roots breathe with the recorded values', () => {
     const shown = numbersOf(page.find((one) => one.startsWith('- **Root health')) ?? '');
-    for (const name of ['rootHalf', 'rootSulfide', 'rootDisease', 'rootO2Half']) expect(shown, name).toContain(values['kinetics'][name]);
+    for (const name of [
+      'rootSulfide',
+      'rootO2Half',
+      'rootStill',
+      'rootRespiration',
+      'rootPerLeaf',
+      'rootArea',
+      'rootAreaLeast',
+      'rootAirHalf',
+    ])
+      expect(shown, name).toContain(values['kinetics'][name]);
   });
 });

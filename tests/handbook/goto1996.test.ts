@@ -1,10 +1,11 @@
 // Goto E., Both A.J., Albright L.D., Langhans R.W., Leed A.R. 1996, Effect of dissolved oxygen concentration on lettuce growth in floating
 // hydroponics, Acta Hort. 440:205–210: no difference in 24 d at 24 °C between 2.1, 4.2, 8.4 and 16.8 mg/L. Published.
+// Their oxygen and nitrogen were bubbled through the solution, so that it moved; how fast is not in the abstract: 5 L/min/m² assumed.
 // Yoshida S., Kitano M., Eguchi H. 1997: 0.32 mg/L (0.01 mM) cuts leaf and root in 7 d; 3.2 equals 6.4 mg/L. Published.
 import { describe, expect, it } from 'vitest';
 import { lettuceGrown } from './plantCases';
 
-const grown = (O2_mg_L: number, days: number): ReturnType<typeof lettuceGrown> => lettuceGrown({ O2_mg_L, days });
+const grown = (O2_mg_L: number, days: number): ReturnType<typeof lettuceGrown> => lettuceGrown({ O2_mg_L, days, air_L_min: 15 });
 
 describe('oxygen at the roots of lettuce', () => {
   const ample = grown(8.4, 24).leaf;

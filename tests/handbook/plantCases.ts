@@ -35,17 +35,28 @@ export interface BedBench {
   O2_mg_L: number;
   T_C: number;
   light_mol_m2_d?: number;
+  /** gas bubbled through the solution; left out: none, still water */
+  air_L_min?: number;
 }
 
 /** A raft bed of one crop, planted once and cut when ripe where it comes again. */
-export function bedPlan({ kind, plants_m2, days, pH, O2_mg_L, T_C, light_mol_m2_d = 17 }: BedBench): Parameters<typeof liveThrough>[0] {
+export function bedPlan({
+  kind,
+  plants_m2,
+  days,
+  pH,
+  O2_mg_L,
+  T_C,
+  light_mol_m2_d = 17,
+  air_L_min = 0,
+}: BedBench): Parameters<typeof liveThrough>[0] {
   const plan = benchPlan({
     stage: {
       id: 'bed',
       kind: 'raftBed',
       area_m2: AREA,
       depth_m: 0.3,
-      air_L_min: 0,
+      air_L_min,
       crop: { kind, plants_m2, plantedDay: 0, replant: kind !== 'lettuce' },
     },
     days,

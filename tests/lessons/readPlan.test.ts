@@ -53,7 +53,7 @@ describe('a plan from outside', () => {
   test('may leave out what has a default, and comes back complete', () => {
     const plan = planOf(smallest);
     expect(plan).toMatchObject({
-      model: '1.0',
+      model: '1.1',
       days: 60,
       side: [],
       fish: [],

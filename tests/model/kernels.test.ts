@@ -59,7 +59,7 @@ function checkSlope(matrix: Matrix, cell: typeof everything, seed: string): void
   const out = new Float64Array(STATES);
   applyColumns(cell, 1 / cell.volume, matrix.table, y, rates, 0, out, 0);
   DEFINITIONS.forEach((definition, p) => {
-    if (running.has(p) && definition.moves) expect(rates[p]).toBeCloseTo(moveRate(cell, definition) * y[definition.moves.of], 12);
+    if (running.has(p) && definition.moves) expect(rates[p]).toBeCloseTo(moveRate(cell, definition) * y[definition.moves.of], 9);
   });
   expectClose(out, slopeOf(matrix, rates), 10, (row) => `${seed}: slope of ${NAMES[row]}`);
 }

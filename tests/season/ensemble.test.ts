@@ -40,7 +40,7 @@ describe('a drawn world', () => {
   });
 
   it('is no echo of its neighbour: draws of one parameter are spread, and two parameters do not move together', () => {
-    const a = worlds.map((world) => world['kinetics.rootHalf']);
+    const a = worlds.map((world) => world['kinetics.rootCoat']);
     const b = worlds.map((world) => world['kinetics.aobCapacity']);
     const mean = (values: number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
     const deviation = (values: number[]): number => Math.sqrt(mean(values.map((value) => (value - mean(values)) ** 2)));

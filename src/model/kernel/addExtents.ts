@@ -11,16 +11,16 @@ export function addExtents(cell: Cell, extents: Float64Array, r0: Float64Array, 
   if (cell.holds) addThreeStretch(extents, r0, r1, delta, half, o + 40, o + 44);
   if (cell.filter) addThreeStretch(extents, r0, r1, delta, half, o + 44, o + 45);
   if (cell.fish) addThreeStretch(extents, r0, r1, delta, half, o + 45, o + 48);
-  if (cell.bed) addThreeStretch(extents, r0, r1, delta, half, o + 48, o + 56);
-  if (cell.kill > 0) addThreeStretch(extents, r0, r1, delta, half, o + 56, o + 57);
-  if (cell.doseRate > 0) addThreeStretch(extents, r0, r1, delta, half, o + 57, o + 63);
-  if (cell.settle0 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 63, o + 66);
-  if (cell.settle1 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 66, o + 69);
-  if (cell.settle2 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 69, o + 72);
-  if (cell.catch0 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 72, o + 75);
-  if (cell.catch1 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 75, o + 78);
-  if (cell.catch2 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 78, o + 81);
-  if (cell.shear > 0) addThreeStretch(extents, r0, r1, delta, half, o + 81, o + 84);
-  if (cell.stir > 0 && cell.sludgeRoom > 0) addThreeStretch(extents, r0, r1, delta, half, o + 84, o + 87);
-  if (cell.release > 0) addThreeStretch(extents, r0, r1, delta, half, o + 87, o + 90);
+  if (cell.bed) addThreeStretch(extents, r0, r1, delta, half, o + 48, o + 60);
+  if (cell.kill > 0) addThreeStretch(extents, r0, r1, delta, half, o + 60, o + 61);
+  if (cell.doseRate > 0) addThreeStretch(extents, r0, r1, delta, half, o + 61, o + 67);
+  if (cell.settle0 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 67, o + 70);
+  if (cell.settle1 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 70, o + 73);
+  if (cell.settle2 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 73, o + 76);
+  if (cell.catch0 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 76, o + 79);
+  if (cell.catch1 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 79, o + 82);
+  if (cell.catch2 > 0) addThreeStretch(extents, r0, r1, delta, half, o + 82, o + 85);
+  if (cell.shear > 0) addThreeStretch(extents, r0, r1, delta, half, o + 85, o + 88);
+  if (cell.stir > 0 && cell.sludgeRoom > 0) addThreeStretch(extents, r0, r1, delta, half, o + 88, o + 91);
+  if (cell.release > 0) addThreeStretch(extents, r0, r1, delta, half, o + 91, o + 94);
 }

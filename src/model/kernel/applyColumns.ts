@@ -2,7 +2,7 @@
 // Written by `npm run kernels` from the tables of components and processes: never edited, stale copies fail a test.
 import type { Cell } from '../cell';
 import { ALK, BA, BH, BN, CA, CF, CH4, CI, CLOG, CS, FE, FF, FI, FISH, FS, GUT, IC, K, LEAF, MF, MG, MI, MS, N2, NA, NO2, NO3, O2, OP, P,
-  PO, PS, QCA, QFE, QK, QN, QP, ROOT, S2, SF, SI, SL, SO4, SS, TAN, UF, UI, US } from '../components';
+  PO, PS, QCA, QFE, QK, QN, QP, ROOT, ROT, S2, SF, SI, SL, SO4, SS, TAN, UF, UI, US } from '../components';
 import { ID, TABLE } from '../processes/catalogue';
 
 /**
@@ -144,20 +144,31 @@ export function applyColumns(cell: Cell, v: number, m: Float64Array, y: Float64A
   }
   // --- crop
   if (cell.bed) {
-    const uptakeNitrate = r[ro + ID.uptakeNitrate], uptakeAmmonium = r[ro + ID.uptakeAmmonium],
-      uptakePhosphate = r[ro + ID.uptakePhosphate],
+    const rootRespiration = r[ro + ID.rootRespiration], coatRespirationFast = r[ro + ID.coatRespirationFast],
+      coatRespirationSlow = r[ro + ID.coatRespirationSlow], rootRelaxation = r[ro + ID.rootRelaxation], rootRot = r[ro + ID.rootRot],
+      uptakeNitrate = r[ro + ID.uptakeNitrate], uptakeAmmonium = r[ro + ID.uptakeAmmonium], uptakePhosphate = r[ro + ID.uptakePhosphate],
       uptakePotassium = r[ro + ID.uptakePotassium], uptakeCalcium = r[ro + ID.uptakeCalcium], uptakeIron = r[ro + ID.uptakeIron],
-      leafGrowth = r[ro + ID.leafGrowth], rootRelaxation = r[ro + ID.rootRelaxation];
-    out[o + TAN] -= uptakeAmmonium; out[o + NO3] -= uptakeNitrate;
-    out[o + ALK] += 0.0713928749910759 * (uptakeNitrate - uptakeAmmonium) + 0.032285142377477885 * uptakePhosphate
-      + m[TABLE.leafGrowth_ALK] * leafGrowth - 0.02557675584428871 * uptakePotassium - 0.04990268975497779 * uptakeCalcium;
-    out[o + SO4] += m[TABLE.leafGrowth_SO4] * leafGrowth; out[o + P] -= uptakePhosphate; out[o + K] -= uptakePotassium;
-    out[o + CA] -= uptakeCalcium; out[o + MG] += m[TABLE.leafGrowth_MG] * leafGrowth; out[o + FE] -= uptakeIron;
-    out[o + LEAF] += leafGrowth; out[o + QN] += uptakeNitrate + uptakeAmmonium + m[TABLE.leafGrowth_QN] * leafGrowth;
+      leafGrowth = r[ro + ID.leafGrowth];
+    out[o + O2] -= rootRespiration + coatRespirationFast + coatRespirationSlow;
+    out[o + TAN] += m[TABLE.hydrolysisCoarseFast_TAN] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_TAN] * coatRespirationSlow
+      - uptakeAmmonium;
+    out[o + NO3] -= uptakeNitrate;
+    out[o + IC] += 0.03125195324707794 * rootRespiration + m[TABLE.sludgeAerobic_IC] * (coatRespirationFast + coatRespirationSlow);
+    out[o + ALK] += m[TABLE.hydrolysisCoarseFast_ALK] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_ALK] * coatRespirationSlow
+      + 0.0713928749910759 * (uptakeNitrate - uptakeAmmonium) + 0.032285142377477885 * uptakePhosphate
+        + m[TABLE.leafGrowth_ALK] * leafGrowth
+      - 0.02557675584428871 * uptakePotassium - 0.04990268975497779 * uptakeCalcium;
+    out[o + SO4] += m[TABLE.hydrolysisCoarseFast_SO4] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_SO4] * coatRespirationSlow
+      + m[TABLE.leafGrowth_SO4] * leafGrowth;
+    out[o + P] += m[TABLE.hydrolysisCoarseFast_P] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_P] * coatRespirationSlow
+      - uptakePhosphate;
+    out[o + K] -= uptakePotassium; out[o + CA] -= uptakeCalcium; out[o + MG] += m[TABLE.leafGrowth_MG] * leafGrowth;
+    out[o + FE] -= uptakeIron; out[o + MF] -= coatRespirationFast; out[o + MS] -= coatRespirationSlow; out[o + LEAF] += leafGrowth;
+    out[o + QN] += uptakeNitrate + uptakeAmmonium + m[TABLE.leafGrowth_QN] * leafGrowth;
     out[o + QP] += uptakePhosphate + m[TABLE.leafGrowth_QP] * leafGrowth;
     out[o + QK] += uptakePotassium + m[TABLE.leafGrowth_QK] * leafGrowth;
     out[o + QCA] += uptakeCalcium + m[TABLE.leafGrowth_QCA] * leafGrowth; out[o + QFE] += uptakeIron + m[TABLE.leafGrowth_QFE] * leafGrowth;
-    out[o + ROOT] += rootRelaxation;
+    out[o + ROOT] += rootRelaxation; out[o + ROT] += rootRot;
   }
   // --- lamp
   if (cell.kill > 0) {

@@ -164,6 +164,15 @@ export function gatherCell(cell: Cell, v: number, outflow: number, m: Float64Arr
   }
   // --- crop
   if (cell.bed) {
+    // answers to O2
+    {
+      const rootRespiration = g[go + KEPT.rootRespiration_O2], coatRespirationFast = g[go + KEPT.coatRespirationFast_O2],
+        coatRespirationSlow = g[go + KEPT.coatRespirationSlow_O2];
+      w[wo + 0] -= rootRespiration + coatRespirationFast + coatRespirationSlow;
+      w[wo + 5] += m[TABLE.hydrolysisCoarseFast_TAN] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_TAN] * coatRespirationSlow;
+      w[wo + 18] += 0.03125195324707794 * rootRespiration + m[TABLE.sludgeAerobic_IC] * (coatRespirationFast + coatRespirationSlow);
+      w[wo + 25] += m[TABLE.hydrolysisCoarseFast_ALK] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_ALK] * coatRespirationSlow;
+    }
     // answers to TAN
     {
       const uptakeAmmonium = g[go + KEPT.uptakeAmmonium_TAN];

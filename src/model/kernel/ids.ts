@@ -18,28 +18,28 @@ export const filterUnclogging = 44;
 // --- fish: cell.fish
 export const fishGrowth = 45, fishExpenditure = 46, fishBasal = 47;
 // --- crop: cell.bed
-export const uptakeNitrate = 48, uptakeAmmonium = 49, uptakePhosphate = 50, uptakePotassium = 51, uptakeCalcium = 52, uptakeIron = 53,
-  leafGrowth = 54, rootRelaxation = 55;
+export const rootRespiration = 48, coatRespirationFast = 49, coatRespirationSlow = 50, rootRelaxation = 51, rootRot = 52,
+  uptakeNitrate = 53, uptakeAmmonium = 54, uptakePhosphate = 55, uptakePotassium = 56, uptakeCalcium = 57, uptakeIron = 58, leafGrowth = 59;
 // --- lamp: cell.kill > 0
-export const freeBacteriaKill = 56;
+export const freeBacteriaKill = 60;
 // --- dosed: cell.doseRate > 0
-export const doseCalciumHydroxide = 57, dosePotassiumHydroxide = 58, doseCalciumCarbonate = 59, dosePotassiumCarbonate = 60,
-  doseSodiumBicarbonate = 61, dosePotassiumBicarbonate = 62;
+export const doseCalciumHydroxide = 61, dosePotassiumHydroxide = 62, doseCalciumCarbonate = 63, dosePotassiumCarbonate = 64,
+  doseSodiumBicarbonate = 65, dosePotassiumBicarbonate = 66;
 // --- settle0: cell.settle0 > 0
-export const settleCoarseFast = 63, settleCoarseSlow = 64, settleCoarseInert = 65;
+export const settleCoarseFast = 67, settleCoarseSlow = 68, settleCoarseInert = 69;
 // --- settle1: cell.settle1 > 0
-export const settleFineFast = 66, settleFineSlow = 67, settleFineInert = 68;
+export const settleFineFast = 70, settleFineSlow = 71, settleFineInert = 72;
 // --- settle2: cell.settle2 > 0
-export const settleSuperfineFast = 69, settleSuperfineSlow = 70, settleSuperfineInert = 71;
+export const settleSuperfineFast = 73, settleSuperfineSlow = 74, settleSuperfineInert = 75;
 // --- catch0: cell.catch0 > 0
-export const catchCoarseFast = 72, catchCoarseSlow = 73, catchCoarseInert = 74;
+export const catchCoarseFast = 76, catchCoarseSlow = 77, catchCoarseInert = 78;
 // --- catch1: cell.catch1 > 0
-export const catchFineFast = 75, catchFineSlow = 76, catchFineInert = 77;
+export const catchFineFast = 79, catchFineSlow = 80, catchFineInert = 81;
 // --- catch2: cell.catch2 > 0
-export const catchSuperfineFast = 78, catchSuperfineSlow = 79, catchSuperfineInert = 80;
+export const catchSuperfineFast = 82, catchSuperfineSlow = 83, catchSuperfineInert = 84;
 // --- shear: cell.shear > 0
-export const shearFast = 81, shearSlow = 82, shearInert = 83;
+export const shearFast = 85, shearSlow = 86, shearInert = 87;
 // --- stir: cell.stir > 0 && cell.sludgeRoom > 0
-export const stirFast = 84, stirSlow = 85, stirInert = 86;
+export const stirFast = 88, stirSlow = 89, stirInert = 90;
 // --- release: cell.release > 0
-export const releaseFast = 87, releaseSlow = 88, releaseInert = 89;
+export const releaseFast = 91, releaseSlow = 92, releaseInert = 93;

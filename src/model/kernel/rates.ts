@@ -2,6 +2,7 @@
 // cache, that of one does.
 // Written by `npm run kernels` from the tables of components and processes: never edited, stale copies fail a test.
 import { filmRates } from '../processes/film';
+import { rootRates } from '../processes/roots';
 import { hydrolysisRates } from '../processes/hydrolysis';
 import { sludgeRates } from '../processes/sludge';
 import { solidsRates } from '../processes/solids';
@@ -16,6 +17,7 @@ import type { RateNumbers, Workspace } from '../processes/workspace';
 export function ratesIn(spaces: readonly Workspace[], numbers: RateNumbers): void {
   const n = spaces.length;
   for (let c = 0; c < n; c++) filmRates(spaces[c], numbers);
+  for (let c = 0; c < n; c++) if (spaces[c].cell.bed) rootRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) hydrolysisRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.bedThickness > 0) sludgeRates(spaces[c], numbers);
   for (let c = 0; c < n; c++) if (spaces[c].cell.filter) solidsRates(spaces[c], numbers);

@@ -2,7 +2,7 @@
 // Written by `npm run kernels` from the tables of components and processes: never edited, stale copies fail a test.
 import type { Cell } from '../cell';
 import { ALK, BA, BH, BN, CA, CF, CH4, CI, CL, CLOG, CS, FE, FF, FI, FISH, FS, GUT, IC, K, LEAF, MF, MG, MI, MS, N2, NA, NO2, NO3, O2, OP,
-  P, PO, PS, QCA, QFE, QK, QN, QP, ROOT, S2, SF, SI, SL, SO4, SS, TAN, UF, UI, US } from '../components';
+  P, PO, PS, QCA, QFE, QK, QN, QP, ROOT, ROT, S2, SF, SI, SL, SO4, SS, TAN, UF, UI, US } from '../components';
 import { ID, KEPT, TABLE } from '../processes/catalogue';
 
 /**
@@ -172,8 +172,16 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
   }
   // --- crop: what the block's processes do
   if (cell.bed) {
-    const uptakeNitrate = g[go + KEPT.uptakeNitrate_NO3] * u_NO3, uptakeAmmonium = g[go + KEPT.uptakeAmmonium_TAN] * u_TAN;
-    delta[ro + ID.uptakeNitrate] += uptakeNitrate; delta[ro + ID.uptakeAmmonium] += uptakeAmmonium;
+    const rootRespiration = g[go + KEPT.rootRespiration_O2] * u_O2, coatRespirationFast = g[go + KEPT.coatRespirationFast_O2] * u_O2,
+      coatRespirationSlow = g[go + KEPT.coatRespirationSlow_O2] * u_O2, uptakeNitrate = g[go + KEPT.uptakeNitrate_NO3] * u_NO3,
+      uptakeAmmonium = g[go + KEPT.uptakeAmmonium_TAN] * u_TAN;
+    delta[ro + ID.rootRespiration] += rootRespiration; delta[ro + ID.coatRespirationFast] += coatRespirationFast;
+    delta[ro + ID.coatRespirationSlow] += coatRespirationSlow; delta[ro + ID.uptakeNitrate] += uptakeNitrate;
+    delta[ro + ID.uptakeAmmonium] += uptakeAmmonium;
+    rhs[o + SO4] += m[TABLE.hydrolysisCoarseFast_SO4] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_SO4] * coatRespirationSlow;
+    u[o + P] += (m[TABLE.hydrolysisCoarseFast_P] * coatRespirationFast + m[TABLE.hydrolysisCoarseSlow_P] * coatRespirationSlow) * carried;
+    rhs[o + MF] -= coatRespirationFast;
+    rhs[o + MS] -= coatRespirationSlow;
     rhs[o + QN] += uptakeNitrate + uptakeAmmonium;
   }
   // --- alone after it
@@ -280,6 +288,6 @@ export function solveCell(cell: Cell, v: number, held: boolean, m: Float64Array,
   u[o + BH] = rhs[o + BH] * resting; u[o + FISH] = rhs[o + FISH] * resting; u[o + LEAF] = rhs[o + LEAF] * resting;
   u[o + QN] = rhs[o + QN] * resting; u[o + QP] = rhs[o + QP] * resting; u[o + QK] = rhs[o + QK] * resting;
   u[o + QCA] = rhs[o + QCA] * resting; u[o + QFE] = rhs[o + QFE] * resting; u[o + ROOT] = rhs[o + ROOT] * resting;
-  u[o + CLOG] = rhs[o + CLOG] * resting;
+  u[o + ROT] = rhs[o + ROT] * resting; u[o + CLOG] = rhs[o + CLOG] * resting;
   return held ? -(rhs[o + O2] + w[wo + 1] * u_TAN + w[wo + 2] * u_NO2 + w[wo + 3] * u_S2 + w[wo + 4] * u_SS) : 0;
 }

@@ -73,7 +73,7 @@ function whyFixed(groups: Readonly<Record<string, ParameterGroup>>, group: strin
 }
 
 /**
- * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootHalf`, or with a species, crop or kind as the group.
+ * All values, with some replaced. Names are `group.parameter`, e.g. `kinetics.rootCoat`, or with a species, crop or kind as the group.
  * @throws RangeError where a name is unknown, a parameter is fixed, or a value is not finite.
  */
 export function valuesOf(living: LivingParameters, replaced: Readonly<Record<string, number>> = {}): Values {

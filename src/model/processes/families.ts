@@ -6,6 +6,7 @@ import { fishDefinitions, fishRates } from './fish';
 import { gasDefinitions, gasRates } from './gas';
 import { hydrolysisDefinitions, hydrolysisRates } from './hydrolysis';
 import { freeBacteriaDefinitions, freeBacteriaRates } from './freeBacteria';
+import { rootDefinitions, rootRates } from './roots';
 import { plantDefinitions, plantRates } from './plants';
 import { sludgeDefinitions, sludgeRates } from './sludge';
 import { solidsDefinitions, solidsRates } from './solids';
@@ -22,6 +23,7 @@ export interface Family {
 /** Gas transfer keeps what sludge and fish take of the oxygen, and what nitrifiers take of carbon: it comes after them. */
 export const FAMILIES: readonly Family[] = [
   { file: 'film', rates: filmRates, definitions: filmDefinitions },
+  { file: 'roots', rates: rootRates, definitions: rootDefinitions },
   { file: 'hydrolysis', rates: hydrolysisRates, definitions: hydrolysisDefinitions },
   { file: 'sludge', rates: sludgeRates, definitions: sludgeDefinitions },
   { file: 'solids', rates: solidsRates, definitions: solidsDefinitions },

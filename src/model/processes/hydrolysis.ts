@@ -60,8 +60,9 @@ export function hydrolysisRates(w: Workspace, { kinetics: k }: RateNumbers): voi
   r[ro + ID.hydrolysisSuperfineFast] = fast * y[o + UF];
   r[ro + ID.hydrolysisSuperfineSlow] = slow * y[o + US];
   const holds = cell.holds ? 1 : 0;
-  const caughtFast = holds * fast * y[o + MF];
-  const caughtSlow = holds * slow * y[o + MS];
+  // What the coat of roots burns where it sits no longer comes apart.
+  const caughtFast = Math.max(0, holds * fast * y[o + MF] - (cell.bed ? r[ro + ID.coatRespirationFast] : 0));
+  const caughtSlow = Math.max(0, holds * slow * y[o + MS] - (cell.bed ? r[ro + ID.coatRespirationSlow] : 0));
   const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;
   const inside = (holds * k.clumpAnoxic * clumped) / (clumped + k.clumpHalf);
   const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;

@@ -13,6 +13,7 @@ export function kineticsAt(values: Values, T_C: number) {
   const capacity = pow(k.filmTheta / k.nitrifierTheta, T_C - 27.2);
   const oxygenRoom = pow(k.oxygenFilmTheta / k.filmTheta, T_C - 27.2);
   const het = pow(k.hetTheta, T_C - 20);
+  const warmth = Math.max(0, Math.min(1, (T_C - k.rotCold) / (k.rotWarm - k.rotCold)));
   return {
     aobGrowth: k.aobGrowth * film,
     aobYield: k.aobYield,
@@ -78,15 +79,25 @@ export function kineticsAt(values: Values, T_C: number) {
     gasReaction: k.gasReaction,
     bubbleSulfide: k.bubbleSulfide,
     entrain: k.bubbleEntrain,
-    rootHalf: k.rootHalf,
     rootRelax: 1 / k.rootRelax,
-    rootO2: k.rootO2Half * k.rootO2Half * k.rootO2Half,
+    rootO2: k.rootO2Half,
+    rootRespiration: k.rootRespiration * k.rootPerLeaf * pow(k.rootRespirationTheta, T_C - 20),
+    rootArea: k.rootArea * k.rootPerLeaf,
+    rootAreaLeast: k.rootAreaLeast,
+    coatResistance: 1 / (k.coatDensity * k.rootDiffusion * pow(k.rootDiffusionTheta, T_C - 20)),
+    rootAired: k.rootAired,
+    rootBreathes: k.rootBreathes,
+    rotGrowth: k.rotGrowth * pow(warmth, 1.5),
+    rotClean: k.rotClean,
+    rotCoat: k.rotCoat,
+    rotHealing: k.rotHealing,
+    rotSeed: k.rotSeed,
+    rotHarm: k.rotHarm,
     rootSulfide: k.rootSulfide,
     storeShort: k.storeShort,
     unclog: values.stages.unclog,
     organicDry: values.matter.organicDry,
     inertDry: values.matter.inertDry,
-    rootDisease: k.rootDisease,
     freeBacteriaTurnover: k.freeBacteriaTurnover * het,
     freeBacteriaOrganics: k.freeBacteriaOrganics,
     freeBacteriaFines: k.freeBacteriaFines,

@@ -1,34 +1,8 @@
-// What a crop does to the water by the hour: roots fill the plant's stores, leaves grow from them, roots brown and heal.
+// What a crop does to the water by the hour: roots fill the plant's stores, leaves grow from them.
 // Uptake = kinetics × room left in the store × root health; growth stops where a store is empty (Droop's idea of an internal quota).
-import {
-  AIR_CO2,
-  AIR_O2,
-  ALK,
-  CA,
-  FE,
-  K,
-  LEAF,
-  MF,
-  MG,
-  MI,
-  MS,
-  NO3,
-  O2,
-  OP,
-  P,
-  QCA,
-  QFE,
-  QK,
-  QN,
-  QP,
-  ROOT,
-  S2,
-  SO4,
-  TAN,
-} from '../components';
+import { AIR_CO2, AIR_O2, ALK, CA, FE, K, LEAF, MG, NO3, P, QCA, QFE, QK, QN, QP, ROOT, ROT, SO4, TAN } from '../components';
 import { ID, KEPT } from './catalogue';
 import type { Definition } from './definition';
-import type { Kinetics } from './kineticsAt';
 import type { RateNumbers, Workspace } from './workspace';
 
 export const plantDefinitions: readonly Definition[] = [
@@ -111,17 +85,15 @@ export const plantDefinitions: readonly Definition[] = [
     unknowns: [QN, QP, QK, QCA, QFE, MG, SO4, AIR_CO2, AIR_O2, ALK],
     where: 'crop',
   },
-  { id: 'rootRelaxation', unit: '–', fixed: () => [[ROOT, 1]], unknowns: [], where: 'crop' },
 ];
-
-/** g dry solids on the roots of the cell */
-export const rootMat = (y: Float64Array, o: number, k: Kinetics): number => k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI];
 
 export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, g, go, cell, perVolume: v } = w;
   const c = cell.cropAt;
   const leaf = y[o + LEAF] > 0 ? y[o + LEAF] : 0;
-  const pull = leaf * c.fill * y[o + ROOT];
+  // roots that rot take up less
+  const works = y[o + ROOT] * (1 - k.rotHarm * y[o + ROT]);
+  const pull = leaf * c.fill * works;
   const full = leaf > 1e-9 ? 1 / leaf : 0;
   const sN = (y[o + QN] * full) / c.roomN,
     sP = (y[o + QP] * full) / c.roomP,
@@ -154,16 +126,7 @@ export function plantRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const magnesium = y[o + MG] > 0 ? y[o + MG] * v : 0,
     sulfate = y[o + SO4] > 0 ? y[o + SO4] * v : 0;
   left *= Math.min(magnesium / (c.halfMg + magnesium), sulfate / (c.halfS + sulfate));
-  r[ro + ID.leafGrowth] = cell.growth * w.light * y[o + ROOT] * left;
-
-  const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
-  const cube = o2 * o2 * o2;
-  // In a bed of gravel most of what is caught sits on the stones.
-  const mat = rootMat(y, o, k) / ((cell.floor + cell.mediaArea) * k.rootHalf);
-  const sulfide = (y[o + S2] * v * w.h2s) / k.rootSulfide;
-  const sick = (y[o + OP] * v) / k.rootDisease;
-  const target = (cell.rootTarget * (cube / (cube + k.rootO2))) / ((1 + mat * mat) * (1 + sulfide * sulfide) * (1 + sick * sick));
-  r[ro + ID.rootRelaxation] = (target - y[o + ROOT]) * k.rootRelax;
+  r[ro + ID.leafGrowth] = cell.growth * w.light * works * left;
 }
 
 /** Uptake of a component that is solved by itself. */

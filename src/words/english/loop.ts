@@ -117,6 +117,8 @@ export const loopWords = {
   'variable.CH4_mg_L': 'Methane',
   'variable.rootHealth': 'Root health',
   'variable.rootMat_g_m2': 'Root fouling',
+  'variable.rootO2_mg_L': 'Oxygen at the roots’ surface',
+  'variable.rootRot': 'Root rot',
   'variable.welfare': 'Welfare',
   'variable.level_m': 'Water level',
   'variable.flow_m3_d': 'Flow',

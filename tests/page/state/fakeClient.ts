@@ -34,7 +34,7 @@ export const SCORES: Scores = {
 export function smallPlan(days = 4): Plan {
   return {
     format: 'loopwright.plan/2',
-    model: '1.0',
+    model: '1.1',
     title: 'Small',
     seed: 'a',
     days,
