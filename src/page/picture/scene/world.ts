@@ -35,7 +35,7 @@ export interface World {
 /** Pages are drawn at no more than this many device pixels a page pixel. */
 const MOST_RATIO = 2;
 /** Frames a second where the processor draws, so that it has time for the page. */
-const PLAIN_FRAMES_s = 30;
+const PLAIN_FRAMES_s = 20;
 
 /**
  * Draws the loop of a store into an element and keeps it in step.
