@@ -38,9 +38,10 @@ describe('plants', () => {
   });
 
   it('show fouled roots for a thick mat and for poor health alike', () => {
-    expect(fouling(0, 1)).toBe(0);
-    expect(fouling(30, 1)).toBe(1);
-    expect(fouling(0, 0.2)).toBeCloseTo(0.8, 9);
+    expect(fouling(0, 1, 0)).toBe(0);
+    expect(fouling(30, 1, 0)).toBe(1);
+    expect(fouling(0, 0.2, 0)).toBeCloseTo(0.8, 9);
+    expect(fouling(3, 0.9, 0.6)).toBeCloseTo(0.6, 9);
   });
 });
 

@@ -6,33 +6,24 @@ import type { SeasonView } from '../../state/common/state';
 import { listText } from '../../../words/language';
 import { isWord, say, sayOr } from '../../../words/say';
 import { withUnit } from '../../../words/units';
+import { can } from '../../state/common/kinds';
 import { useMoment } from '../common/moment';
 
-const SETTLER = ['sludge_g', 'sludgeFill', 'gas_L_d'];
-const FILTER = ['caught_g', 'clog'];
-const FILM = ['alkalinity_meq_L', 'caught_g'];
-const BED = ['rootHealth', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L'];
-const FACTS: Readonly<Record<string, readonly string[]>> = {
-  fishTank: ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C'],
-  radialFlowSettler: SETTLER,
-  conicalClarifier: SETTLER,
-  swirlSeparator: SETTLER,
-  fineFilter: FILTER,
-  drumFilter: FILTER,
-  beadFilter: FILTER,
-  sandFilter: FILTER,
-  cartridgeFilter: FILTER,
-  degassingTank: FILM,
-  movingBedBiofilter: FILM,
-  tricklingFilter: FILM,
-  raftBed: BED,
-  nftChannel: BED,
-  mediaBed: BED,
-  tower: BED,
-  sump: ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d'],
-  mineralisationTank: ['sludge_g', 'PO4_mgP_L', 'gas_L_d'],
-  uvUnit: ['freeBacteria'],
-};
+/** What is told of a stage besides its water, by what it can do. */
+const FACTS: readonly (readonly [Parameters<typeof can>[1], readonly string[]])[] = [
+  ['keepsFish', ['number', 'mass_g', 'eaten_g_d', 'welfare', 'NH3_mgN_L', 'T_C']],
+  ['grows', ['rootHealth', 'rootRot', 'rootO2_mg_L', 'rootMat_g_m2', 'leafDry_g_m2', 'cut_kg', 'leafStore', 'Fe_mg_L']],
+  ['lowest', ['alkalinity_meq_L', 'flow_m3_d', 'T_C', 'dose_g_d']],
+  ['takesSolids', ['sludge_g', 'PO4_mgP_L', 'gas_L_d']],
+  ['lamp', ['freeBacteria']],
+  ['pumps', []],
+  ['doses', []],
+  ['drains', ['sludge_g', 'sludgeFill', 'gas_L_d']],
+  ['cleanedBy', ['caught_g', 'clog']],
+];
+/** Of a stage that only treats the water. */
+const OF_FILM = ['alkalinity_meq_L', 'caught_g'];
+const factsOf = (kind: string): readonly string[] => FACTS.find(([what]) => can(kind, what))?.[1] ?? OF_FILM;
 
 /** The species in a tank or the crop on a bed, in words; empty elsewhere. */
 function livesHere(plan: Plan, stageId: string, now_h: number): string {
@@ -52,7 +43,7 @@ function livesHere(plan: Plan, stageId: string, now_h: number): string {
 
 export function Facts({ view, stageId, kind, plan }: { view: SeasonView; stageId: string; kind: string; plan: Plan }) {
   const now_h = useMoment();
-  const facts = (FACTS[kind] ?? []).filter((variable) => view.column[variable] !== undefined);
+  const facts = factsOf(kind).filter((variable) => view.column[variable] !== undefined);
   const lives = livesHere(plan, stageId, now_h);
   if (facts.length === 0) return null;
   return (

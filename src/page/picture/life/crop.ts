@@ -42,12 +42,12 @@ export function leafScale(leafDry_g_m2: number, full: number): number {
 }
 
 /** Share of a root's strands drawn fouled, 0–1. */
-export function fouling(rootMat_g_m2: number, rootHealth: number): number {
-  return Math.max(0, Math.min(1, Math.max(rootMat_g_m2 / FOULED_g_m2, 1 - rootHealth)));
+export function fouling(rootMat_g_m2: number, rootHealth: number, rootRot: number): number {
+  return Math.max(0, Math.min(1, Math.max(rootMat_g_m2 / FOULED_g_m2, 1 - rootHealth, rootRot)));
 }
 
 /**
- * mass, health, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of
+ * mass, health, rot, mat: where the dials of its cell tell their steps; bias: in parts, so that neighbours differ; own: where the steps of
  * fouling of its bias begin
  */
 interface Plant {
@@ -55,6 +55,7 @@ interface Plant {
   root: GameObjects.Image;
   mass: number;
   health: number;
+  rot: number;
   mat: number;
   seed: number;
   bias: number;
@@ -136,12 +137,14 @@ export class Crop implements Live {
       const unlike = (i * 7) % BIASES.length;
       const mass = kit.dials.inSteps(id, 'leafDry_g_m2', 0, step_g_m2, cell);
       const health = kit.dials.inSteps(id, 'rootHealth', 1, 1 / PARTS, cell);
+      const rot = kit.dials.inSteps(id, 'rootRot', 0, 1 / PARTS, cell);
       const mat = kit.dials.inSteps(id, 'rootMat_g_m2', 0, FOULED_g_m2 / PARTS, cell);
       this.plants.push({
         root: roots[i],
         leaf,
         mass,
         health,
+        rot,
         mat,
         seed,
         bias: BIASES[unlike],
@@ -186,7 +189,8 @@ export class Crop implements Live {
     const { seen } = this;
     const a = 2 * i;
     const mass = Math.max(0, Math.min(kind.steps, steps[plant.mass]));
-    const health = steps[plant.health];
+    const rotten = PARTS - steps[plant.rot];
+    const health = steps[plant.health] < rotten ? steps[plant.health] : rotten;
     const mat = steps[plant.mat];
     if (health !== seen[a] || mat !== seen[a + 1]) this.foul(plant, health, mat);
     const stressed = PARTS * health < PARTS * STRESSED + 10 * plant.bias;

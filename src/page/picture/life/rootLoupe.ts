@@ -40,6 +40,7 @@ export class RootLoupe implements Live {
   private readonly x: number;
   private readonly mat: number;
   private readonly health: number;
+  private readonly rot: number;
   private shown = -1;
   /** whether the bed is selected */
   open = false;
@@ -52,6 +53,7 @@ export class RootLoupe implements Live {
   ) {
     this.mat = kit.dials.want(box.id, 'rootMat_g_m2', 0);
     this.health = kit.dials.want(box.id, 'rootHealth', 1);
+    this.rot = kit.dials.want(box.id, 'rootRot', 0);
     const under = Math.min(MOST_RADIUS, (-box.floor - 54) / 2);
     const buried = under < LEAST_RADIUS;
     this.x = box.x + box.w * (lowest !== null ? 0.12 : 0.25);
@@ -67,7 +69,8 @@ export class RootLoupe implements Live {
 
   update(moment: Moment): void {
     const wanted = this.open && moment.view !== null;
-    const step = wanted ? Math.round(fouling(this.kit.dials.at[this.mat], this.kit.dials.at[this.health]) * STEPS) : -1;
+    const { at } = this.kit.dials;
+    const step = wanted ? Math.round(fouling(at[this.mat], at[this.health], at[this.rot]) * STEPS) : -1;
     if (step === this.shown) return;
     if (this.shown >= 0) this.images[this.shown]?.setVisible(false);
     this.shown = step;
