@@ -37,6 +37,7 @@ import type { Reading } from './reading';
 import type { BedState, RunState } from './runState';
 import type { Runtime } from './runtime';
 import { VARIABLES } from './trajectory';
+import { PER_L_MIN } from '../model/forcing/gasForcing';
 import { breathOf, type RootBreath } from '../model/processes/roots';
 import type { Cell } from '../model/cell';
 import type { Variable } from './trajectory';
@@ -70,7 +71,7 @@ export class Rows {
       still[row + I.T_C] = state.T_C;
       still[row + I.flow_m3_d] = cell.flow;
       still[row + I.level_m] = levels[c];
-      still[row + I.air_L_min] = cell.air / 1.44;
+      still[row + I.air_L_min] = cell.air / PER_L_MIN;
       still[row + I.dose_g_d] = cell.doseRate;
       still[row + I.spill_m3_d] = spillOf(this.runtime, state, c);
       const bed = cell.bed ? state.beds.find((it) => c >= it.first && c < it.first + it.cells) : undefined;

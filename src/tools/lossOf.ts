@@ -36,7 +36,7 @@ function worstTrouble(own: Outcome, than: Outcome, applies: TroubleHours['applie
   const extra = own.troubles
     .filter((trouble) => trouble.applies === applies)
     .map((trouble) => {
-      const known = than.troubles.find(({ stage, variable, side }) => `${stage} ${variable} ${side}` === key(trouble));
+      const known = than.troubles.find((one) => key(one) === key(trouble));
       return { trouble, act_h: trouble.act_h - (known?.act_h ?? 0), watch_h: trouble.watch_h - (known?.watch_h ?? 0) };
     });
   const most = (hours: 'act_h' | 'watch_h'): (typeof extra)[number] | undefined =>

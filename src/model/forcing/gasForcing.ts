@@ -16,7 +16,7 @@ const MOST_TAKEN = 0.3;
 /** m: as far as the formula of a weir goes */
 const MOST_FALL = 3;
 /** L/min in m³/d */
-const PER_L_MIN = 1.44;
+export const PER_L_MIN = 1.44;
 /** g of nitrogen in a mol of N2 */
 const NITROGEN_MOLAR = 28.014;
 

@@ -4,6 +4,7 @@ import type { Cell } from '../cell';
 import { CLOG, FF, FI, FS, LEAF, MF, MI, MS, PO, SF, SI, SL, UF, UI, US } from '../components';
 import type { Values } from '../parameters/values';
 import type { StageType } from '../stages/stageType';
+import { PER_L_MIN } from './gasForcing';
 
 /** What a person set on the stage. */
 export interface StageSettings {
@@ -57,7 +58,7 @@ export function setSolidsForcing(
   cell.settle0 = cell.settle1 = cell.settle2 = 0;
   cell.catch0 = cell.catch1 = cell.catch2 = 0;
   cell.shear = cell.stir = cell.release = cell.kill = 0;
-  const airPerVolume = cell.air / 1.44 / cell.volume;
+  const airPerVolume = cell.air / PER_L_MIN / cell.volume;
   const { organicDry, inertDry } = values.matter;
   const fines = organicDry * (y[o + FF] + y[o + FS] + y[o + UF] + y[o + US]) + inertDry * (y[o + FI] + y[o + UI]);
   type.solids(cell, {

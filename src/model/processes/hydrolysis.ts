@@ -47,6 +47,9 @@ export const hydrolysisDefinitions: readonly Definition[] = [
   { id: 'hydrolysisSludgeSlow', unit: 'g COD', fixed: () => [[SL, -1]], unknowns: [PO, TAN, P, PS, IC, ALK], where: 'sludge' },
 ];
 
+/** What is left of a rate when so much was burnt; one that runs backwards in a trial step goes on doing so. */
+const lessBurnt = (rate: number, burnt: number): number => (rate > burnt ? rate - burnt : Math.min(rate, 0));
+
 export function hydrolysisRates(w: Workspace, { kinetics: k }: RateNumbers): void {
   const { y, o, r, ro, cell, perVolume: v } = w;
   const o2 = y[o + O2] > 0 ? y[o + O2] * v : 0;
@@ -61,8 +64,8 @@ export function hydrolysisRates(w: Workspace, { kinetics: k }: RateNumbers): voi
   r[ro + ID.hydrolysisSuperfineSlow] = slow * y[o + US];
   const holds = cell.holds ? 1 : 0;
   // What the coat of roots burns where it sits no longer comes apart.
-  const caughtFast = Math.max(0, holds * fast * y[o + MF] - (cell.bed ? r[ro + ID.coatRespirationFast] : 0));
-  const caughtSlow = Math.max(0, holds * slow * y[o + MS] - (cell.bed ? r[ro + ID.coatRespirationSlow] : 0));
+  const caughtFast = lessBurnt(holds * fast * y[o + MF], cell.bed ? r[ro + ID.coatRespirationFast] : 0);
+  const caughtSlow = lessBurnt(holds * slow * y[o + MS], cell.bed ? r[ro + ID.coatRespirationSlow] : 0);
   const clumped = (k.organicDry * (y[o + MF] + y[o + MS]) + k.inertDry * y[o + MI]) * v;
   const inside = (holds * k.clumpAnoxic * clumped) / (clumped + k.clumpHalf);
   const no3 = y[o + NO3] > 0 ? y[o + NO3] * v : 0;

@@ -1,4 +1,4 @@
-// How many fish are drawn for those of a tank, and how large.
+// How many fish are drawn for those of a tank, how large, and where each goes its rounds.
 
 /** At most so many fish are drawn; each stands for an equal share of those stocked. */
 export const MOST_FISH = 12;

@@ -1,14 +1,7 @@
 // The dashed outline of what is selected.
 import type { GameObjects } from 'phaser';
 import { INK } from '../kit/palette';
-import type { Studio } from '../kit/studio';
-
-export interface Rect {
-  x: number;
-  y: number;
-  w: number;
-  h: number;
-}
+import type { Rect, Studio } from '../kit/studio';
 
 export class Outlines {
   private readonly drawn = new Map<string, GameObjects.Image>();
@@ -38,8 +31,8 @@ export class Outlines {
 
   /** The outline goes with the stand that is pulled. @param dy how far it has been pulled, world units */
   lift(dy: number): void {
-    const image = this.selected === null ? undefined : this.drawn.get(this.selected);
     if (dy === this.lifted || this.selected === null) return;
+    const image = this.drawn.get(this.selected);
     if (image !== undefined) image.y += dy - this.lifted;
     this.lifted = dy;
   }

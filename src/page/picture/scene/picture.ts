@@ -21,14 +21,14 @@ import { showNames } from '../marks/nameMarks';
 import { GapMarks, showLevels } from '../marks/planMarks';
 import { Pipe, Pour } from '../water/pipes';
 import { dropX, soilRow, soilY, steppedTags, tagX, tagY } from './positions';
-import { Outlines, type Rect } from './outlines';
+import { Outlines } from './outlines';
 import type { PictureInput } from './pictureInput';
 import { RootLoupe } from '../life/rootLoupe';
 import { Crop } from '../life/crop';
 import { School } from '../life/school';
 import type { Sheets } from '../life/sheets';
 import { Spill } from '../water/spill';
-import type { Studio } from '../kit/studio';
+import type { Rect, Studio } from '../kit/studio';
 import { Tag, TagSheet } from '../marks/tags';
 
 /** Height of a number in its art, world units; from close by it grows no larger than this on the page, px. */
